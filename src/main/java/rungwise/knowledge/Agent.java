@@ -1,0 +1,57 @@
+package rungwise.knowledge;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * A chemical as used on the panel.
+ *
+ * @param family       agents of one family share a contact cap and are rivals in a ladder
+ * @param acidity      pH as used; empty where the agent holds no water to speak of
+ * @param solvents     percent by volume of each organic kind, as used (water, thickener and surfactant left out)
+ * @param residueRinse minutes of rinsing that clear it; 0 where it leaves nothing behind
+ * @param sensitisers  what a sensitised worker may react to
+ */
+public record Agent(String id, String name, String family, Form form, Optional<Range> acidity,
+                    Map<Solvent, Double> solvents, Set<Reactive> reactive, String dilution, String mix,
+                    double residueRinse, Set<String> sensitisers, List<String> ppe, List<String> risks,
+                    boolean alwaysAtHand, Basis basis, List<String> sources) {
+    /** Below this share an organic component does not count against a surface. */
+    public static final double COUNTS_FROM_PERCENT = 5;
+
+    public static final Agent NONE = new Agent("none", "nothing", "none", Form.LIQUID, Optional.empty(), Map.of(),
+            Set.of(), "", "", 0, Set.of(), List.of(), List.of(), true, Basis.COMMON_PRACTICE, List.of());
+
+    public Agent {
+        acidity = acidity == null ? Optional.empty() : acidity;
+        solvents = solvents == null ? Map.of() : Map.copyOf(solvents);
+        reactive = reactive == null ? Set.of() : Set.copyOf(reactive);
+        dilution = dilution == null ? "" : dilution;
+        mix = mix == null ? "" : mix;
+        sensitisers = sensitisers == null ? Set.of() : Set.copyOf(sensitisers);
+        ppe = ppe == null ? List.of() : List.copyOf(ppe);
+        risks = risks == null ? List.of() : List.copyOf(risks);
+        sources = sources == null ? List.of() : List.copyOf(sources);
+    }
+
+    /** The strongest single component judged in a column, in percent; 0 where it does not count. */
+    public double percentIn(SolventColumn column) {
+        return solvents.entrySet().stream().filter(e -> e.getKey().column() == column)
+                .mapToDouble(Map.Entry::getValue).filter(p -> p >= COUNTS_FROM_PERCENT).max().orElse(0);
+    }
+
+    public boolean isSolvent() {
+        return solvents.values().stream().anyMatch(p -> p >= COUNTS_FROM_PERCENT);
+    }
+
+    public boolean holds(Reactive group) {
+        return reactive.contains(group);
+    }
+
+    /** Wet chemistry: anything other than plain water, air or nothing. */
+    public boolean isChemistry() {
+        return !family.equals("none") && !family.equals("water") && !family.equals("air");
+    }
+}

@@ -1,0 +1,74 @@
+package rungwise.knowledge;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * What is stuck.
+ *
+ * @param bond        how it holds while fresh and once hardened
+ * @param hardens     when solvent or water has left it
+ * @param marks       when a mark is to be expected beneath
+ * @param nature      chemistry that rules speak of
+ * @param hazards     what it does to people
+ * @param holds       why no work starts at all, where that is so
+ * @param emergency   what to do before anything else, while it still helps
+ * @param overrides   chances that differ from those of its bond class
+ * @param gainsWithAge methods whose chance rises when the bond class changes
+ */
+public record Contaminant(String id, String name, String what, Bond bond, Hours hardens, Hours marks, String ageing,
+                          Set<Nature> nature, Set<String> hazards, List<String> ppe, Optional<String> holds,
+                          Optional<Emergency> emergency, Recognition recognise, List<Override> overrides,
+                          List<String> gainsWithAge, Basis basis, List<String> sources) {
+    public Contaminant {
+        hardens = hardens == null ? Hours.NEVER : hardens;
+        marks = marks == null ? Hours.NEVER : marks;
+        nature = nature == null ? Set.of() : Set.copyOf(nature);
+        hazards = hazards == null ? Set.of() : Set.copyOf(hazards);
+        ppe = ppe == null ? List.of() : List.copyOf(ppe);
+        holds = holds == null ? Optional.empty() : holds;
+        emergency = emergency == null ? Optional.empty() : emergency;
+        overrides = overrides == null ? List.of() : List.copyOf(overrides);
+        gainsWithAge = gainsWithAge == null ? List.of() : List.copyOf(gainsWithAge);
+        sources = sources == null ? List.of() : List.copyOf(sources);
+    }
+
+    /** Bond class ids. */
+    public record Bond(String fresh, String hardened) {
+        public boolean changes() {
+            return !fresh.equals(hardened);
+        }
+    }
+
+    /** First aid for the surface: flush (or blot), whatever the temperature and ranking. */
+    public record Emergency(String method, double untilHours, String why) {
+    }
+
+    public record Recognition(String look, String feel, String place, String test, List<String> lookAlikes) {
+    }
+
+    public record Override(List<String> methods, Chance fresh, Chance hardened, String why, Basis basis,
+                           List<String> sources) {
+        public Override {
+            sources = sources == null ? List.of() : List.copyOf(sources);
+        }
+    }
+
+    public Chances chances(Method method) {
+        return overrides.stream().filter(o -> o.methods().contains(method.id())).findFirst()
+                .map(o -> new Chances(o.fresh(), o.hardened()))
+                .orElseGet(() -> new Chances(method.chancesFor(bond.fresh()).fresh(),
+                        method.chancesFor(bond.hardened()).hardened()));
+    }
+
+    public boolean is(Nature one) {
+        return nature.contains(one);
+    }
+
+    /** Pure colour or shape change: there is nothing to remove. */
+    public boolean isDamage() {
+        return bond.hardened().equals("damage") && bond.fresh().equals("damage");
+    }
+}

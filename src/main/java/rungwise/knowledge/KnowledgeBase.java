@@ -1,0 +1,19 @@
+package rungwise.knowledge;
+
+import java.util.Map;
+
+/** All that is known, whole and checked, keyed by id in id order. */
+public record KnowledgeBase(String revision, Map<String, Contaminant> contaminants, Map<String, Surface> surfaces,
+                            Map<String, Method> methods, Map<String, Agent> agents, Map<String, Tool> tools,
+                            Map<String, Family> families, Map<String, Gate> gates,
+                            Map<String, Circumstance> circumstances, Map<String, Observation> observations,
+                            Map<String, Source> sources, Map<String, Word> bondClasses, Map<String, Word> wastes,
+                            Map<String, Word> levels, Map<String, Word> ppe, Weights weights) {
+    public Agent agentOf(Method method) {
+        return method.agent().equals("none") ? Agent.NONE : agents.get(method.agent());
+    }
+
+    public Tool toolOf(Method method) {
+        return method.tool().equals("none") ? Tool.NONE : tools.get(method.tool());
+    }
+}

@@ -1,0 +1,75 @@
+package rungwise.knowledge;
+
+import java.util.EnumMap;
+import java.util.EnumSet;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/**
+ * Material, finish and condition, told by what it tolerates.
+ *
+ * @param acidity        pH window for short, cool, rinsed contact
+ * @param solvents       a limit for each of the four columns
+ * @param maxC           highest surface temperature for any process
+ * @param hardness       the hardest tool (see {@link Tool}) that does not scratch it by itself
+ * @param maxPressureBar water pressure at the nozzle that it bears
+ * @param never          what is never done and why, for the reader
+ * @param wayOut         method id of who takes over when the ladder ends
+ */
+public record Surface(String id, String name, String description, SurfaceKind kind, Range acidity,
+                      Map<SolventColumn, Limit> solvents, double maxC, Mechanical mechanical, int hardness,
+                      double maxPressureBar, Set<Trait> traits, String film, List<String> never,
+                      List<String> cautions, String wayOut, Basis basis, List<String> sources) {
+    public Surface {
+        solvents = Map.copyOf(solvents);
+        traits = traits == null ? Set.of() : Set.copyOf(traits);
+        film = film == null ? "" : film;
+        never = never == null ? List.of() : List.copyOf(never);
+        cautions = cautions == null ? List.of() : List.copyOf(cautions);
+        sources = sources == null ? List.of() : List.copyOf(sources);
+    }
+
+    public boolean is(Trait trait) {
+        return traits.contains(trait);
+    }
+
+    public Limit limit(SolventColumn column) {
+        return solvents.get(column);
+    }
+
+    /**
+     * The surface that is as delicate as both: each tolerance the narrower, all weaknesses together. Kind and name stay
+     * those of this one.
+     */
+    public Surface stricter(Surface other) {
+        if (equals(other)) {
+            return this;
+        }
+        Map<SolventColumn, Limit> both = new EnumMap<>(SolventColumn.class);
+        for (SolventColumn column : SolventColumn.values()) {
+            both.put(column, limit(column).stricter(other.limit(column)));
+        }
+        Set<Trait> all = EnumSet.noneOf(Trait.class);
+        all.addAll(traits);
+        all.addAll(other.traits);
+        if (!(is(Trait.REFINABLE) && other.is(Trait.REFINABLE))) {
+            all.remove(Trait.REFINABLE);
+        }
+        double low = Math.max(acidity.from(), other.acidity.from());
+        double high = Math.min(acidity.to(), other.acidity.to());
+        return new Surface(id.equals(other.id) ? id : id + "+" + other.id, name + ", treated as " + other.name,
+                description, kind, low <= high ? new Range(low, high) : new Range(7, 7), both,
+                Math.min(maxC, other.maxC), mechanical.stricter(other.mechanical),
+                Math.min(hardness, other.hardness), Math.min(maxPressureBar, other.maxPressureBar), all, film,
+                union(never, other.never), union(cautions, other.cautions), wayOut, basis,
+                union(sources, other.sources));
+    }
+
+    private static List<String> union(List<String> one, List<String> two) {
+        Set<String> all = new LinkedHashSet<>(one);
+        all.addAll(two);
+        return List.copyOf(all);
+    }
+}

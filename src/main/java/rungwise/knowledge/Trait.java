@@ -1,0 +1,57 @@
+package rungwise.knowledge;
+
+/** A weakness or peculiarity of a surface that a rule may speak of. Adding one never makes a surface more tolerant. */
+public enum Trait {
+    /** Thermoplastic finish: its own kind of solvent dissolves it again. */
+    RE_DISSOLVES,
+    /** Acrylic under stress: alcohol crazes it, minutes to days later. */
+    CRAZES,
+    /** Polycarbonate under stress: alkali, ketone, aromatic and amines crack it. */
+    STRESS_CRACKS,
+    /** Holds a plasticiser that solvents draw out. */
+    PLASTICISED,
+    /** Hydrocarbons swell or blotch it. */
+    SWELLS_IN_OIL,
+    /** The texture is the finish: any polish shows as a gloss patch for good. */
+    TEXTURE_IS_FINISH,
+    /** Grain or pores that clay and polish embed in. */
+    POROUS_TEXTURE,
+    /** Gloss: every fine scratch shows. */
+    SHOWS_MARRING,
+    /** Somebody, or a sensor, looks through it. */
+    SEEN_THROUGH,
+    /** Transparent plastic: blades and hard brushes mark it. */
+    CLEAR_PLASTIC,
+    /** Edges that a jet, blade or steam lifts. */
+    LIFTS_AT_EDGE,
+    /** Shrinks or lets go with heat. */
+    HEAT_SHRINKS,
+    /** Finish still losing solvent. */
+    CURING,
+    /** A coating or wax on top that the owner paid for. */
+    COATED,
+    /** Aluminium: dissolves in acid and in alkali. */
+    AMPHOTERIC,
+    /** Bare, uncoated metal. */
+    BARE_METAL,
+    /** Thin anodic oxide: its whitening is permanent. */
+    ANODISED,
+    /** Toughened glass: may carry fused fines that a blade drags. */
+    FUSED_FINES,
+    /** Cracks when cold and hot meet. */
+    THERMAL_SHOCK,
+    /** Flaking or delaminating. */
+    FLAKING,
+    /** Pigmented topcoat without clear: colour comes off on the pad. */
+    PIGMENT_ON_TOP,
+    /** May hold lead or chromate pigment. */
+    LEAD_SUSPECT,
+    /** A film that can be levelled and refined, within a budget. */
+    REFINABLE,
+    /** A paint gauge does not read here. */
+    NO_GAUGE,
+    /** Too little film left for heavy work. */
+    THIN,
+    /** Refinish found, cause and product unknown. */
+    REFINISHED
+}

@@ -1,0 +1,224 @@
+package rungwise.ladder;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import rungwise.knowledge.KnowledgeBase;
+import rungwise.knowledge.Method;
+import rungwise.knowledge.MethodKind;
+import rungwise.rules.Bar;
+import rungwise.rules.Because;
+import rungwise.rules.Concluded;
+import rungwise.rules.FlushFirst;
+import rungwise.rules.Hold;
+import rungwise.rules.Laid;
+import rungwise.rules.Phase;
+import rungwise.rules.RuleBook;
+import rungwise.rules.Step;
+import rungwise.science.Belief;
+
+/** Answers questions. One advisor holds one revision of knowledge and rules and may be asked from many threads. */
+public final class Advisor {
+    private final KnowledgeBase base;
+    private final RuleBook book;
+    private final Standing standing;
+    private final Sequence sequence;
+
+    public Advisor(KnowledgeBase base, RuleBook book) {
+        this.base = base;
+        this.book = book;
+        this.standing = new Standing(base, book);
+        this.sequence = new Sequence(base, book);
+    }
+
+    public KnowledgeBase knowledge() {
+        return base;
+    }
+
+    public RuleBook rules() {
+        return book;
+    }
+
+    /** The answer with bars of those methods only that are proposed by chemistry or wanted. */
+    public Answer answer(Question question) {
+        return answer(question, false);
+    }
+
+    /**
+     * The answer.
+     *
+     * @param question a question whose ids all exist, see {@link QuestionReader}
+     * @param all      judge every remover, also those that could never matter for this deposit
+     */
+    public Answer answer(Question question, boolean all) {
+        Scene scene = Scene.of(question, base, book);
+        Candidacy candidacy = new Candidacy(base, book, standing, question, scene, all);
+        Optional<Answer.Held> hold = hold(scene);
+        boolean stopped = hold.isPresent() || !scene.derived().of(FlushFirst.class).isEmpty()
+                || !scene.derived().of(rungwise.rules.Halt.class).isEmpty();
+        List<Choice> ever = new ArrayList<>();
+        for (String id : candidacy.all().keySet()) {
+            if (candidacy.isPermittedEver(id)) {
+                ever.add(candidacy.choice(id));
+            }
+        }
+        List<Choice> able = ever.stream().filter(c -> c.bestChance() >= Worth.POINTLESS_BELOW).toList();
+        List<Choice> ordered = new Ordering(sequence).of(able);
+        Ladder ladder = Ladder.climb(question, scene, candidacy, ordered, new Worth(base.weights(), base.families()));
+        Assembly assembly = new Assembly(base, standing, sequence, question, scene, candidacy);
+        List<Answer.Rung> rungs = stopped ? List.of() : assembly.rungs(ladder.rungs(), ladder.belief());
+        List<Answer.Alternative> alternatives = stopped ? List.of() : alternatives(ladder, assembly);
+        List<Concluded<Step>> steps = steps(stopped, ladder, scene);
+        NextStep step = new NextStep(base, question, scene, candidacy, ladder);
+        Answer.WayOut wayOut = step.wayOut(rungs);
+        List<Answer.Around> before = around(steps, "before", scene, question);
+        return new Answer(base.revision(), question, assumed(scene), hold,
+                new Answer.State(round(ladder.belief().fresh()), round(ladder.belief().hardened()),
+                        round(scene.deposit().marked())),
+                before, rungs, alternatives, passedOver(ladder, candidacy, scene, question, all),
+                barred(candidacy, scene, question, all), neighbours(candidacy, rungs), around(steps, "after", scene, question), wayOut,
+                step.of(hold, before, rungs, alternatives, wayOut),
+                expected(stopped ? List.of() : ladder.rungs(), ladder.belief(), scene, assembly));
+    }
+
+    private static double round(double value) {
+        return Math.round(value * 1000) / 1000.0;
+    }
+
+    private static Optional<Answer.Held> hold(Scene scene) {
+        List<Concluded<Hold>> holds = scene.derived().of(Hold.class);
+        if (holds.isEmpty()) {
+            return Optional.empty();
+        }
+        Hold first = holds.get(0).conclusion();
+        return Optional.of(new Answer.Held(
+                String.join("; ", holds.stream().map(h -> h.conclusion().what()).distinct().toList()),
+                String.join(" ", holds.stream().map(h -> h.conclusion().doFirst()).distinct().toList()),
+                String.join("; ", holds.stream().map(h -> h.conclusion().until()).distinct().toList()),
+                holds.stream().map(Concluded::because).toList()));
+    }
+
+    private static List<Answer.Assumed> assumed(Scene scene) {
+        return scene.assumptions().stream().map(a -> new Answer.Assumed(a.conclusion().fact(),
+                a.conclusion().value(), List.of(a.because()))).toList();
+    }
+
+    private List<Answer.Alternative> alternatives(Ladder ladder, Assembly assembly) {
+        return ladder.slow().stream().map(c -> {
+            Answer.Rung rung = assembly.rungs(List.of(c), ladder.belief()).get(0);
+            return new Answer.Alternative(c.id(), c.method().name(), "gentle but slow: stays "
+                    + rungwise.knowledge.Figures.text(c.dwellMinutes()) + " min", rung);
+        }).toList();
+    }
+
+    private List<Concluded<Step>> steps(boolean stopped, Ladder ladder, Scene scene) {
+        List<Object> facts = new ArrayList<>();
+        facts.add(new Laid(stopped ? List.of() : ladder.rungs().stream().map(Choice::use).toList(), scene.surface(),
+                scene.deposit()));
+        facts.add(scene.panel());
+        return book.run(Phase.CLOSE, facts).of(Step.class).stream()
+                .sorted(Comparator.comparingInt((Concluded<Step> s) -> s.conclusion().order())).toList();
+    }
+
+    private List<Answer.Around> around(List<Concluded<Step>> steps, String place, Scene scene, Question question) {
+        Map<String, Answer.Around> around = new LinkedHashMap<>();
+        for (Concluded<Step> step : steps) {
+            Step said = step.conclusion();
+            Method method = base.methods().get(said.name());
+            boolean barred = method != null && !standing.of(scene.surface(), said.name()).bars().isEmpty();
+            boolean done = !said.done().isEmpty() && question.done().contains(said.done());
+            if (said.place().equals(place) && !barred && !done) {
+                around.putIfAbsent(said.name(), new Answer.Around(said.name(), said.text(),
+                        List.of(step.because())));
+            }
+        }
+        return List.copyOf(around.values());
+    }
+
+    private List<Answer.PassedOver> passedOver(Ladder ladder, Candidacy candidacy, Scene scene, Question question,
+                                               boolean all) {
+        Map<String, Answer.PassedOver> passed = new TreeMap<>();
+        for (Passed one : ladder.passed()) {
+            if (ladder.slow().stream().noneMatch(c -> c.id().equals(one.choice().id()))) {
+                passed.put(one.choice().id(), passedOver(one.choice(), one.step(), one.why(), ladder.belief()));
+            }
+        }
+        for (Method method : base.methods().values()) {
+            boolean candidate = candidacy.all().containsKey(method.id());
+            boolean permitted = candidate ? candidacy.isPermitted(method.id())
+                    : standing.of(scene.surface(), method.id()).bars().isEmpty()
+                    && !question.consent().refused().contains(method.id());
+            if (method.kind() == MethodKind.REMOVE && permitted && !passed.containsKey(method.id())
+                    && !Candidacy.canMatter(scene.contaminant(), method)) {
+                Choice choice = candidacy.choice(method.id());
+                passed.put(method.id(), passedOver(choice, "pointless", "chance "
+                        + rungwise.knowledge.Figures.text(choice.bestChance()) + " fresh or hardened, under "
+                        + rungwise.knowledge.Figures.text(Worth.POINTLESS_BELOW), ladder.belief()));
+            }
+        }
+        return List.copyOf(passed.values());
+    }
+
+    private static Answer.PassedOver passedOver(Choice choice, String step, String why, Belief belief) {
+        return new Answer.PassedOver(choice.id(), choice.method().name(), step, why, round(choice.mean(belief)),
+                List.of(new Because("worth:" + step.replace(' ', '-'), Steps.SAYS.get(step), Steps.CAUSE.get(step),
+                        List.of(why), choice.method().sources(), rungwise.knowledge.Basis.COMMON_PRACTICE)));
+    }
+
+    private List<Answer.Barred> barred(Candidacy candidacy, Scene scene, Question question, boolean all) {
+        Map<String, Answer.Barred> barred = new TreeMap<>();
+        for (Map.Entry<String, Judged> one : candidacy.all().entrySet()) {
+            List<Concluded<Bar>> bars = one.getValue().bars();
+            if (!bars.isEmpty()) {
+                barred.put(one.getKey(), barred(one.getKey(), bars));
+            }
+        }
+        for (Method method : base.methods().values()) {
+            List<Concluded<Bar>> bars = standing.of(scene.surface(), method.id()).bars();
+            if (!bars.isEmpty() && !barred.containsKey(method.id()) && (all || question.wanted().contains(method.id()))) {
+                barred.put(method.id(), barred(method.id(), bars));
+            }
+        }
+        return List.copyOf(barred.values());
+    }
+
+    private Answer.Barred barred(String id, List<Concluded<Bar>> bars) {
+        boolean opens = bars.stream().noneMatch(b -> b.conclusion().opensWith().isEmpty());
+        Optional<String> with = opens ? Optional.of(String.join(" and ", bars.stream()
+                .map(b -> b.conclusion().opensWith()).distinct().sorted().toList())) : Optional.empty();
+        return new Answer.Barred(id, base.methods().get(id).name(), with,
+                bars.stream().map(Concluded::because).distinct().toList());
+    }
+
+    private static List<Answer.Neighbour> neighbours(Candidacy candidacy, List<Answer.Rung> rungs) {
+        return candidacy.neighbourNotes().stream()
+                .filter(n -> rungs.stream().anyMatch(r -> r.method().equals(n.conclusion().method())))
+                .map(n -> new Answer.Neighbour(n.conclusion().surface(), n.conclusion().method(),
+                        n.conclusion().action(), List.of(n.because()))).toList();
+    }
+
+    private Answer.Expected expected(List<Choice> rungs, Belief belief, Scene scene, Assembly assembly) {
+        double leftFresh = belief.fresh();
+        double leftHardened = belief.hardened();
+        double unmarked = 1;
+        double likely = 0;
+        double worst = 0;
+        for (Choice rung : rungs) {
+            double reached = leftFresh + leftHardened;
+            double minutes = assembly.minutes(rung.method());
+            likely += reached * minutes;
+            worst += minutes * rung.method().tries();
+            unmarked *= 1 - reached * rung.markChance();
+            leftFresh *= 1 - rung.ifFresh();
+            leftHardened *= 1 - rung.ifHardened();
+        }
+        double best = rungs.isEmpty() ? 0 : assembly.minutes(rungs.get(0).method());
+        return new Answer.Expected(rungs.isEmpty() ? 0 : round(1 - leftFresh - leftHardened),
+                round(scene.deposit().marked()), round(1 - unmarked),
+                new Answer.Took(round(best), round(likely), round(worst)));
+    }
+}

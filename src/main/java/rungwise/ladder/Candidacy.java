@@ -1,0 +1,299 @@
+package rungwise.ladder;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import rungwise.knowledge.Chances;
+import rungwise.knowledge.Contaminant;
+import rungwise.knowledge.Family;
+import rungwise.knowledge.Gate;
+import rungwise.knowledge.KnowledgeBase;
+import rungwise.knowledge.Method;
+import rungwise.knowledge.MethodKind;
+import rungwise.knowledge.Severity;
+import rungwise.knowledge.Surface;
+import rungwise.knowledge.Weights;
+import rungwise.rules.Answered;
+import rungwise.rules.Attempt;
+import rungwise.rules.Bar;
+import rungwise.rules.Because;
+import rungwise.rules.Budget;
+import rungwise.rules.Candidate;
+import rungwise.rules.Concluded;
+import rungwise.rules.Conclusions;
+import rungwise.rules.GateOn;
+import rungwise.rules.Gated;
+import rungwise.rules.Moved;
+import rungwise.rules.NeighbourNote;
+import rungwise.rules.NextDoor;
+import rungwise.rules.Phase;
+import rungwise.rules.RuleBook;
+import rungwise.rules.Unsoftened;
+import rungwise.rules.Use;
+import rungwise.science.FilmBudget;
+
+/** Which methods are permitted on this spot today, how harsh they are here and what trying them costs. */
+final class Candidacy {
+    private final KnowledgeBase base;
+    private final RuleBook book;
+    private final Standing standing;
+    private final Question question;
+    private final Scene scene;
+    private final Map<String, Judged> judged = new LinkedHashMap<>();
+    private final Map<String, Judged> onSurface;
+    private Judged general = Judged.NOTHING;
+    private List<Concluded<NeighbourNote>> neighbourNotes = List.of();
+
+    Candidacy(KnowledgeBase base, RuleBook book, Standing standing, Question question, Scene scene, boolean all) {
+        this.base = base;
+        this.book = book;
+        this.standing = standing;
+        this.question = question;
+        this.scene = scene;
+        this.onSurface = standing.on(scene.surface());
+        Set<String> asked = new HashSet<>(question.wanted());
+        question.tried().forEach(t -> t.method().ifPresent(asked::add));
+        List<Candidate> candidates = new ArrayList<>();
+        for (Method method : base.methods().values()) {
+            if (method.kind() == MethodKind.REMOVE
+                    && (all || asked.contains(method.id()) || canMatter(scene.contaminant(), method))) {
+                candidates.add(candidate(method));
+            }
+        }
+        judge(candidates);
+    }
+
+    /** Whether it could be worth trying in some state of the deposit. */
+    static boolean canMatter(Contaminant contaminant, Method method) {
+        Chances chances = contaminant.chances(method);
+        return Math.max(chances.fresh().probability(), chances.hardened().probability()) >= Worth.POINTLESS_BELOW;
+    }
+
+    private Candidate candidate(Method method) {
+        Use use = standing.use(method, scene.surface());
+        double contactDone = 0;
+        int triesDone = 0;
+        for (Attempt attempt : scene.attempts()) {
+            if (attempt.family().equals(method.family())) {
+                contactDone += attempt.hoursAgo() < 24 ? attempt.contactMinutes() : 0;
+            }
+            if (attempt.method().equals(method.id()) && attempt.hoursAgo() < 24) {
+                triesDone += attempt.times();
+            }
+        }
+        Family family = base.families().get(method.family());
+        double cap = family.contactCapMinutes().orElse(Double.POSITIVE_INFINITY);
+        double refining = 0;
+        if (method.removesFilm()) {
+            refining = method.correction().stream().map(base.methods()::get)
+                    .filter(m -> m != null && m.family().equals("polish"))
+                    .mapToDouble(m -> m.severity().filmMicrons()).sum();
+        }
+        return new Candidate(use, atHand(method), method.severity().filmMicrons() + refining,
+                Math.max(0, cap - contactDone), method.tries() - triesDone);
+    }
+
+    private boolean atHand(Method method) {
+        if (question.shelf().isEmpty()) {
+            return true;
+        }
+        List<String> shelf = question.shelf().get();
+        if (shelf.contains(method.id())) {
+            return true;
+        }
+        boolean agent = method.agent().equals("none") || shelf.contains(method.agent())
+                || base.agentOf(method).alwaysAtHand() && !question.shelfStrict();
+        boolean tool = method.tool().equals("none") || shelf.contains(method.tool())
+                || base.toolOf(method).alwaysAtHand() && !question.shelfStrict();
+        return agent && tool;
+    }
+
+    private void judge(List<Candidate> candidates) {
+        List<Object> facts = new ArrayList<>(scene.facts());
+        facts.addAll(candidates);
+        facts.add(budget());
+        question.consent().granted().forEach(g -> facts.add(new Answered(g, true)));
+        question.consent().refused().forEach(r -> facts.add(new Answered(r, false)));
+        for (Candidate candidate : candidates) {
+            String id = candidate.name();
+            Judged here = onSurface.getOrDefault(id, Judged.NOTHING).and(askedFor(id));
+            judged.put(id, here);
+            if (!question.consent().refused().isEmpty()) {
+                here.gates().stream().map(g -> g.conclusion().gate()).distinct()
+                        .forEach(g -> facts.add(new GateOn(id, g)));
+            }
+            addNeighbours(candidate, facts);
+        }
+        Conclusions said = book.run(Phase.TODAY, facts);
+        Map<String, Judged> today = Judged.byMethod(said);
+        neighbourNotes = said.of(NeighbourNote.class);
+        general = today.getOrDefault(Method.EVERY, Judged.NOTHING);
+        judged.replaceAll((id, here) -> here.and(today.getOrDefault(id, Judged.NOTHING)));
+        refuseWhatTodayGates(today);
+        barUnsoftened(candidates);
+    }
+
+    /** Gates that only today's rules raise are answered too. */
+    private void refuseWhatTodayGates(Map<String, Judged> today) {
+        if (question.consent().refused().isEmpty()) {
+            return;
+        }
+        List<Object> facts = new ArrayList<>();
+        question.consent().refused().forEach(r -> facts.add(new Answered(r, false)));
+        today.forEach((id, here) -> here.gates().forEach(g -> facts.add(new GateOn(id, g.conclusion().gate()))));
+        Judged.byMethod(book.run(Phase.TODAY, facts)).forEach((id, here) ->
+                judged.computeIfPresent(id, (m, known) -> known.and(here)));
+    }
+
+    private Budget budget() {
+        return question.facts().clearMicrons().isPresent()
+                ? new Budget(FilmBudget.ofClear(question.facts().clearMicrons().getAsDouble()),
+                "the smaller of 7.5 µm and a quarter of the clear, for life")
+                : new Budget(FilmBudget.PER_VISIT_MICRONS, "a visit, without a reading of the clear alone");
+    }
+
+    /** What an unknown fact would bar becomes a gate that asks for the fact. */
+    private Judged askedFor(String method) {
+        if (scene.mights().isEmpty()) {
+            return Judged.NOTHING;
+        }
+        boolean barredAnyway = !onSurface.getOrDefault(method, Judged.NOTHING).bars().isEmpty();
+        List<Concluded<Gated>> gates = new ArrayList<>();
+        for (Scene.Might might : scene.mights()) {
+            Judged then = standing.of(might.surface(), method);
+            Because why = might.said().because();
+            if (!then.bars().isEmpty() && !barredAnyway) {
+                gates.add(new Concluded<>(new Gated(method, might.said().conclusion().gate(),
+                        might.said().conclusion().figures()), why));
+            }
+            for (Concluded<Gated> gate : then.gates()) {
+                if (onSurface.getOrDefault(method, Judged.NOTHING).gates().stream()
+                        .noneMatch(g -> g.conclusion().gate().equals(gate.conclusion().gate()))
+                        && gates.stream().noneMatch(g -> g.conclusion().gate().equals(gate.conclusion().gate()))
+                        && !base.gates().get(gate.conclusion().gate()).needsAgreement()) {
+                    gates.add(gate);
+                }
+            }
+        }
+        return gates.isEmpty() ? Judged.NOTHING
+                : new Judged(List.of(), gates, List.of(), List.of(), List.of(), List.of());
+    }
+
+    private void addNeighbours(Candidate candidate, List<Object> facts) {
+        for (String neighbour : question.neighbours()) {
+            Surface next = base.surfaces().get(neighbour);
+            List<Concluded<Bar>> bars = standing.of(next, candidate.name()).bars();
+            if (!bars.isEmpty()) {
+                facts.add(new NextDoor(candidate.name(), next, bars.get(0).conclusion().figures()));
+            }
+        }
+    }
+
+    private void barUnsoftened(List<Candidate> candidates) {
+        Set<String> bonds = Set.of(scene.contaminant().bond().fresh(), scene.contaminant().bond().hardened());
+        boolean softened = candidates.stream().anyMatch(c -> isPermittedEver(c.name())
+                && c.use().method().softens().stream().anyMatch(bonds::contains));
+        List<Object> unsoftened = new ArrayList<>();
+        for (Candidate candidate : candidates) {
+            if (candidate.use().method().needsSoftener() && !softened) {
+                unsoftened.add(new Unsoftened(candidate));
+            }
+        }
+        if (!unsoftened.isEmpty()) {
+            Judged.byMethod(book.run(Phase.TODAY, unsoftened)).forEach((id, here) ->
+                    judged.computeIfPresent(id, (m, known) -> known.and(here)));
+        }
+    }
+
+    Judged judged(String method) {
+        return judged.getOrDefault(method, Judged.NOTHING);
+    }
+
+    Judged general() {
+        return general;
+    }
+
+    Map<String, Judged> all() {
+        return judged;
+    }
+
+    List<Concluded<NeighbourNote>> neighbourNotes() {
+        return neighbourNotes;
+    }
+
+    boolean isPermitted(String method) {
+        return judged(method).bars().isEmpty();
+    }
+
+    /** Permitted but for what was already tried today: what the ladder was before the first try. */
+    boolean isPermittedEver(String method) {
+        return judged.containsKey(method) && judged(method).bars().stream().allMatch(b -> b.conclusion().isSpent());
+    }
+
+    /** Barred by the weather alone, and worth trying once that is mended. */
+    boolean waitsForWeather(String method) {
+        Judged here = judged(method);
+        return !here.bars().isEmpty() && here.bars().stream().allMatch(b -> b.conclusion().isWeather());
+    }
+
+    Chances chancesOf(String method) {
+        return scene.contaminant().chances(base.methods().get(method));
+    }
+
+    Choice choice(String id) {
+        Method method = base.methods().get(id);
+        Judged here = judged(id);
+        Severity severity = moved(method.severity(), here.moves());
+        double marring = Math.min(100, method.marringPercent() * (shows() ? 2 : 1));
+        Chances chances = scene.contaminant().chances(method);
+        Key key = new Key(severity.filmMicrons() >= 0.3, severity.worst(), severity.chemical(), severity.mechanical(),
+                severity.thermal(), severity.filmMicrons(), marring, -chances.hardened().probability(), id);
+        double work = method.minutes().perSpot();
+        double dwell = method.dwell().usual();
+        Weights weights = base.weights();
+        double mark = marring / 100;
+        double cost = weights.work() * work + weights.waiting() * dwell
+                + weights.filmPerMicron() * severity.filmMicrons() + mark * (weights.mark() + correctionMinutes(method));
+        boolean asks = here.gates().stream().map(g -> base.gates().get(g.conclusion().gate()))
+                .anyMatch(g -> g.needsAgreement() && !isGranted(g, id));
+        return new Choice(standing.use(method, scene.surface()), here, severity, chances, key, key, 0, work, dwell,
+                cost, mark, asks, List.of());
+    }
+
+    private boolean shows() {
+        return scene.surface().hardness() <= 2 || question.facts().colour().filter("dark"::equals).isPresent();
+    }
+
+    boolean isGranted(Gate gate, String method) {
+        List<String> granted = question.consent().granted();
+        return granted.contains(gate.id()) || granted.contains(method);
+    }
+
+    private double correctionMinutes(Method method) {
+        return corrections(method).stream().mapToDouble(m -> m.minutes().perSpot()).min()
+                .orElse(method.correction().isEmpty() ? 0 : base.weights().referral());
+    }
+
+    /** Corrections that this surface bears, in the method's own order. */
+    List<Method> corrections(Method method) {
+        return method.correction().stream().map(base.methods()::get).filter(m -> m != null
+                && onSurface.getOrDefault(m.id(), Judged.NOTHING).bars().isEmpty()
+                && isPermittedIfJudged(m.id())).toList();
+    }
+
+    private boolean isPermittedIfJudged(String method) {
+        return !judged.containsKey(method) || isPermitted(method);
+    }
+
+    private static Severity moved(Severity severity, List<Concluded<Moved>> moves) {
+        int[] by = new int[Moved.Cause.values().length];
+        for (Concluded<Moved> move : moves) {
+            by[move.conclusion().cause().ordinal()] += move.conclusion().by();
+        }
+        return new Severity(Math.min(10, severity.mechanical() + by[0]), Math.min(10, severity.chemical() + by[1]),
+                Math.min(10, severity.thermal() + by[2]), severity.filmMicrons());
+    }
+}

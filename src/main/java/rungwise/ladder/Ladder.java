@@ -1,0 +1,95 @@
+package rungwise.ladder;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import rungwise.knowledge.Figures;
+import rungwise.knowledge.Method;
+import rungwise.science.Belief;
+
+/**
+ * The chosen rungs after everything that was tried: the ladder as it stood before the first try, less what was climbed.
+ *
+ * @param rungs        still worth trying, in order
+ * @param passed       permitted but not worth it
+ * @param belief       after the tries
+ * @param failedGrades different grades at which a try changed nothing
+ * @param partly       the rung that helped partly and may be repeated, if any
+ */
+record Ladder(List<Choice> rungs, List<Choice> slow, List<Passed> passed, Belief belief, int failedGrades,
+              Set<String> partly, boolean cleared) {
+
+    static Ladder climb(Question question, Scene scene, Candidacy candidacy, List<Choice> ordered, Worth worth) {
+        Worth.Chosen chosen = worth.choose(ordered, scene.belief(), question.canWaitMinutes());
+        List<Choice> rungs = new ArrayList<>(chosen.rungs());
+        Map<String, Passed> passed = new LinkedHashMap<>();
+        chosen.passed().forEach(p -> passed.put(p.choice().id(), p));
+        Map<String, Choice> byId = new LinkedHashMap<>();
+        ordered.forEach(c -> byId.put(c.id(), c));
+        Belief belief = scene.belief();
+        Set<Integer> failed = new HashSet<>();
+        Set<String> partly = new HashSet<>();
+        boolean cleared = false;
+        for (Question.Tried tried : question.tried()) {
+            if (!tried.counts() || tried.method().isEmpty()) {
+                continue;
+            }
+            String id = tried.method().get();
+            Choice choice = byId.get(id);
+            boolean isRung = rungs.stream().anyMatch(r -> r.id().equals(id));
+            switch (tried.outcome()) {
+                case "no-change" -> {
+                    Method method = choice == null ? null : choice.method();
+                    var chances = method == null ? candidacy.chancesOf(id) : choice.chances();
+                    for (int i = 0; i < tried.times(); i++) {
+                        belief = belief.afterFailure(chances.fresh().probability(), chances.hardened().probability());
+                    }
+                    if (isRung) {
+                        failed.add(choice.severity().worst());
+                        cut(rungs, id, true);
+                    }
+                    partly.remove(id);
+                }
+                case "partly" -> {
+                    if (isRung) {
+                        cut(rungs, id, false);
+                        partly.add(id);
+                    }
+                }
+                case "cleared" -> cleared = true;
+                default -> {
+                }
+            }
+        }
+        Belief now = belief;
+        rungs.removeIf(r -> {
+            if (!candidacy.isPermitted(r.id())) {
+                return true;
+            }
+            if (r.mean(now) < Worth.POINTLESS_BELOW) {
+                passed.put(r.id(), new Passed(r, "pointless", "chance " + Figures.text(r.mean(now))
+                        + " after what was tried, under " + Figures.text(Worth.POINTLESS_BELOW)));
+                return true;
+            }
+            return false;
+        });
+        List<Choice> slow = passed.values().stream().filter(p -> p.step().equals("slow"))
+                .map(Passed::choice).filter(c -> candidacy.isPermitted(c.id()))
+                .filter(c -> question.tried().stream().noneMatch(t -> t.method().filter(c.id()::equals).isPresent()))
+                .filter(c -> c.mean(now) >= Worth.POINTLESS_BELOW).toList();
+        return new Ladder(List.copyOf(rungs), slow, passed.values().stream()
+                .filter(p -> candidacy.isPermitted(p.choice().id())).toList(), now, failed.size(), partly, cleared);
+    }
+
+    /** Drops everything up to a rung; gentler ones never come back after a harsher one failed. */
+    private static void cut(List<Choice> rungs, String id, boolean itself) {
+        int at = 0;
+        while (!rungs.get(at).id().equals(id)) {
+            at++;
+        }
+        rungs.subList(0, itself ? at + 1 : at).clear();
+    }
+}

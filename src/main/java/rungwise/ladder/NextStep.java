@@ -1,0 +1,161 @@
+package rungwise.ladder;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import rungwise.knowledge.KnowledgeBase;
+import rungwise.knowledge.MethodKind;
+import rungwise.knowledge.ToolKind;
+import rungwise.knowledge.Trait;
+import rungwise.rules.Bar;
+import rungwise.rules.Because;
+import rungwise.rules.Concluded;
+import rungwise.rules.FlushFirst;
+import rungwise.rules.Halt;
+
+/** Turns a ladder into the one thing to do now. */
+final class NextStep {
+    private static final Set<String> NOT_PREPARATION = Set.of("photograph");
+
+    private final KnowledgeBase base;
+    private final Question question;
+    private final Scene scene;
+    private final Candidacy candidacy;
+    private final Ladder ladder;
+
+    NextStep(KnowledgeBase base, Question question, Scene scene, Candidacy candidacy, Ladder ladder) {
+        this.base = base;
+        this.question = question;
+        this.scene = scene;
+        this.candidacy = candidacy;
+        this.ladder = ladder;
+    }
+
+    Answer.Next of(Optional<Answer.Held> hold, List<Answer.Around> before, List<Answer.Rung> rungs,
+                   List<Answer.Alternative> alternatives, Answer.WayOut wayOut) {
+        if (hold.isPresent()) {
+            return next("hold", null, hold.get().until(), hold.get().doFirst(), hold.get().because());
+        }
+        List<Concluded<FlushFirst>> flush = scene.derived().of(FlushFirst.class);
+        if (!flush.isEmpty() && question.tried().stream().noneMatch(t -> t.outcome().equals("cleared"))) {
+            FlushFirst first = flush.get(0).conclusion();
+            return next("flush", first.method(), null, first.why(), List.of(flush.get(0).because()));
+        }
+        List<Concluded<Halt>> halt = scene.derived().of(Halt.class);
+        if (!halt.isEmpty()) {
+            return next("stop", null, null, halt.get(0).conclusion().text(), List.of(halt.get(0).because()));
+        }
+        if (ladder.cleared()) {
+            return next("done", null, null, "It is off: run the steps after, then inspect.", List.of());
+        }
+        Optional<Answer.Next> weather = weather(rungs);
+        if (weather.isPresent()) {
+            return weather.get();
+        }
+        if (rungs.isEmpty()) {
+            return withoutRungs(alternatives, wayOut);
+        }
+        return toward(rungs.get(0), before);
+    }
+
+    /** A gentler method that only the weather bars is worth waiting for. */
+    private Optional<Answer.Next> weather(List<Answer.Rung> rungs) {
+        Optional<Choice> waiting = candidacy.all().keySet().stream().filter(candidacy::waitsForWeather)
+                .filter(id -> question.tried().stream().noneMatch(t -> t.method().filter(id::equals).isPresent()))
+                .map(candidacy::choice).filter(c -> c.mean(ladder.belief()) >= Worth.REAL_FROM && !c.takesFilm())
+                .min(java.util.Comparator.comparing(Choice::own));
+        if (waiting.isEmpty()) {
+            return Optional.empty();
+        }
+        boolean gentlerRung = !rungs.isEmpty() && rungs.get(0).chance().mean() >= Worth.REAL_FROM
+                && ladder.rungs().get(0).own().compareTo(waiting.get().own()) < 0;
+        if (gentlerRung) {
+            return Optional.empty();
+        }
+        List<Concluded<Bar>> bars = candidacy.judged(waiting.get().id()).bars();
+        String until = bars.stream().map(b -> b.conclusion().opensWith()).distinct().sorted()
+                .map(NextStep::untilWords).collect(Collectors.joining(" and "));
+        return Optional.of(next("wait", waiting.get().id(), until, "Wait until the panel is " + until + ", then "
+                + waiting.get().method().name() + ".", bars.stream().map(Concluded::because).toList()));
+    }
+
+    private static String untilWords(String opensWith) {
+        return switch (opensWith) {
+            case "shade" -> "in the shade";
+            case "cool" -> "cool";
+            default -> "warm enough";
+        };
+    }
+
+    private Answer.Next withoutRungs(List<Answer.Alternative> alternatives, Answer.WayOut wayOut) {
+        if (!alternatives.isEmpty()) {
+            Answer.Alternative slow = alternatives.get(0);
+            return next("try", slow.method(), null, slow.name() + ": slow, but nothing quicker is left.",
+                    slow.rung().because());
+        }
+        if (scene.surface().is(Trait.CURING)) {
+            return next("wait", null, "the painter has released the paint", "Wash with water only, leave the rest, "
+                    + "book a return after the painter's release.", wayOut.because());
+        }
+        if (ladder.failedGrades() >= 2) {
+            return next("reassess", null, null, "Nothing moved it: ask again what it is.", wayOut.because());
+        }
+        String action = wayOut.method().startsWith("refer") ? "refer" : "leave";
+        return next(action, wayOut.method(), null, wayOut.text(), wayOut.because());
+    }
+
+    private Answer.Next toward(Answer.Rung rung, List<Answer.Around> before) {
+        ToolKind tool = ladder.rungs().get(0).use().tool().kind();
+        if (ladder.failedGrades() >= 2 && (tool.abrades() || tool == ToolKind.CLAY)) {
+            return next("reassess", rung.method(), null, "Two grades changed nothing. Ask again what it is before "
+                    + "anything abrasive; if it still is, " + rung.name() + " is next.", rung.because());
+        }
+        List<String> todo = new ArrayList<>();
+        List<Because> reasons = new ArrayList<>();
+        for (Answer.Around step : before) {
+            if (!NOT_PREPARATION.contains(step.step())) {
+                todo.add(step.text());
+                reasons.addAll(step.because());
+            }
+        }
+        for (Answer.GateState gate : rung.gates()) {
+            if (gate.state().equals("open") && !gate.id().equals("test_spot")) {
+                todo.add(gate.obtain());
+                reasons.addAll(gate.because());
+            }
+        }
+        if (!todo.isEmpty()) {
+            return next("prepare", rung.method(), null, String.join(" ", todo) + " Then: " + rung.name() + ".",
+                    reasons);
+        }
+        if (rung.hasOpen("test_spot")) {
+            return next("test", rung.method(), null, "Hidden test spot first: " + rung.name() + ".", rung.because());
+        }
+        if (ladder.partly().contains(rung.method())) {
+            return next("repeat", rung.method(), null, "It helped: once more. " + rung.technique(), rung.because());
+        }
+        return next("try", rung.method(), null, rung.name() + ". " + rung.technique(), rung.because());
+    }
+
+    private static Answer.Next next(String action, String method, String until, String text, List<Because> because) {
+        return new Answer.Next(action, Optional.ofNullable(method), Optional.ofNullable(until), text,
+                because.stream().distinct().toList());
+    }
+
+    /** Who takes over. */
+    Answer.WayOut wayOut(List<Answer.Rung> rungs) {
+        String method = scene.asked().wayOut();
+        if (scene.surface().is(Trait.CURING) || scene.contaminant().isDamage() && rungs.isEmpty()) {
+            method = "leave_monitor";
+        }
+        var entry = base.methods().get(method);
+        String text = entry.kind() == MethodKind.WAIT
+                ? "Leave it, photograph it, look again later." : entry.name() + ".";
+        return new Answer.WayOut(method, text, List.of(new Because("wayOut", "When no rung is left, "
+                + "somebody else takes over or it is left alone; doing nothing is never barred.",
+                "A wrong try costs more than the mark.", List.of(scene.asked().name()), scene.asked().sources(),
+                scene.asked().basis())));
+    }
+}

@@ -1,0 +1,61 @@
+package rungwise.ladder;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import rungwise.knowledge.Agent;
+import rungwise.knowledge.KnowledgeBase;
+import rungwise.knowledge.Method;
+import rungwise.rules.After;
+import rungwise.rules.Because;
+import rungwise.rules.Chemistry;
+import rungwise.rules.Clash;
+import rungwise.rules.Concluded;
+import rungwise.rules.Conclusions;
+import rungwise.rules.Meeting;
+import rungwise.rules.Phase;
+import rungwise.rules.RuleBook;
+
+/** Which method comes after which, and which agents clash: facts of the methods alone, decided once. */
+final class Sequence {
+    private final Map<String, Map<String, List<Because>>> earlierOf = new HashMap<>();
+    private final Map<String, Concluded<Clash>> clashes = new HashMap<>();
+
+    Sequence(KnowledgeBase base, RuleBook book) {
+        List<Object> facts = new ArrayList<>();
+        Set<Agent> agents = new HashSet<>();
+        for (Method method : base.methods().values()) {
+            facts.add(new Chemistry(method, base.agentOf(method), base.toolOf(method)));
+        }
+        base.agents().values().stream().filter(a -> !a.reactive().isEmpty()).forEach(agents::add);
+        for (Agent first : agents) {
+            for (Agent then : agents) {
+                if (!first.equals(then)) {
+                    facts.add(new Meeting(first, then));
+                }
+            }
+        }
+        Conclusions said = book.run(Phase.ORDER, facts);
+        for (Concluded<After> after : said.of(After.class)) {
+            earlierOf.computeIfAbsent(after.conclusion().then(), t -> new HashMap<>())
+                    .computeIfAbsent(after.conclusion().first(), f -> new ArrayList<>()).add(after.because());
+        }
+        for (Concluded<Clash> clash : said.of(Clash.class)) {
+            clashes.merge(clash.conclusion().first() + ">" + clash.conclusion().then(), clash,
+                    (a, b) -> b.conclusion().visit() ? b : a);
+        }
+    }
+
+    /** Methods that must come before this one where both are candidates, with the reasons. */
+    Map<String, List<Because>> earlierThan(String method) {
+        return earlierOf.getOrDefault(method, Map.of());
+    }
+
+    Optional<Concluded<Clash>> clash(Agent first, Agent then) {
+        return Optional.ofNullable(clashes.get(first.id() + ">" + then.id()));
+    }
+}

@@ -1,0 +1,70 @@
+package rungwise.ladder;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
+import rungwise.knowledge.Agent;
+import rungwise.knowledge.KnowledgeBase;
+import rungwise.knowledge.Method;
+import rungwise.knowledge.SolventColumn;
+import rungwise.knowledge.Surface;
+import rungwise.rules.Phase;
+import rungwise.rules.RuleBook;
+import rungwise.rules.SolventContact;
+import rungwise.rules.Use;
+
+/**
+ * What the rules say of every method on a surface, whatever the day. It depends on nothing else, so it is decided once
+ * per surface and kept.
+ */
+final class Standing {
+    /** Surfaces and their combinations are few; past this many somebody is asking nonsense. */
+    private static final int KEPT = 512;
+
+    private final KnowledgeBase base;
+    private final RuleBook book;
+    private final Map<String, Map<String, Judged>> kept = new ConcurrentHashMap<>();
+
+    Standing(KnowledgeBase base, RuleBook book) {
+        this.base = base;
+        this.book = book;
+    }
+
+    Map<String, Judged> on(Surface surface) {
+        Map<String, Judged> known = kept.get(surface.id());
+        if (known != null) {
+            return known;
+        }
+        if (kept.size() >= KEPT) {
+            kept.clear();
+        }
+        Map<String, Judged> judged = judge(surface);
+        kept.put(surface.id(), judged);
+        return judged;
+    }
+
+    Judged of(Surface surface, String method) {
+        return on(surface).getOrDefault(method, Judged.NOTHING);
+    }
+
+    private Map<String, Judged> judge(Surface surface) {
+        List<Object> facts = new ArrayList<>();
+        for (Method method : base.methods().values()) {
+            Use use = use(method, surface);
+            facts.add(use);
+            Agent agent = use.agent();
+            for (SolventColumn column : SolventColumn.values()) {
+                double percent = agent.percentIn(column);
+                if (percent > 0) {
+                    facts.add(new SolventContact(use, column, percent, surface.limit(column)));
+                }
+            }
+        }
+        return Judged.byMethod(book.run(Phase.STANDING, facts));
+    }
+
+    Use use(Method method, Surface surface) {
+        return new Use(method, base.agentOf(method), base.toolOf(method), surface);
+    }
+}

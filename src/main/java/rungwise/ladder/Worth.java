@@ -1,0 +1,207 @@
+package rungwise.ladder;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import rungwise.knowledge.Family;
+import rungwise.knowledge.Figures;
+import rungwise.knowledge.Weights;
+import rungwise.science.Belief;
+import rungwise.science.ExpectedCost;
+
+/** Which of the permitted methods, in their fixed order, are worth trying: the seven steps. */
+final class Worth {
+    static final double POINTLESS_BELOW = 0.10;
+    static final double REAL_FROM = 0.30;
+    /** Two methods within a minute a spot are equally quick. */
+    private static final double AS_QUICK_MINUTES = 1;
+    private static final int OPTIONAL_AT_MOST = 12;
+
+    private final Weights weights;
+    private final Map<String, Family> families;
+    private final Map<String, Passed> passed = new LinkedHashMap<>();
+
+    Worth(Weights weights, Map<String, Family> families) {
+        this.weights = weights;
+        this.families = families;
+    }
+
+    /** Rungs in order, and what was passed over on the way. */
+    record Chosen(List<Choice> rungs, List<Passed> passed) {
+    }
+
+    Chosen choose(List<Choice> ordered, Belief belief, double canWaitMinutes) {
+        List<Choice> left = new ArrayList<>(ordered);
+        left.removeIf(c -> pointless(c, belief));
+        Set<String> twins = new HashSet<>();
+        for (Choice one : left) {
+            left.stream().filter(other -> !twins.contains(other.id()) && replaces(other, one)).findFirst()
+                    .ifPresent(other -> {
+                        twins.add(one.id());
+                        pass(one, "same again", "same chemistry as " + other.id()
+                                + ", which is no harsher, no less likely and no slower");
+                    });
+        }
+        left.removeIf(c -> twins.contains(c.id()));
+        left.removeIf(c -> unearned(c, belief));
+        Set<String> forced = new HashSet<>();
+        for (Choice choice : left) {
+            if (choice.mean(belief) >= REAL_FROM && !choice.takesFilm()
+                    && (!choice.isSlow() || choice.dwellMinutes() <= canWaitMinutes)) {
+                forced.add(choice.id());
+                finer(choice, left).forEach(f -> forced.add(f.id()));
+            }
+        }
+        List<Choice> optional = new ArrayList<>(left.stream().filter(c -> !forced.contains(c.id())).toList());
+        if (optional.size() > OPTIONAL_AT_MOST) {
+            List<Choice> best = optional.stream().sorted(Comparator.comparingDouble(
+                    (Choice c) -> -c.mean(belief) / Math.max(0.1, c.cost()))).toList();
+            for (Choice dropped : best.subList(OPTIONAL_AT_MOST, best.size())) {
+                optional.remove(dropped);
+                left.remove(dropped);
+                pass(dropped, "cost", "twelve others promise more for their minutes");
+            }
+        }
+        Set<String> chosen = cheapest(left, forced, optional, belief);
+        List<Choice> rungs = left.stream().filter(c -> chosen.contains(c.id())).toList();
+        for (Choice out : left) {
+            if (!chosen.contains(out.id())) {
+                passForCost(out, left, chosen, belief);
+            }
+        }
+        return new Chosen(rungs, List.copyOf(passed.values()));
+    }
+
+    private boolean pointless(Choice choice, Belief belief) {
+        double mean = choice.mean(belief);
+        if (mean >= POINTLESS_BELOW) {
+            return false;
+        }
+        pass(choice, "pointless", "chance " + Figures.text(mean) + ", under " + Figures.text(POINTLESS_BELOW));
+        return true;
+    }
+
+    /** Whether the other does all that this one does, at no price. */
+    private boolean replaces(Choice other, Choice one) {
+        if (other == one || !other.family().equals(one.family()) || isFinerThan(one, other)) {
+            return false;
+        }
+        return other.own().compareTo(one.own()) < 0
+                && other.ifFresh() >= one.ifFresh() && other.ifHardened() >= one.ifHardened()
+                && other.workMinutes() + other.dwellMinutes()
+                <= one.workMinutes() + one.dwellMinutes() + AS_QUICK_MINUTES
+                && (one.asks() || !other.asks());
+    }
+
+    private boolean unearned(Choice choice, Belief belief) {
+        double mean = choice.mean(belief);
+        if (mean >= REAL_FROM || !(choice.takesFilm() || choice.asks())) {
+            return false;
+        }
+        pass(choice, "earned", (choice.takesFilm() ? "takes film" : "needs agreement") + " for a chance of "
+                + Figures.text(mean) + ", under " + Figures.text(REAL_FROM));
+        return true;
+    }
+
+    private boolean isGraded(Choice choice) {
+        Family family = families.get(choice.family());
+        return family != null && family.graded();
+    }
+
+    private boolean isFinerThan(Choice one, Choice other) {
+        return isGraded(one) && one.family().equals(other.family())
+                && one.severity().filmMicrons() < other.severity().filmMicrons();
+    }
+
+    private List<Choice> finer(Choice choice, List<Choice> among) {
+        return among.stream().filter(c -> isFinerThan(c, choice)).toList();
+    }
+
+    /** Tries every subset of the optional ones; what must be in is in all of them. */
+    private Set<String> cheapest(List<Choice> left, Set<String> forced, List<Choice> optional, Belief belief) {
+        int always = 0;
+        int[] bits = new int[optional.size()];
+        int[] needs = new int[left.size()];
+        for (int i = 0; i < left.size(); i++) {
+            if (forced.contains(left.get(i).id())) {
+                always |= 1 << i;
+            } else {
+                bits[optional.indexOf(left.get(i))] = 1 << i;
+            }
+            for (Choice finer : finer(left.get(i), left)) {
+                needs[i] |= 1 << left.indexOf(finer);
+            }
+        }
+        int best = always;
+        double bestCost = Double.POSITIVE_INFINITY;
+        for (int subset = 0; subset < 1 << optional.size(); subset++) {
+            int set = always;
+            for (int i = 0; i < bits.length; i++) {
+                if ((subset & 1 << i) != 0) {
+                    set |= bits[i];
+                }
+            }
+            if (finestFirst(set, needs)) {
+                double cost = cost(left, set, belief);
+                if (cost < bestCost - 1e-9) {
+                    bestCost = cost;
+                    best = set;
+                }
+            }
+        }
+        Set<String> chosen = new HashSet<>();
+        for (int i = 0; i < left.size(); i++) {
+            if ((best & 1 << i) != 0) {
+                chosen.add(left.get(i).id());
+            }
+        }
+        return chosen;
+    }
+
+    private static boolean finestFirst(int set, int[] needs) {
+        for (int i = 0; i < needs.length; i++) {
+            if ((set & 1 << i) != 0 && (set & needs[i]) != needs[i]) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private double cost(List<Choice> left, int set, Belief belief) {
+        List<ExpectedCost.Try> tries = new ArrayList<>(left.size());
+        for (int i = 0; i < left.size(); i++) {
+            if ((set & 1 << i) != 0) {
+                tries.add(left.get(i).asTry());
+            }
+        }
+        return ExpectedCost.of(tries, belief, weights.referral());
+    }
+
+    private double cost(List<Choice> left, Set<String> ids, Belief belief) {
+        return ExpectedCost.of(left.stream().filter(c -> ids.contains(c.id())).map(Choice::asTry).toList(), belief,
+                weights.referral());
+    }
+
+    private void passForCost(Choice out, List<Choice> left, Set<String> chosen, Belief belief) {
+        Set<String> with = new HashSet<>(chosen);
+        with.add(out.id());
+        String figures = "expected cost " + Figures.text(Math.round(cost(left, with, belief) * 10) / 10.0)
+                + " min with it, " + Figures.text(Math.round(cost(left, chosen, belief) * 10) / 10.0) + " without";
+        List<Choice> missing = finer(out, left).stream().filter(f -> !chosen.contains(f.id())).toList();
+        if (out.isSlow()) {
+            pass(out, "slow", "stays " + Figures.text(out.dwellMinutes()) + " min; " + figures);
+        } else if (!missing.isEmpty()) {
+            pass(out, "finest first", "the finer " + missing.get(0).id() + " is not worth it either; " + figures);
+        } else {
+            pass(out, "cost", figures);
+        }
+    }
+
+    private void pass(Choice choice, String step, String why) {
+        passed.put(choice.id(), new Passed(choice, step, why));
+    }
+}

@@ -1,0 +1,26 @@
+package rungwise.rules;
+
+import java.util.Set;
+
+/**
+ * A method is never used here.
+ *
+ * @param opensWith the step that would lift it today (shade, cool, warm, buy, another_worker, gauge, spent, next_visit); empty = nothing does
+ */
+public record Bar(String method, String figures, String opensWith) implements Conclusion {
+    private static final Set<String> WEATHER = Set.of("shade", "cool", "warm");
+
+    public Bar(String method, String figures) {
+        this(method, figures, "");
+    }
+
+    /** Whether it stands only because of what was tried before. */
+    public boolean isSpent() {
+        return opensWith.equals("next_visit") || opensWith.equals("spent");
+    }
+
+    /** Whether waiting, shading or warming would lift it. */
+    public boolean isWeather() {
+        return WEATHER.contains(opensWith);
+    }
+}

@@ -1,0 +1,5 @@
+package rungwise.rules;
+
+/** Year the vehicle was built. */
+public record BuildYear(int year) {
+}

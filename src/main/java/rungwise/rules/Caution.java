@@ -1,0 +1,5 @@
+package rungwise.rules;
+
+/** Yes, but. */
+public record Caution(String method, String text, String figures) implements Conclusion {
+}

@@ -1,0 +1,17 @@
+package rungwise.rules;
+
+import java.util.List;
+
+/**
+ * Two agents must not meet.
+ *
+ * @param visit  never in one visit, whatever is done between
+ * @param bridge method ids that clear the first before the second
+ * @param waitMinutes to let pass between
+ */
+public record Clash(String first, String then, boolean visit, List<String> bridge, double waitMinutes, String text,
+                    String figures) implements Conclusion {
+    public Clash {
+        bridge = List.copyOf(bridge);
+    }
+}

@@ -1,0 +1,27 @@
+package rungwise.rules;
+
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+
+/** Sources that stand behind the facts a rule matched, added to those of the rule itself. */
+final class FactSources {
+    private FactSources() {
+    }
+
+    static List<String> with(List<String> ofRule, List<Object> facts) {
+        Set<String> all = new LinkedHashSet<>(ofRule);
+        for (Object fact : facts) {
+            if (fact instanceof SolventContact contact) {
+                all.addAll(contact.limit().sources());
+            } else if (fact instanceof Happening happening) {
+                all.addAll(happening.circumstance().sources());
+            } else if (fact instanceof Seen seen) {
+                all.addAll(seen.observation().sources());
+            } else if (fact instanceof Deposit deposit && !ofRule.isEmpty()) {
+                all.addAll(deposit.contaminant().sources());
+            }
+        }
+        return List.copyOf(all);
+    }
+}

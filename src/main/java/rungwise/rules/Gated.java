@@ -1,0 +1,5 @@
+package rungwise.rules;
+
+/** A method may be used once a gate is open. */
+public record Gated(String method, String gate, String figures) implements Conclusion {
+}

@@ -1,0 +1,16 @@
+package rungwise.rules;
+
+import rungwise.knowledge.Surface;
+import rungwise.knowledge.SurfaceKind;
+import rungwise.knowledge.Trait;
+
+/** The surface as the question named it, before the facts are weighed. */
+public record Ground(Surface surface, boolean known) {
+    public boolean isPaint() {
+        return surface.kind() == SurfaceKind.PAINT;
+    }
+
+    public boolean is(Trait trait) {
+        return surface.is(trait);
+    }
+}

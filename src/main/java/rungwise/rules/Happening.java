@@ -1,0 +1,7 @@
+package rungwise.rules;
+
+import rungwise.knowledge.Circumstance;
+
+/** A circumstance that was reported. */
+public record Happening(Circumstance circumstance) {
+}

@@ -1,0 +1,19 @@
+package rungwise.rules;
+
+import rungwise.knowledge.Agent;
+import rungwise.knowledge.Reactive;
+
+/** Two agents that follow one another on one spot. */
+public record Meeting(Agent first, Agent then) {
+    public boolean of(Reactive one, Reactive two) {
+        return first.holds(one) && then.holds(two);
+    }
+
+    public boolean either(Reactive one, Reactive two) {
+        return of(one, two) || of(two, one);
+    }
+
+    public String figures() {
+        return first.name() + " then " + then.name();
+    }
+}

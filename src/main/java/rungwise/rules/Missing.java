@@ -1,0 +1,5 @@
+package rungwise.rules;
+
+/** A fact the question does not give. */
+public record Missing(String fact) {
+}

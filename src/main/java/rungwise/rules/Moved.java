@@ -1,0 +1,13 @@
+package rungwise.rules;
+
+/** A grade on this surface is higher than on the reference surface. */
+public record Moved(String method, Cause cause, int by, String figures) implements Conclusion {
+    /** Which of the three causes moves. */
+    public enum Cause { MECHANICAL, CHEMICAL, THERMAL }
+
+    public Moved {
+        if (by < 0) {
+            throw new IllegalArgumentException("a grade only rises, " + method + " was moved by " + by);
+        }
+    }
+}

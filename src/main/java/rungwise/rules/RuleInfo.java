@@ -1,0 +1,13 @@
+package rungwise.rules;
+
+import java.util.List;
+import rungwise.knowledge.Basis;
+
+/**
+ * What a rule says of itself.
+ *
+ * @param says  the one sentence a trade person would say
+ * @param cause the chemistry, physics or experience beneath it
+ */
+public record RuleInfo(String id, String says, String cause, List<String> sources, Basis basis, String phase) {
+}
