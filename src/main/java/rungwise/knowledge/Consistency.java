@@ -97,6 +97,7 @@ final class Consistency {
         known(kind, c.id(), "gainsWithAge", c.gainsWithAge(), base.methods().keySet());
         c.emergency().ifPresent(e -> known(kind, c.id(), "emergency/method", List.of(e.method()),
                 base.methods().keySet()));
+        c.refersTo().ifPresent(r -> known(kind, c.id(), "refersTo", List.of(r), base.methods().keySet()));
         source(kind, c.id(), c.basis(), c.sources());
         for (Contaminant.Override o : c.overrides()) {
             known(kind, c.id(), "overrides/methods", o.methods(), base.methods().keySet());
@@ -125,7 +126,7 @@ final class Consistency {
             Limit limit = s.solvents().get(column);
             if (limit == null) {
                 fault("Surface", s.id(), "solvents", "it says nothing of " + column.name().toLowerCase(),
-                        "state all four columns");
+                        "state all five columns");
             } else {
                 known("Surface", s.id(), "solvents/sources", limit.sources(), base.sources().keySet());
             }

@@ -4,7 +4,7 @@ package rungwise.knowledge;
 public enum Solvent {
     ALCOHOL(SolventColumn.ALCOHOL),
     ALIPHATIC(SolventColumn.ALIPHATIC),
-    OIL(SolventColumn.ALIPHATIC),
+    OIL(SolventColumn.OIL),
     TERPENE(SolventColumn.TERPENE_ESTER),
     ESTER(SolventColumn.TERPENE_ESTER),
     GLYCOL_ETHER(SolventColumn.TERPENE_ESTER),

@@ -1,11 +1,13 @@
 package rungwise.knowledge;
 
-/** The four columns in which a surface states its solvent tolerance. */
+/** The five columns in which a surface states its solvent tolerance. */
 public enum SolventColumn {
     /** Ethanol, isopropanol. */
     ALCOHOL,
-    /** Aliphatic petroleum, naphtha, mineral oil. */
+    /** Aliphatic petroleum, naphtha. */
     ALIPHATIC,
+    /** Mineral and vegetable oil, petroleum jelly: far weaker solvents that stay far longer. */
+    OIL,
     /** Terpenes, esters and glycol ethers. */
     TERPENE_ESTER,
     /** Ketones, lacquer thinner, aromatics. */

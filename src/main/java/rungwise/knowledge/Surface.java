@@ -11,7 +11,7 @@ import java.util.Set;
  * Material, finish and condition, told by what it tolerates.
  *
  * @param acidity        pH window for short, cool, rinsed contact
- * @param solvents       a limit for each of the four columns
+ * @param solvents       a limit for each of the five columns
  * @param maxC           highest surface temperature for any process
  * @param hardness       the hardest tool (see {@link Tool}) that does not scratch it by itself
  * @param maxPressureBar water pressure at the nozzle that it bears

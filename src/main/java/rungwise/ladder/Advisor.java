@@ -27,12 +27,14 @@ public final class Advisor {
     private final RuleBook book;
     private final Standing standing;
     private final Sequence sequence;
+    private final Map<String, rungwise.rules.RuleInfo> rules;
 
     public Advisor(KnowledgeBase base, RuleBook book) {
         this.base = base;
         this.book = book;
         this.standing = new Standing(base, book);
         this.sequence = new Sequence(base, book);
+        this.rules = book.rules();
     }
 
     public KnowledgeBase knowledge() {
@@ -73,7 +75,7 @@ public final class Advisor {
         List<Answer.Rung> rungs = stopped ? List.of() : assembly.rungs(ladder.rungs(), ladder.belief());
         List<Answer.Alternative> alternatives = stopped ? List.of() : alternatives(ladder, assembly);
         List<Concluded<Step>> steps = steps(stopped, ladder, scene);
-        NextStep step = new NextStep(base, question, scene, candidacy, ladder);
+        NextStep step = new NextStep(base, rules, question, scene, candidacy, ladder);
         Answer.WayOut wayOut = step.wayOut(rungs);
         List<Answer.Around> before = around(steps, "before", scene, question);
         return new Answer(base.revision(), question, assumed(scene), hold,

@@ -15,6 +15,7 @@ import rungwise.knowledge.Method;
 import rungwise.knowledge.MethodKind;
 import rungwise.knowledge.Severity;
 import rungwise.knowledge.Surface;
+import rungwise.knowledge.SurfaceKind;
 import rungwise.knowledge.Weights;
 import rungwise.rules.Answered;
 import rungwise.rules.Attempt;
@@ -58,8 +59,8 @@ final class Candidacy {
         question.tried().forEach(t -> t.method().ifPresent(asked::add));
         List<Candidate> candidates = new ArrayList<>();
         for (Method method : base.methods().values()) {
-            if (method.kind() == MethodKind.REMOVE
-                    && (all || asked.contains(method.id()) || canMatter(scene.contaminant(), method))) {
+            boolean remover = method.kind() == MethodKind.REMOVE;
+            if (asked.contains(method.id()) || remover && (all || canMatter(scene.contaminant(), method))) {
                 candidates.add(candidate(method));
             }
         }
@@ -193,7 +194,7 @@ final class Candidacy {
     }
 
     private void barUnsoftened(List<Candidate> candidates) {
-        Set<String> bonds = Set.of(scene.contaminant().bond().fresh(), scene.contaminant().bond().hardened());
+        Set<String> bonds = new HashSet<>(List.of(scene.contaminant().bond().fresh(), scene.contaminant().bond().hardened()));
         boolean softened = candidates.stream().anyMatch(c -> isPermittedEver(c.name())
                 && c.use().method().softens().stream().anyMatch(bonds::contains));
         List<Object> unsoftened = new ArrayList<>();
@@ -230,7 +231,8 @@ final class Candidacy {
 
     /** Permitted but for what was already tried today: what the ladder was before the first try. */
     boolean isPermittedEver(String method) {
-        return judged.containsKey(method) && judged(method).bars().stream().allMatch(b -> b.conclusion().isSpent());
+        return judged.containsKey(method) && base.methods().get(method).kind() == MethodKind.REMOVE
+                && judged(method).bars().stream().allMatch(b -> b.conclusion().isSpent());
     }
 
     /** Barred by the weather alone, and worth trying once that is mended. */
@@ -246,8 +248,9 @@ final class Candidacy {
     Choice choice(String id) {
         Method method = base.methods().get(id);
         Judged here = judged(id);
-        Severity severity = moved(method.severity(), here.moves());
-        double marring = Math.min(100, method.marringPercent() * (shows() ? 2 : 1));
+        boolean spared = isSpared(method);
+        Severity severity = moved(spared ? unfilmed(method.severity()) : method.severity(), here.moves());
+        double marring = spared ? 0 : Math.min(100, method.marringPercent() * (shows() ? 2 : 1));
         Chances chances = scene.contaminant().chances(method);
         Key key = new Key(severity.filmMicrons() >= 0.3, severity.worst(), severity.chemical(), severity.mechanical(),
                 severity.thermal(), severity.filmMicrons(), marring, -chances.hardened().probability(), id);
@@ -261,6 +264,16 @@ final class Candidacy {
                 .anyMatch(g -> g.needsAgreement() && !isGranted(g, id));
         return new Choice(standing.use(method, scene.surface()), here, severity, chances, key, key, 0, work, dwell,
                 cost, mark, asks, List.of());
+    }
+
+    /** Film and marring figures are those of clear coat: glass neither loses film nor marks to a softer tool. */
+    private boolean isSpared(Method method) {
+        return scene.surface().kind() == SurfaceKind.GLASS
+                && base.toolOf(method).hardness() < Math.min(4, scene.surface().hardness());
+    }
+
+    private static Severity unfilmed(Severity severity) {
+        return new Severity(severity.mechanical(), severity.chemical(), severity.thermal(), 0);
     }
 
     private boolean shows() {

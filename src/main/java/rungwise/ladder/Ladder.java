@@ -16,10 +16,10 @@ import rungwise.science.Belief;
  * @param rungs        still worth trying, in order
  * @param passed       permitted but not worth it
  * @param belief       after the tries
- * @param failedGrades different grades at which a try changed nothing
+ * @param failedRungs how many rungs changed nothing
  * @param partly       the rung that helped partly and may be repeated, if any
  */
-record Ladder(List<Choice> rungs, List<Choice> slow, List<Passed> passed, Belief belief, int failedGrades,
+record Ladder(List<Choice> rungs, List<Choice> slow, List<Passed> passed, Belief belief, int failedRungs,
               Set<String> partly, boolean cleared) {
 
     static Ladder climb(Question question, Scene scene, Candidacy candidacy, List<Choice> ordered, Worth worth) {
@@ -30,7 +30,7 @@ record Ladder(List<Choice> rungs, List<Choice> slow, List<Passed> passed, Belief
         Map<String, Choice> byId = new LinkedHashMap<>();
         ordered.forEach(c -> byId.put(c.id(), c));
         Belief belief = scene.belief();
-        Set<Integer> failed = new HashSet<>();
+        Set<String> failed = new HashSet<>();
         Set<String> partly = new HashSet<>();
         boolean cleared = false;
         for (Question.Tried tried : question.tried()) {
@@ -48,7 +48,7 @@ record Ladder(List<Choice> rungs, List<Choice> slow, List<Passed> passed, Belief
                         belief = belief.afterFailure(chances.fresh().probability(), chances.hardened().probability());
                     }
                     if (isRung) {
-                        failed.add(choice.severity().worst());
+                        failed.add(id);
                         cut(rungs, id, true);
                     }
                     partly.remove(id);
@@ -65,6 +65,9 @@ record Ladder(List<Choice> rungs, List<Choice> slow, List<Passed> passed, Belief
             }
         }
         Belief now = belief;
+        if (cleared) {
+            rungs.clear();
+        }
         rungs.removeIf(r -> {
             if (!candidacy.isPermitted(r.id())) {
                 return true;
@@ -76,7 +79,7 @@ record Ladder(List<Choice> rungs, List<Choice> slow, List<Passed> passed, Belief
             }
             return false;
         });
-        List<Choice> slow = passed.values().stream().filter(p -> p.step().equals("slow"))
+        List<Choice> slow = (cleared ? List.<Passed>of() : passed.values()).stream().filter(p -> p.step().equals("slow"))
                 .map(Passed::choice).filter(c -> candidacy.isPermitted(c.id()))
                 .filter(c -> question.tried().stream().noneMatch(t -> t.method().filter(c.id()::equals).isPresent()))
                 .filter(c -> c.mean(now) >= Worth.POINTLESS_BELOW).toList();

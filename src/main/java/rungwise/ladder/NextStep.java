@@ -2,6 +2,7 @@ package rungwise.ladder;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -14,6 +15,7 @@ import rungwise.rules.Because;
 import rungwise.rules.Concluded;
 import rungwise.rules.FlushFirst;
 import rungwise.rules.Halt;
+import rungwise.rules.RuleInfo;
 
 /** Turns a ladder into the one thing to do now. */
 final class NextStep {
@@ -24,9 +26,11 @@ final class NextStep {
     private final Scene scene;
     private final Candidacy candidacy;
     private final Ladder ladder;
+    private final Map<String, RuleInfo> rules;
 
-    NextStep(KnowledgeBase base, Question question, Scene scene, Candidacy candidacy, Ladder ladder) {
+    NextStep(KnowledgeBase base, Map<String, RuleInfo> rules, Question question, Scene scene, Candidacy candidacy, Ladder ladder) {
         this.base = base;
+        this.rules = rules;
         this.question = question;
         this.scene = scene;
         this.candidacy = candidacy;
@@ -99,8 +103,12 @@ final class NextStep {
             return next("wait", null, "the painter has released the paint", "Wash with water only, leave the rest, "
                     + "book a return after the painter's release.", wayOut.because());
         }
-        if (ladder.failedGrades() >= 2) {
+        if (ladder.failedRungs() >= 2) {
             return next("reassess", null, null, "Nothing moved it: ask again what it is.", wayOut.because());
+        }
+        if (scene.contaminant().isDamage()) {
+            return next("leave", "leave_monitor", null, "Leave it, photograph it, tell the customer; "
+                    + wayOut.text(), wayOut.because());
         }
         String action = wayOut.method().startsWith("refer") ? "refer" : "leave";
         return next(action, wayOut.method(), null, wayOut.text(), wayOut.because());
@@ -108,11 +116,12 @@ final class NextStep {
 
     private Answer.Next toward(Answer.Rung rung, List<Answer.Around> before) {
         ToolKind tool = ladder.rungs().get(0).use().tool().kind();
-        if (ladder.failedGrades() >= 2 && (tool.abrades() || tool == ToolKind.CLAY)) {
+        if (ladder.failedRungs() >= 2 && (tool.abrades() || tool == ToolKind.CLAY)) {
             return next("reassess", rung.method(), null, "Two grades changed nothing. Ask again what it is before "
                     + "anything abrasive; if it still is, " + rung.name() + " is next.", rung.because());
         }
         List<String> todo = new ArrayList<>();
+        StringBuilder ask = new StringBuilder();
         List<Because> reasons = new ArrayList<>();
         for (Answer.Around step : before) {
             if (!NOT_PREPARATION.contains(step.step())) {
@@ -121,22 +130,30 @@ final class NextStep {
             }
         }
         for (Answer.GateState gate : rung.gates()) {
-            if (gate.state().equals("open") && !gate.id().equals("test_spot")) {
+            if (gate.state().equals("open") && asksForAFact(gate)) {
+                ask.append(gate.obtain()).append(' ');
+            } else if (gate.state().equals("open") && !gate.id().equals("test_spot")) {
                 todo.add(gate.obtain());
                 reasons.addAll(gate.because());
             }
         }
         if (!todo.isEmpty()) {
-            return next("prepare", rung.method(), null, String.join(" ", todo) + " Then: " + rung.name() + ".",
+            return next("prepare", rung.method(), null, ask + String.join(" ", todo) + " Then: " + rung.name() + ".",
                     reasons);
         }
         if (rung.hasOpen("test_spot")) {
-            return next("test", rung.method(), null, "Hidden test spot first: " + rung.name() + ".", rung.because());
+            return next("test", rung.method(), null, ask + "Hidden test spot first: " + rung.name() + ".", rung.because());
         }
         if (ladder.partly().contains(rung.method())) {
-            return next("repeat", rung.method(), null, "It helped: once more. " + rung.technique(), rung.because());
+            return next("repeat", rung.method(), null, ask + "It helped: once more. " + rung.technique(), rung.because());
         }
-        return next("try", rung.method(), null, rung.name() + ". " + rung.technique(), rung.because());
+        return next("try", rung.method(), null, ask + rung.name() + ". " + rung.technique(), rung.because());
+    }
+
+    /** A question to be answered on the way, not work to be done first. */
+    private boolean asksForAFact(Answer.GateState gate) {
+        return gate.because().stream().allMatch(b -> rules.get(b.rule()) != null
+                && rules.get(b.rule()).phase().equals(rungwise.rules.Phase.DERIVE.group()));
     }
 
     private static Answer.Next next(String action, String method, String until, String text, List<Because> because) {
@@ -146,10 +163,8 @@ final class NextStep {
 
     /** Who takes over. */
     Answer.WayOut wayOut(List<Answer.Rung> rungs) {
-        String method = scene.asked().wayOut();
-        if (scene.surface().is(Trait.CURING) || scene.contaminant().isDamage() && rungs.isEmpty()) {
-            method = "leave_monitor";
-        }
+        String method = scene.surface().is(Trait.CURING) ? "leave_monitor"
+                : scene.contaminant().refersTo().orElse(scene.asked().wayOut());
         var entry = base.methods().get(method);
         String text = entry.kind() == MethodKind.WAIT
                 ? "Leave it, photograph it, look again later." : entry.name() + ".";

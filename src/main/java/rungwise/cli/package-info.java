@@ -1,0 +1,2 @@
+/** Commands. */
+package rungwise.cli;
