@@ -60,7 +60,8 @@ final class Candidacy {
         List<Candidate> candidates = new ArrayList<>();
         for (Method method : base.methods().values()) {
             boolean remover = method.kind() == MethodKind.REMOVE;
-            if (asked.contains(method.id()) || remover && (all || canMatter(scene.contaminant(), method))) {
+            if (asked.contains(method.id()) || all && method.kind() != MethodKind.REFER && method.kind() != MethodKind.WAIT
+                    || remover && canMatter(scene.contaminant(), method)) {
                 candidates.add(candidate(method));
             }
         }
