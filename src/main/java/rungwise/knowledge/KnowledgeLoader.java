@@ -89,7 +89,7 @@ public final class KnowledgeLoader {
             }
             return nodes;
         } catch (JacksonException e) {
-            faults.add(new Fault(file, "line " + e.getLocation().getLineNr(), "it is not readable YAML ("
+            faults.add(new Fault(file, e.getLocation() == null ? "" : "line " + e.getLocation().getLineNr(), "it is not readable YAML ("
                     + e.getOriginalMessage().lines().findFirst().orElse("") + ")", "mend the line or the one above it"));
             return List.of();
         }

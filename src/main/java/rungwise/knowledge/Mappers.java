@@ -34,6 +34,13 @@ public final class Mappers {
                 .enable(SerializationFeature.INDENT_OUTPUT).build();
     }
 
+    /** Questions in files: YAML, of which JSON is a part, within the same tight limits. */
+    public static YAMLMapper question() {
+        return YAMLMapper.builder(YAMLFactory.builder().streamReadConstraints(TIGHT).build())
+                .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
+                .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS).build();
+    }
+
     public static YAMLMapper yaml() {
         return YAMLMapper.builder(YAMLFactory.builder().build())
                 .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)

@@ -18,6 +18,7 @@ import java.util.Set;
  * @param chances        by bond class; a class not named is very unlikely
  * @param softens        bond classes it softens, so that a dependent method may follow
  * @param needsSoftener  only after a softener in the same ladder
+ * @param doneBy        word by which a question says that this was done already
  * @param afterwards     method ids that must follow at once
  * @param correction     method ids that put its own marks right
  * @param gates          gate ids it always carries
@@ -26,7 +27,7 @@ public record Method(String id, String name, MethodKind kind, String family, Mec
                      String tool, String technique, Dwell dwell, int tries, Optional<Range> window,
                      Optional<Double> contactC, Optional<Double> pressureBar, Optional<Double> standOffCm,
                      Severity severity, double marringPercent, Minutes minutes, String level,
-                     Map<String, Chances> chances, Set<String> softens, boolean needsSoftener,
+                     Map<String, Chances> chances, Set<String> softens, boolean needsSoftener, Optional<String> doneBy,
                      List<String> stopSigns, List<String> afterwards, List<String> correction, List<String> gates,
                      String waste, List<String> ppe, List<String> risks, String note, Basis basis,
                      List<String> sources) {
@@ -42,6 +43,7 @@ public record Method(String id, String name, MethodKind kind, String family, Mec
         pressureBar = pressureBar == null ? Optional.empty() : pressureBar;
         standOffCm = standOffCm == null ? Optional.empty() : standOffCm;
         chances = chances == null ? Map.of() : Map.copyOf(chances);
+        doneBy = doneBy == null ? Optional.empty() : doneBy;
         softens = softens == null ? Set.of() : Set.copyOf(softens);
         stopSigns = stopSigns == null ? List.of() : List.copyOf(stopSigns);
         afterwards = afterwards == null ? List.of() : List.copyOf(afterwards);

@@ -95,7 +95,8 @@ final class Candidacy {
                     .mapToDouble(m -> m.severity().filmMicrons()).sum();
         }
         return new Candidate(use, atHand(method), method.severity().filmMicrons() + refining,
-                Math.max(0, cap - contactDone), method.tries() - triesDone);
+                Math.max(0, cap - contactDone),
+                method.doneBy().filter(question.done()::contains).isPresent() ? 0 : method.tries() - triesDone);
     }
 
     private boolean atHand(Method method) {

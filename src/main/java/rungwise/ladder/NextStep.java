@@ -68,7 +68,8 @@ final class NextStep {
     private Optional<Answer.Next> weather(List<Answer.Rung> rungs) {
         Optional<Choice> waiting = candidacy.all().keySet().stream().filter(candidacy::waitsForWeather)
                 .filter(id -> question.tried().stream().noneMatch(t -> t.method().filter(id::equals).isPresent()))
-                .map(candidacy::choice).filter(c -> c.mean(ladder.belief()) >= Worth.REAL_FROM && !c.takesFilm())
+                .map(candidacy::choice).filter(c -> c.mean(ladder.belief()) >= Worth.REAL_FROM && !c.takesFilm()
+                        && !c.isSlow())
                 .min(java.util.Comparator.comparing(Choice::own));
         if (waiting.isEmpty()) {
             return Optional.empty();
@@ -124,7 +125,8 @@ final class NextStep {
         StringBuilder ask = new StringBuilder();
         List<Because> reasons = new ArrayList<>();
         for (Answer.Around step : before) {
-            if (!NOT_PREPARATION.contains(step.step())) {
+            boolean forLater = step.step().equals("mask") && !tool.abrades();
+            if (!NOT_PREPARATION.contains(step.step()) && !forLater) {
                 todo.add(step.text());
                 reasons.addAll(step.because());
             }

@@ -1,0 +1,58 @@
+package rungwise.cli;
+
+import java.nio.file.Path;
+import java.util.Optional;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ScopeType;
+import rungwise.ladder.Opened;
+
+/** The program. */
+@Command(name = "rungwise", mixinStandardHelpOptions = true, version = "rungwise 0.1.0",
+        description = "The gentlest removal method still worth trying on a vehicle surface, and why.",
+        footer = {"", "Exit codes: 0 answered, 1 knowledge or cases have faults, 2 the input is wrong."},
+        subcommands = {LadderCommand.class, CheckCommand.class, CasesCommand.class})
+public final class Main implements Runnable {
+    static final int FAULTS = 1;
+    static final int BAD_INPUT = 2;
+
+    @Option(names = "--knowledge", paramLabel = "DIR", scope = ScopeType.INHERIT,
+            description = "read knowledge from this folder instead of the built-in one")
+    private Path knowledge;
+
+    @Option(names = "--rules", paramLabel = "DIR", scope = ScopeType.INHERIT,
+            description = "compile rules from this folder instead of the built-in ones")
+    private Path rules;
+
+    @CommandLine.Spec
+    private CommandLine.Model.CommandSpec spec;
+
+    public static void main(String[] args) {
+        System.setProperty("org.slf4j.simpleLogger.defaultLogLevel",
+                System.getProperty("org.slf4j.simpleLogger.defaultLogLevel", "warn"));
+        System.exit(run(args));
+    }
+
+    /** Runs a command line and gives its exit code. */
+    public static int run(String... args) {
+        return new CommandLine(new Main()).setExecutionExceptionHandler((problem, line, parsed) -> {
+            line.getErr().println(problem.getMessage());
+            return problem instanceof InputProblem ? BAD_INPUT : FAULTS;
+        }).execute(args);
+    }
+
+    Opened open() {
+        for (Path folder : new Path[]{knowledge, rules}) {
+            if (folder != null && !java.nio.file.Files.isDirectory(folder)) {
+                throw new InputProblem("the folder " + folder + " does not exist; name the folder that holds the files");
+            }
+        }
+        return Opened.from(Optional.ofNullable(knowledge), Optional.ofNullable(rules));
+    }
+
+    @Override
+    public void run() {
+        spec.commandLine().usage(spec.commandLine().getOut());
+    }
+}

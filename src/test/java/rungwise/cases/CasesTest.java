@@ -1,0 +1,79 @@
+package rungwise.cases;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestFactory;
+import rungwise.cli.CaseFile;
+import rungwise.knowledge.KnowledgeBase;
+import rungwise.knowledge.Mappers;
+import rungwise.ladder.Advisor;
+import rungwise.ladder.Opened;
+import tools.jackson.databind.JsonNode;
+
+/** Every case written as data, and what the cases reach. */
+class CasesTest {
+    private static final Path FOLDER = Path.of("src/test/resources/cases");
+
+    private static List<JsonNode> cases() throws IOException {
+        List<JsonNode> all = new ArrayList<>();
+        try (Stream<Path> files = Files.list(FOLDER)) {
+            for (Path file : files.filter(f -> f.toString().endsWith(".yaml")).sorted().toList()) {
+                Mappers.yaml().readTree(Files.readString(file)).forEach(all::add);
+            }
+        }
+        return all;
+    }
+
+    @TestFactory
+    Stream<DynamicTest> every_case_is_answered_as_its_source_says() throws IOException {
+        CaseFile file = new CaseFile(rungwise.Base.advisor());
+        return cases().stream().map(one -> DynamicTest.dynamicTest(one.path("name").asString(),
+                () -> assertThat(file.differences(one)).isEmpty()));
+    }
+
+    @Test
+    void there_are_enough_cases_and_each_forbids_or_orders_something() throws IOException {
+        List<JsonNode> all = cases();
+        assertThat(all).hasSizeGreaterThanOrEqualTo(60);
+        assertThat(all).allSatisfy(c -> {
+            assertThat(c.path("source").asString()).isNotBlank();
+            assertThat(c.path("expect").path("mustNot").size() + c.path("expect").path("order").size()).isPositive();
+        });
+    }
+
+    @Test
+    void every_published_source_that_a_case_names_is_known() throws IOException {
+        KnowledgeBase base = rungwise.Base.advisor().knowledge();
+        Set<String> unknown = new TreeSet<>();
+        for (JsonNode one : cases()) {
+            for (String source : one.path("source").asString().split(",\\s*")) {
+                if (!source.equals("common-practice") && !base.sources().containsKey(source)) {
+                    unknown.add(source);
+                }
+            }
+        }
+        assertThat(unknown).isEmpty();
+    }
+
+    @Test
+    void every_rule_fires_in_some_case() throws IOException {
+        Advisor fresh = Opened.from(java.util.Optional.empty(), java.util.Optional.empty()).orElseThrow();
+        CaseFile file = new CaseFile(fresh);
+        cases().forEach(file::differences);
+        Set<String> never = new TreeSet<>(fresh.rules().rules().keySet());
+        never.removeAll(fresh.rules().fired());
+        System.out.println("rule coverage: " + fresh.rules().fired().size() + " of "
+                + fresh.rules().rules().size() + " rules fired in " + cases().size() + " cases; never: " + never);
+        assertThat(never).isEmpty();
+    }
+}

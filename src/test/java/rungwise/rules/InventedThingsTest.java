@@ -1,0 +1,103 @@
+package rungwise.rules;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+import rungwise.Base;
+import rungwise.knowledge.Agent;
+import rungwise.knowledge.Basis;
+import rungwise.knowledge.Chance;
+import rungwise.knowledge.Chances;
+import rungwise.knowledge.Dwell;
+import rungwise.knowledge.Form;
+import rungwise.knowledge.KnowledgeBase;
+import rungwise.knowledge.Mechanism;
+import rungwise.knowledge.Method;
+import rungwise.knowledge.MethodKind;
+import rungwise.knowledge.Minutes;
+import rungwise.knowledge.Range;
+import rungwise.knowledge.Reactive;
+import rungwise.knowledge.Severity;
+import rungwise.knowledge.Solvent;
+import rungwise.knowledge.Tool;
+import rungwise.knowledge.ToolKind;
+import rungwise.ladder.Advisor;
+import rungwise.ladder.Answer;
+
+/** Something nobody has heard of inherits every bar by its properties alone: no table of methods and surfaces exists. */
+class InventedThingsTest {
+    private static final Advisor WITH_THEM = invented();
+
+    private static Advisor invented() {
+        KnowledgeBase k = Base.advisor().knowledge();
+        Agent agent = new Agent("zelkova_fluid", "Zelkova fluid", "terpene", Form.LIQUID, Optional.empty(),
+                Map.of(Solvent.ALCOHOL, 60.0, Solvent.TERPENE, 20.0, Solvent.ALIPHATIC, 15.0),
+                Set.of(Reactive.FLAMMABLE), "", "", 1, Set.of(), List.of("solvent_set"), List.of(), false,
+                Basis.MEMORY, List.of());
+        Agent lye = new Agent("quill_lye", "Quill lye", "alkali", Form.LIQUID, Optional.of(new Range(11, 12)), Map.of(),
+                Set.of(Reactive.ALKALI), "", "", 1, Set.of(), List.of("splash_set"), List.of(), false, Basis.MEMORY,
+                List.of());
+        Tool tool = new Tool("husk_block", "Husk block", ToolKind.UNGRADED_ABRASIVE, 4, List.of(), List.of(), false,
+                Basis.MEMORY, List.of());
+        Map<String, Method> methods = Base.with(Base.with(Base.with(k.methods(),
+                "zelkova_dab", method("zelkova_dab", "terpene", "zelkova_fluid", "cloth", new Severity(2, 5, 0, 0))),
+                "husk_rub", method("husk_rub", "rigid_abrasive", "water", "husk_block", new Severity(6, 0, 0, 0.5))),
+                "quill_soak", method("quill_soak", "alkali", "quill_lye", "none", new Severity(0, 5, 0, 0)));
+        return new Advisor(new KnowledgeBase("invented", k.contaminants(), k.surfaces(), methods,
+                Base.with(Base.with(k.agents(), agent.id(), agent), lye.id(), lye), Base.with(k.tools(), tool.id(), tool),
+                k.families(), k.gates(), k.circumstances(), k.observations(), k.sources(), k.bondClasses(),
+                k.wastes(), k.levels(), k.ppe(), k.weights()), Base.advisor().rules());
+    }
+
+    private static Method method(String id, String family, String agent, String tool, Severity severity) {
+        return new Method(id, id, MethodKind.REMOVE, family, Mechanism.DISSOLVE, agent, tool, id,
+                new Dwell(1, 2, 0), 2, null, null, null, null, severity, 5, new Minutes(null, null), "L2",
+                Map.of("bituminous", new Chances(Chance.VL, Chance.L)), Set.of(), false, null, List.of(),
+                List.of("neutral_rewash"), List.of(), List.of(), "w_gen", List.of(), List.of(), "", Basis.MEMORY,
+                List.of());
+    }
+
+    private static Answer on(String surface) {
+        return Base.ask(WITH_THEM, "{contaminant: tar_spot, age: P12D, surface: " + surface
+                + ", setting: {panelC: 20}, done: [washed, dried]}");
+    }
+
+    @Test
+    void an_invented_solvent_is_barred_on_lacquer_acrylic_rubber_and_matte() {
+        for (String surface : List.of("lacquer_nitro_acrylic", "pmma_lens", "rubber_epdm_seal", "matte_satin_clear",
+                "clear_2k_fresh_30", "wrap_gloss", "pc_lens_hardcoat")) {
+            assertThat(Base.bars(on(surface), "zelkova_dab")).as(surface).isTrue();
+        }
+    }
+
+    @Test
+    void the_same_solvent_is_offered_on_sound_clear_with_its_protection() {
+        Answer answer = on("clear_2k_sound");
+        assertThat(answer.rungs()).anySatisfy(r -> {
+            assertThat(r.method()).isEqualTo("zelkova_dab");
+            assertThat(r.ppe()).anyMatch(p -> p.item().equals("solvent_set"));
+        });
+    }
+
+    @Test
+    void an_invented_rigid_abrasive_is_barred_wherever_a_mark_would_show() {
+        for (String surface : List.of("clear_2k_sound", "clear_2k_thin", "lacquer_nitro_acrylic", "matte_satin_clear",
+                "pmma_lens", "pc_lens_worn", "wrap_gloss", "glass_laminated_screen", "alu_anodised")) {
+            assertThat(Base.bars(on(surface), "husk_rub")).as(surface).isTrue();
+        }
+        assertThat(Base.bars(on("trim_pp_tpo_textured"), "husk_rub")).isFalse();
+    }
+
+    @Test
+    void an_invented_alkali_is_barred_on_aluminium_film_and_matte_but_not_on_sound_clear() {
+        for (String surface : List.of("alu_anodised", "alu_bare_polished", "matte_satin_clear", "ppf_tpu_gloss",
+                "lacquer_nitro_acrylic")) {
+            assertThat(Base.bars(on(surface), "quill_soak")).as(surface).isTrue();
+        }
+        assertThat(Base.bars(on("clear_2k_sound"), "quill_soak")).isFalse();
+    }
+}
