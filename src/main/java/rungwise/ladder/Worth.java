@@ -12,6 +12,7 @@ import rungwise.knowledge.Figures;
 import rungwise.knowledge.Weights;
 import rungwise.science.Belief;
 import rungwise.science.ExpectedCost;
+import rungwise.science.LeastCostSubset;
 
 /** Which of the permitted methods, in their fixed order, are worth trying: the seven steps. */
 final class Worth {
@@ -66,7 +67,7 @@ final class Worth {
                 pass(dropped, "cost", "twelve others promise more for their minutes");
             }
         }
-        Set<String> chosen = cheapest(left, forced, optional, belief);
+        Set<String> chosen = cheapest(left, forced, belief);
         List<Choice> rungs = left.stream().filter(c -> chosen.contains(c.id())).toList();
         for (Choice out : left) {
             if (!chosen.contains(out.id())) {
@@ -121,64 +122,27 @@ final class Worth {
         return among.stream().filter(c -> isFinerThan(c, choice)).toList();
     }
 
-    /** Tries every subset of the optional ones; what must be in is in all of them. */
-    private Set<String> cheapest(List<Choice> left, Set<String> forced, List<Choice> optional, Belief belief) {
-        int always = 0;
-        int[] bits = new int[optional.size()];
-        int[] needs = new int[left.size()];
+    /** What must be in is in; of the rest, whatever lowers the expected cost. */
+    private Set<String> cheapest(List<Choice> left, Set<String> forced, Belief belief) {
+        long always = 0;
+        long[] needs = new long[left.size()];
         for (int i = 0; i < left.size(); i++) {
             if (forced.contains(left.get(i).id())) {
-                always |= 1 << i;
-            } else {
-                bits[optional.indexOf(left.get(i))] = 1 << i;
+                always |= 1L << i;
             }
             for (Choice finer : finer(left.get(i), left)) {
-                needs[i] |= 1 << left.indexOf(finer);
+                needs[i] |= 1L << left.indexOf(finer);
             }
         }
-        int best = always;
-        double bestCost = Double.POSITIVE_INFINITY;
-        for (int subset = 0; subset < 1 << optional.size(); subset++) {
-            int set = always;
-            for (int i = 0; i < bits.length; i++) {
-                if ((subset & 1 << i) != 0) {
-                    set |= bits[i];
-                }
-            }
-            if (finestFirst(set, needs)) {
-                double cost = cost(left, set, belief);
-                if (cost < bestCost - 1e-9) {
-                    bestCost = cost;
-                    best = set;
-                }
-            }
-        }
+        long best = LeastCostSubset.of(left.stream().map(Choice::asTry).toList(), always, needs, belief,
+                weights.referral());
         Set<String> chosen = new HashSet<>();
         for (int i = 0; i < left.size(); i++) {
-            if ((best & 1 << i) != 0) {
+            if ((best & 1L << i) != 0) {
                 chosen.add(left.get(i).id());
             }
         }
         return chosen;
-    }
-
-    private static boolean finestFirst(int set, int[] needs) {
-        for (int i = 0; i < needs.length; i++) {
-            if ((set & 1 << i) != 0 && (set & needs[i]) != needs[i]) {
-                return false;
-            }
-        }
-        return true;
-    }
-
-    private double cost(List<Choice> left, int set, Belief belief) {
-        List<ExpectedCost.Try> tries = new ArrayList<>(left.size());
-        for (int i = 0; i < left.size(); i++) {
-            if ((set & 1 << i) != 0) {
-                tries.add(left.get(i).asTry());
-            }
-        }
-        return ExpectedCost.of(tries, belief, weights.referral());
     }
 
     private double cost(List<Choice> left, Set<String> ids, Belief belief) {
