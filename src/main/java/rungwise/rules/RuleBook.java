@@ -20,10 +20,6 @@ import org.kie.api.runtime.rule.Match;
 
 /** The compiled rules. One phase of one question is one short session; a rule book may be used from many threads. */
 public final class RuleBook {
-    private static final Comparator<Concluded<? extends Conclusion>> BY_TEXT =
-            Comparator.<Concluded<? extends Conclusion>, String>comparing(c -> c.because().rule())
-                    .thenComparing(c -> c.conclusion().toString());
-
     private final KieBase base;
     private final Map<String, RuleInfo> infoByName;
     private final Set<String> fired = ConcurrentHashMap.newKeySet();
@@ -56,16 +52,18 @@ public final class RuleBook {
             witness.watching = true;
             ((InternalAgenda) session.getAgenda()).activateRuleFlowGroup(phase.group());
             session.fireAllRules();
-            witness.concluded.sort(BY_TEXT);
-            return new Conclusions(witness.concluded);
+            return new Conclusions(witness.inOrder());
         } finally {
             session.dispose();
         }
     }
 
+    private record Keyed(String key, Concluded<? extends Conclusion> concluded) {
+    }
+
     /** Ties each inserted conclusion to the match that inserted it, so that no rule has to build its own reason. */
     private final class Witness {
-        private final List<Concluded<? extends Conclusion>> concluded = new ArrayList<>();
+        private final List<Keyed> concluded = new ArrayList<>();
         private Match current;
         private boolean watching;
 
@@ -86,10 +84,19 @@ public final class RuleBook {
             @Override
             public void objectInserted(ObjectInsertedEvent event) {
                 if (watching && current != null && event.getObject() instanceof Conclusion conclusion) {
-                    concluded.add(new Concluded<>(conclusion, because(conclusion)));
+                    Concluded<Conclusion> one = new Concluded<>(conclusion, because(conclusion));
+                    concluded.add(new Keyed(one.because().rule() + conclusion, one));
                 }
             }
         };
+
+        /** By rule and content, so that firing order never shows. */
+        private List<Concluded<? extends Conclusion>> inOrder() {
+            concluded.sort(Comparator.comparing(Keyed::key));
+            List<Concluded<? extends Conclusion>> sorted = new ArrayList<>(concluded.size());
+            concluded.forEach(k -> sorted.add(k.concluded()));
+            return sorted;
+        }
 
         private Because because(Conclusion conclusion) {
             RuleInfo info = infoByName.get(current.getRule().getName());
