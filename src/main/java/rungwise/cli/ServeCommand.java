@@ -1,0 +1,36 @@
+package rungwise.cli;
+
+import java.util.concurrent.Callable;
+import java.util.concurrent.CountDownLatch;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParentCommand;
+import rungwise.http.Service;
+
+/** Serves the JSON API. */
+@Command(name = "serve", mixinStandardHelpOptions = true, description = "Answer over HTTP until stopped.")
+final class ServeCommand implements Callable<Integer> {
+    @ParentCommand
+    private Main main;
+
+    @Option(names = "--host", defaultValue = "127.0.0.1", description = "address to listen on (${DEFAULT-VALUE})")
+    private String host;
+
+    @Option(names = "--port", defaultValue = "8420", description = "port, 0 takes a free one (${DEFAULT-VALUE})")
+    private int port;
+
+    @CommandLine.Spec
+    private CommandLine.Model.CommandSpec spec;
+
+    @Override
+    public Integer call() throws InterruptedException {
+        Service service = Service.start(main.open().orElseThrow(), host, port);
+        Runtime.getRuntime().addShutdownHook(new Thread(service::close));
+        spec.commandLine().getOut().println("Serving http://" + host + ":" + service.port()
+                + "/v1/ladders, described by /openapi.json.");
+        spec.commandLine().getOut().flush();
+        new CountDownLatch(1).await();
+        return 0;
+    }
+}

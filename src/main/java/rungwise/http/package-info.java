@@ -1,0 +1,2 @@
+/** The JSON API. */
+package rungwise.http;
