@@ -40,8 +40,8 @@ public record Surface(String id, String name, String description, SurfaceKind ki
     }
 
     /**
-     * The surface that is as delicate as both: each tolerance the narrower, all weaknesses together. Kind and name stay
-     * those of this one.
+     * The surface that is as delicate as both: each tolerance the narrower, all weaknesses together. Surfaces of two kinds
+     * together count as paint, the kind that permits no method of its own.
      */
     public Surface stricter(Surface other) {
         if (equals(other)) {
@@ -60,7 +60,7 @@ public record Surface(String id, String name, String description, SurfaceKind ki
         double low = Math.max(acidity.from(), other.acidity.from());
         double high = Math.min(acidity.to(), other.acidity.to());
         return new Surface(id.equals(other.id) ? id : id + "+" + other.id, name + ", treated as " + other.name,
-                description, kind, low <= high ? new Range(low, high) : new Range(7, 7), both,
+                description, kind == other.kind ? kind : SurfaceKind.PAINT, low <= high ? new Range(low, high) : new Range(7, 7), both,
                 Math.min(maxC, other.maxC), mechanical.stricter(other.mechanical),
                 Math.min(hardness, other.hardness), Math.min(maxPressureBar, other.maxPressureBar), all, film,
                 union(never, other.never), union(cautions, other.cautions), wayOut, basis,
