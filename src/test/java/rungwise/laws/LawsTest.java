@@ -124,7 +124,7 @@ class LawsTest {
             if (before.rungs().isEmpty()) {
                 return false;
             }
-            int at = draw.random().nextInt(before.rungs().size());
+            int at = draw.random().nextInt(Math.max(1, before.rungs().size() - 1));
             List<String> tail = before.rungs().stream().map(Answer.Rung::method).toList()
                     .subList(at + 1, before.rungs().size());
             q.put("tried", "[{method: " + before.rungs().get(at).method()
