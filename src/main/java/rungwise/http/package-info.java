@@ -1,2 +1,2 @@
-/** The JSON API. */
+/** The service over HTTP: asks the advisor, shows what is known, and says in problem+json what went wrong. */
 package rungwise.http;

@@ -2,24 +2,30 @@ package rungwise.http;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.InputStream;
+import java.io.OutputStream;
+import java.net.Socket;
 import java.net.URI;
 import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
-import java.nio.file.Files;
-import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.List;
+import java.nio.charset.StandardCharsets;
+import java.util.Set;
+import java.util.TreeSet;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import rungwise.Base;
-import rungwise.knowledge.Mappers;
 import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.json.JsonMapper;
 
 /** Over a real socket. */
 class ServiceTest {
+    private static final JsonMapper JSON = new JsonMapper();
     private static final HttpClient CLIENT = HttpClient.newHttpClient();
+    private static final String TAR = "{\"contaminant\":\"tar_spot\",\"age\":\"P12D\",\"surface\":\"clear_2k_sound\"}";
     private static Service service;
 
     @BeforeAll
@@ -32,133 +38,192 @@ class ServiceTest {
         service.close();
     }
 
-    private static HttpRequest.Builder at(String path) {
-        return HttpRequest.newBuilder(URI.create("http://127.0.0.1:" + service.port() + path));
-    }
-
-    private static HttpResponse<String> send(HttpRequest.Builder request) throws Exception {
+    private static HttpResponse<String> send(String method, String path, String body, String... headers)
+            throws Exception {
+        HttpRequest.Builder request = HttpRequest.newBuilder(
+                URI.create("http://127.0.0.1:" + service.port() + path)).method(method,
+                body == null ? HttpRequest.BodyPublishers.noBody() : HttpRequest.BodyPublishers.ofString(body));
+        if (headers.length > 0) {
+            request.headers(headers);
+        }
         return CLIENT.send(request.build(), HttpResponse.BodyHandlers.ofString());
     }
 
-    private static HttpResponse<String> get(String path) throws Exception {
-        return send(at(path).GET());
+    private static HttpResponse<String> get(String path, String... headers) throws Exception {
+        return send("GET", path, null, headers);
     }
 
     private static HttpResponse<String> ask(String body) throws Exception {
-        return send(at("/v1/ladders").POST(HttpRequest.BodyPublishers.ofString(body)));
+        return send("POST", "/v1/ladders", body, "Content-Type", "application/json");
     }
 
-    private static JsonNode tree(HttpResponse<String> response) {
-        return Mappers.yaml().readTree(response.body());
-    }
-
-    private static void isProblem(HttpResponse<String> response, int status) {
-        assertThat(response.statusCode()).isEqualTo(status);
+    private static JsonNode problem(HttpResponse<String> response, int status) throws Exception {
+        assertThat(response.statusCode()).as(response.body()).isEqualTo(status);
         assertThat(response.headers().firstValue("Content-Type")).hasValue("application/problem+json");
-        JsonNode problem = tree(response);
+        JsonNode problem = JSON.readTree(response.body());
         assertThat(problem.path("status").asInt()).isEqualTo(status);
         assertThat(problem.path("title").asString()).isNotBlank();
         assertThat(problem.path("detail").asString()).isNotBlank();
+        assertThat(get(problem.path("type").asString()).body()).startsWith(problem.path("title").asString());
+        return problem;
     }
 
-    @Test
-    void a_spot_gets_a_ladder_that_nobody_caches() throws Exception {
-        HttpResponse<String> response = ask("{\"contaminant\":\"tar_spot\",\"age\":\"P12D\",\"surface\":\"clear_2k_sound\"}");
-        assertThat(response.statusCode()).isEqualTo(200);
-        assertThat(response.headers().firstValue("Cache-Control")).hasValue("no-store");
-        assertThat(tree(response).path("rungs").size()).isPositive();
-        assertThat(tree(response).path("revision").asString()).isEqualTo(Base.advisor().knowledge().revision());
-    }
-
-    @Test
-    void every_demo_spot_is_answered_as_json() throws Exception {
-        try (var files = Files.list(Path.of("demo-data/spots"))) {
-            for (Path file : files.toList()) {
-                String question = Mappers.json().writeValueAsString(Mappers.yaml().readTree(Files.readString(file)));
-                assertThat(ask(question).statusCode()).as(file.toString()).isEqualTo(200);
-            }
+    private static String raw(String request) throws Exception {
+        try (Socket socket = new Socket("127.0.0.1", service.port())) {
+            socket.setSoTimeout(5_000);
+            socket.getOutputStream().write(request.getBytes(StandardCharsets.ISO_8859_1));
+            return new String(socket.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
         }
     }
 
     @Test
-    void an_unknown_contaminant_is_named_with_its_pointer_and_a_near_one() throws Exception {
-        HttpResponse<String> response = ask("{\"contaminant\":\"tar_spott\",\"surface\":\"clear_2k_sound\"}");
-        isProblem(response, 422);
-        JsonNode error = tree(response).path("errors").path(0);
+    void a_tar_spot_gets_rungs_that_no_cache_keeps() throws Exception {
+        HttpResponse<String> response = ask(TAR);
+        assertThat(response.statusCode()).isEqualTo(200);
+        assertThat(response.headers().firstValue("Cache-Control")).hasValue("no-store");
+        assertThat(JSON.readTree(response.body()).path("rungs").size()).isPositive();
+    }
+
+    @Test
+    void explain_all_names_more_barred_methods() throws Exception {
+        HttpResponse<String> all = send("POST", "/v1/ladders?explain=all", TAR, "Content-Type", "application/json");
+        assertThat(JSON.readTree(all.body()).path("barred").size())
+                .isGreaterThan(JSON.readTree(ask(TAR).body()).path("barred").size());
+    }
+
+    @Test
+    void a_parameter_the_service_does_not_know_is_refused() throws Exception {
+        problem(send("POST", "/v1/ladders?explain=yes", TAR), 400);
+        problem(send("POST", "/v1/ladders?explane=all", TAR), 400);
+    }
+
+    @Test
+    void an_unknown_contaminant_is_pointed_at_with_a_near_one() throws Exception {
+        JsonNode error = problem(ask("{\"contaminant\":\"tar_spt\"}"), 422).path("errors").path(0);
         assertThat(error.path("pointer").asString()).isEqualTo("/contaminant");
+        assertThat(error.path("detail").asString()).contains("tar_spt");
         assertThat(error.path("remedy").asString()).contains("tar_spot");
     }
 
     @Test
-    void a_typo_in_a_field_and_a_negative_age_are_named() throws Exception {
-        HttpResponse<String> typo = ask("{\"contaminent\":\"tar_spot\"}");
-        isProblem(typo, 422);
-        assertThat(tree(typo).path("errors").path(0).path("pointer").asString()).isEqualTo("/contaminent");
-        HttpResponse<String> age = ask("{\"contaminant\":\"tar_spot\",\"age\":\"-P3D\",\"surface\":\"clear_2k_sound\"}");
-        isProblem(age, 422);
-        assertThat(tree(age).path("errors").path(0).path("pointer").asString()).isEqualTo("/age");
+    void an_unknown_field_is_pointed_at() throws Exception {
+        JsonNode error = problem(ask("{\"contaminnt\":\"tar_spot\"}"), 422).path("errors").path(0);
+        assertThat(error.path("pointer").asString()).isEqualTo("/contaminnt");
+        assertThat(error.path("remedy").asString()).contains("contaminant");
     }
 
     @Test
-    void broken_nested_and_doubled_json_is_refused_and_the_service_lives() throws Exception {
-        isProblem(ask("{\"contaminant\":"), 400);
-        isProblem(ask("{\"a\":".repeat(3000)), 400);
-        isProblem(ask("{\"age\":\"P1D\",\"age\":\"P2D\"}"), 400);
-        isProblem(ask("[]"), 422);
-        assertThat(get("/health/live").statusCode()).isEqualTo(200);
+    void a_negative_age_is_pointed_at() throws Exception {
+        JsonNode error = problem(ask("{\"contaminant\":\"tar_spot\",\"age\":\"-P1D\"}"), 422).path("errors").path(0);
+        assertThat(error.path("pointer").asString()).isEqualTo("/age");
     }
 
     @Test
-    void forty_megabytes_are_refused_and_the_service_lives() throws Exception {
-        HttpResponse<String> response = ask("{\"age\":\"" + "x".repeat(40_000_000) + "\"}");
-        isProblem(response, 413);
-        assertThat(get("/health/ready").statusCode()).isEqualTo(200);
+    void a_question_that_is_a_list_is_wrong_as_a_whole() throws Exception {
+        JsonNode error = problem(ask("[]"), 422).path("errors").path(0);
+        assertThat(error.has("pointer")).isTrue();
+        assertThat(error.path("pointer").asString()).isEmpty();
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"", "{", "{\"age\":\"P1D\",\"age\":\"P2D\"}", "{} {}", "nonsense"})
+    void a_body_that_is_not_one_sound_document_is_unreadable(String body) throws Exception {
+        problem(ask(body), 400);
     }
 
     @Test
-    void a_wrong_method_an_unknown_path_and_an_unknown_entry_are_problems() throws Exception {
-        isProblem(get("/v1/ladders"), 405);
-        isProblem(get("/v2/anything"), 404);
-        HttpResponse<String> entry = get("/v1/methods/clay_fin");
-        isProblem(entry, 404);
-        assertThat(tree(entry).path("detail").asString()).contains("clay_fine");
+    void a_deeply_nested_body_is_unreadable() throws Exception {
+        problem(ask("[".repeat(3_000) + "]".repeat(3_000)), 400);
     }
 
     @Test
-    void knowledge_carries_the_revision_and_is_not_sent_twice() throws Exception {
-        String etag = get("/v1/surfaces").headers().firstValue("ETag").orElseThrow();
-        assertThat(etag).isEqualTo("\"" + Base.advisor().knowledge().revision() + "\"");
-        assertThat(send(at("/v1/surfaces").header("If-None-Match", "\"old\", " + etag).GET()).statusCode())
-                .isEqualTo(304);
-        assertThat(get("/v1/surfaces/nowhere").headers().firstValue("ETag")).isEmpty();
+    void a_body_of_two_megabytes_is_too_large_and_the_service_lives_on() throws Exception {
+        problem(ask("{\"age\":\"" + "x".repeat(2_000_000) + "\"}"), 413);
+        assertThat(ask(TAR).statusCode()).isEqualTo(200);
+    }
+
+    @Test
+    void a_body_of_unstated_length_is_capped_as_well() throws Exception {
+        byte[] large = "x".repeat(2_000_000).getBytes(StandardCharsets.UTF_8);
+        HttpRequest request = HttpRequest.newBuilder(URI.create("http://127.0.0.1:" + service.port() + "/v1/ladders"))
+                .POST(HttpRequest.BodyPublishers.ofInputStream(() -> new java.io.ByteArrayInputStream(large))).build();
+        problem(CLIENT.send(request, HttpResponse.BodyHandlers.ofString()), 413);
+    }
+
+    @Test
+    void a_body_that_says_it_is_text_is_refused() throws Exception {
+        problem(send("POST", "/v1/ladders", TAR, "Content-Type", "text/plain"), 415);
+    }
+
+    @Test
+    void a_wrong_method_is_told_the_right_one() throws Exception {
+        HttpResponse<String> response = send("DELETE", "/v1/ladders", null);
+        problem(response, 405);
+        assertThat(response.headers().firstValue("Allow")).hasValue("POST");
+    }
+
+    @Test
+    void an_unknown_path_is_a_problem() throws Exception {
+        assertThat(problem(get("/v1/nothing"), 404).path("instance").asString()).isEqualTo("/v1/nothing");
+    }
+
+    @Test
+    void an_unknown_id_is_not_found_and_carries_no_tag() throws Exception {
+        HttpResponse<String> response = get("/v1/contaminants/tar_spt");
+        assertThat(problem(response, 404).path("detail").asString()).contains("tar_spot");
+        assertThat(response.headers().firstValue("ETag")).isEmpty();
+    }
+
+    @Test
+    void a_request_that_is_broken_before_any_route_is_a_problem_too() throws Exception {
+        assertThat(raw("GET /%zz HTTP/1.1\r\nHost: localhost\r\nConnection: close\r\n\r\n"))
+                .startsWith("HTTP/1.1 400").contains("application/problem+json").contains("/problems/unreadable");
+    }
+
+    @Test
+    void another_host_name_is_turned_away() throws Exception {
+        assertThat(raw("GET /v1/rules HTTP/1.1\r\nHost: pages.example\r\nConnection: close\r\n\r\n"))
+                .startsWith("HTTP/1.1 421").contains("application/problem+json");
+        assertThat(raw("GET /health/live HTTP/1.1\r\nHost: localhost:1\r\nConnection: close\r\n\r\n"))
+                .startsWith("HTTP/1.1 200");
+    }
+
+    @Test
+    void a_known_revision_is_not_sent_again() throws Exception {
+        HttpResponse<String> first = get("/v1/surfaces");
+        String tag = first.headers().firstValue("ETag").orElseThrow();
+        assertThat(tag).isEqualTo("\"" + Base.advisor().knowledge().revision() + "\"");
+        for (String known : Set.of(tag, "W/" + tag, "\"older\", " + tag, "*")) {
+            HttpResponse<String> again = get("/v1/surfaces", "If-None-Match", known);
+            assertThat(again.statusCode()).as(known).isEqualTo(304);
+            assertThat(again.body()).isEmpty();
+        }
+        assertThat(get("/v1/surfaces", "If-None-Match", "\"older\"").statusCode()).isEqualTo(200);
+    }
+
+    @Test
+    void a_head_request_has_the_tag_and_no_body() throws Exception {
+        HttpResponse<String> head = send("HEAD", "/v1/rules", null);
+        assertThat(head.headers().firstValue("ETag")).isPresent();
+        assertThat(head.body()).isEmpty();
+    }
+
+    @Test
+    void every_route_is_documented_and_every_documented_route_exists() throws Exception {
+        Set<String> documented = new TreeSet<>();
+        JSON.readTree(get("/openapi.json").body()).path("paths").properties().forEach(path -> path.getValue()
+                .propertyNames().forEach(m -> documented.add(m.toUpperCase(java.util.Locale.ROOT) + " " + path.getKey())));
+        assertThat(service.routes()).containsExactlyInAnyOrderElementsOf(documented);
     }
 
     @Test
     void every_documented_route_answers() throws Exception {
-        List<String> wrong = new ArrayList<>();
-        JsonNode paths = tree(get("/openapi.json")).path("paths");
-        for (String path : paths.propertyNames()) {
-            String real = path.replace("{id}", switch (path.split("/").length > 2 ? path.split("/")[2] : "") {
-                case "agents" -> "alc_gel";
-                case "contaminants" -> "tar_spot";
-                case "methods" -> "clay_fine";
-                case "rules" -> "b001";
-                case "sources" -> "R01";
-                default -> "clear_2k_sound";
-            });
-            int status = paths.path(path).has("get") ? get(real).statusCode()
-                    : ask("{\"surface\":\"clear_2k_sound\",\"contaminant\":\"tar_spot\"}").statusCode();
-            if (status != 200) {
-                wrong.add(path + " " + status);
-            }
+        for (String path : JSON.readTree(get("/openapi.json").body()).path("paths").propertyNames()) {
+            String id = path.startsWith("/problems") ? "not-found" : path.endsWith("{id}")
+                    ? JSON.readTree(get(path.replace("/{id}", "")).body()).path("items").path(0).path("id").asString()
+                    : "";
+            HttpResponse<String> response = path.equals("/v1/ladders") ? ask(TAR) : get(path.replace("{id}", id));
+            assertThat(response.statusCode()).as(path).isEqualTo(200);
         }
-        assertThat(wrong).isEmpty();
-    }
-
-    @Test
-    void every_route_is_documented() throws Exception {
-        JsonNode paths = tree(get("/openapi.json")).path("paths");
-        assertThat(service.paths()).isNotEmpty().allSatisfy(p -> assertThat(paths.has(p)).as(p).isTrue());
-        assertThat(service.paths()).hasSize(paths.size());
     }
 }

@@ -1,0 +1,30 @@
+package rungwise.http;
+
+import com.fasterxml.jackson.annotation.JsonInclude;
+import java.util.List;
+
+/** A problem as RFC 9457 writes it. */
+@JsonInclude(JsonInclude.Include.NON_EMPTY)
+record Refusal(String type, String title, int status, String detail, String instance, List<Entry> errors) {
+    static final String MEDIA_TYPE = "application/problem+json";
+
+    /**
+     * One thing that is wrong.
+     *
+     * @param pointer JSON Pointer into the body; the empty pointer is the whole body, so it is never left out
+     */
+    record Entry(@JsonInclude(JsonInclude.Include.ALWAYS) String pointer, String detail, String remedy) {
+    }
+
+    static Refusal of(Kind kind, String detail, String instance) {
+        return new Refusal("/problems/" + kind.id(), kind.title(), kind.status(), detail, instance, List.of());
+    }
+
+    Refusal with(List<Entry> entries) {
+        return new Refusal(type, title, status, detail, instance, List.copyOf(entries));
+    }
+
+    Refusal as(int otherStatus) {
+        return new Refusal(type, title, otherStatus, detail, instance, errors);
+    }
+}

@@ -1,0 +1,25 @@
+package rungwise.http;
+
+import java.util.List;
+
+/** Ends a request with a problem. */
+final class Refused extends RuntimeException {
+    private static final long serialVersionUID = 1L;
+
+    private final Kind kind;
+    private final transient List<Refusal.Entry> entries;
+
+    Refused(Kind kind, String detail, List<Refusal.Entry> entries) {
+        super(detail, null, false, false);
+        this.kind = kind;
+        this.entries = entries;
+    }
+
+    Refused(Kind kind, String detail) {
+        this(kind, detail, List.of());
+    }
+
+    Refusal at(String instance) {
+        return Refusal.of(kind, getMessage(), instance).with(entries);
+    }
+}

@@ -1,0 +1,89 @@
+package rungwise.http;
+
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import io.javalin.http.Handler;
+import io.javalin.http.HandlerType;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.function.BooleanSupplier;
+import rungwise.knowledge.Mappers;
+import rungwise.ladder.Advisor;
+import tools.jackson.databind.json.JsonMapper;
+
+/** The paths and what answers on them. */
+final class Routes {
+    private static final JsonMapper MAPPER = Mappers.json();
+
+    private final Map<String, Handler> gets = new LinkedHashMap<>();
+    private final Map<String, Handler> posts = new LinkedHashMap<>();
+    private final Tag tag;
+
+    Routes(Advisor advisor, BooleanSupplier ready) {
+        Shelves shelves = new Shelves(advisor);
+        Asking asking = new Asking(advisor);
+        byte[] openapi = openapi();
+        String revision = advisor.knowledge().revision();
+        tag = new Tag(revision);
+        posts.put("/v1/ladders", ctx -> fresh(ctx, asking.answer(ctx)));
+        for (String shelf : Shelves.NAMES) {
+            gets.put("/v1/" + shelf, ctx -> tagged(ctx, shelves.list(shelf)));
+            gets.put("/v1/" + shelf + "/{id}", ctx -> tagged(ctx, shelves.one(shelf, ctx.pathParam("id"))));
+        }
+        gets.put("/openapi.json", ctx -> ctx.header("Cache-Control", "no-cache").contentType("application/json")
+                .result(openapi));
+        gets.put("/problems/{id}", Routes::page);
+        gets.put("/health/live", ctx -> fresh(ctx, Map.of("live", true)));
+        gets.put("/health/ready", ctx -> {
+            if (!ready.getAsBoolean()) {
+                throw new Refused(Kind.NOT_READY, "The service is stopping.");
+            }
+            fresh(ctx, Map.of("ready", true, "revision", revision));
+        });
+    }
+
+    /** Method and path of every route, as {@code GET /health/live}. */
+    java.util.List<String> documented() {
+        return java.util.stream.Stream.concat(posts.keySet().stream().map(p -> "POST " + p),
+                gets.keySet().stream().map(p -> "GET " + p)).toList();
+    }
+
+    void on(RoutesConfig routes) {
+        posts.forEach((path, handler) -> routes.addHttpHandler(HandlerType.POST, path, handler));
+        gets.forEach((path, handler) -> {
+            routes.addHttpHandler(HandlerType.GET, path, handler);
+            // left to itself the server answers HEAD without the headers that GET would have
+            routes.addHttpHandler(HandlerType.HEAD, path, handler);
+        });
+    }
+
+    private static void fresh(Context ctx, Object body) {
+        ctx.header("Cache-Control", "no-store").contentType("application/json").result(MAPPER.writeValueAsBytes(body));
+    }
+
+    private void tagged(Context ctx, Object body) {
+        ctx.header("ETag", tag.quoted()).header("Cache-Control", "no-cache");
+        if (tag.isIn(ctx.header("If-None-Match"))) {
+            ctx.status(304);
+        } else {
+            ctx.contentType("application/json").result(MAPPER.writeValueAsBytes(body));
+        }
+    }
+
+    private static void page(Context ctx) {
+        Kind kind = Kind.byId(ctx.pathParam("id")).orElseThrow(() -> new Refused(Kind.NOT_FOUND,
+                "There is no problem of that name."));
+        ctx.contentType("text/plain; charset=utf-8").result(kind.title() + ".\n\n" + kind.remedy() + "\n");
+    }
+
+    private static byte[] openapi() {
+        try (InputStream in = Routes.class.getResourceAsStream("/openapi.json")) {
+            return in.readAllBytes();
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+}

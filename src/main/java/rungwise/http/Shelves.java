@@ -1,0 +1,63 @@
+package rungwise.http;
+
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.function.Function;
+import rungwise.knowledge.Agent;
+import rungwise.knowledge.Contaminant;
+import rungwise.knowledge.KnowledgeBase;
+import rungwise.knowledge.Method;
+import rungwise.knowledge.Near;
+import rungwise.knowledge.Source;
+import rungwise.knowledge.Surface;
+import rungwise.ladder.Advisor;
+import rungwise.rules.RuleInfo;
+
+/** What is known, by collection: short in the lists, whole by id. */
+final class Shelves {
+    static final List<String> NAMES = List.of("contaminants", "surfaces", "methods", "agents", "rules", "sources");
+
+    private final String revision;
+    private final Map<String, Map<String, ?>> whole;
+    private final Map<String, Listed> lists = new TreeMap<>();
+
+    /** An item in a list. */
+    record Item(String id, String name) {
+    }
+
+    record Listed(String revision, List<Item> items) {
+    }
+
+    Shelves(Advisor advisor) {
+        KnowledgeBase base = advisor.knowledge();
+        Map<String, RuleInfo> rules = advisor.rules().rules();
+        revision = base.revision();
+        whole = Map.of("contaminants", base.contaminants(), "surfaces", base.surfaces(), "methods", base.methods(),
+                "agents", base.agents(), "rules", rules, "sources", base.sources());
+        list("contaminants", base.contaminants(), Contaminant::name);
+        list("surfaces", base.surfaces(), Surface::name);
+        list("methods", base.methods(), Method::name);
+        list("agents", base.agents(), Agent::name);
+        list("rules", rules, RuleInfo::says);
+        list("sources", base.sources(), Source::title);
+    }
+
+    private <T> void list(String collection, Map<String, T> things, Function<T, String> name) {
+        lists.put(collection, new Listed(revision, things.entrySet().stream()
+                .map(e -> new Item(e.getKey(), name.apply(e.getValue()))).toList()));
+    }
+
+    Listed list(String collection) {
+        return lists.get(collection);
+    }
+
+    Object one(String collection, String id) {
+        Object found = whole.get(collection).get(id);
+        if (found == null) {
+            throw new Refused(Kind.NOT_FOUND, "\"" + id + "\" is not among the " + collection + ". "
+                    + Near.to(id, whole.get(collection).keySet()));
+        }
+        return found;
+    }
+}
