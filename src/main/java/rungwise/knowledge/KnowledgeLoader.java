@@ -1,22 +1,31 @@
 package rungwise.knowledge;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
-import java.util.function.Function;
 import tools.jackson.core.JacksonException;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.dataformat.yaml.YAMLMapper;
 
-/** Reads knowledge files into a knowledge base, all or nothing, and names every fault at once. */
+/**
+ * Reads knowledge files into a knowledge base, all or nothing, and names every fault at once: what is no YAML, what
+ * does not fit its schema, and what the {@link Check}s find. Bad content raises nothing.
+ */
 public final class KnowledgeLoader {
-    private final YAMLMapper yaml = Mappers.yaml();
-    private final List<Fault> faults = new ArrayList<>();
-    private final Map<String, String> fileOf = new TreeMap<>();
+    private static final int WHOLE_FILE = -1;
+    private static final String COMPARE = "compare it with an entry of the same kind";
 
-    private KnowledgeLoader() {
+    private final YAMLMapper yaml = Mappers.yaml();
+    private final Optional<Schemas> schemas;
+    private final List<Fault> faults = new ArrayList<>();
+    private final List<Entry> entries = new ArrayList<>();
+
+    private KnowledgeLoader(Optional<Schemas> schemas) {
+        this.schemas = schemas;
     }
 
     /** A base, or the faults that kept it from being one. */
@@ -25,90 +34,110 @@ public final class KnowledgeLoader {
 
     /** Files by relative path; the revision is whatever the caller made of knowledge and rules together. */
     public static Loaded load(Map<String, String> files, String revision) {
-        return new KnowledgeLoader().read(files, revision);
+        return new KnowledgeLoader(Optional.of(new Schemas())).loaded(files, revision, Optional.empty());
     }
 
-    private Loaded read(Map<String, String> files, String revision) {
-        Map<String, Contaminant> contaminants = items(files, "contaminants/", Contaminant.class, Contaminant::id);
-        Map<String, Surface> surfaces = items(files, "surfaces/", Surface.class, Surface::id);
-        Map<String, Method> methods = items(files, "methods/", Method.class, Method::id);
-        Map<String, Agent> agents = items(files, "agents/", Agent.class, Agent::id);
-        Map<String, Tool> tools = items(files, "tools/", Tool.class, Tool::id);
-        Map<String, Family> families = items(files, "families.yaml", Family.class, Family::id);
-        Map<String, Gate> gates = items(files, "gates.yaml", Gate.class, Gate::id);
-        Map<String, Circumstance> circumstances = items(files, "circumstances.yaml", Circumstance.class,
-                Circumstance::id);
-        Map<String, Observation> observations = items(files, "observations.yaml", Observation.class, Observation::id);
-        Map<String, Source> sources = items(files, "sources.yaml", Source.class, Source::id);
-        Map<String, Word> bonds = items(files, "words/bond-classes.yaml", Word.class, Word::id);
-        Map<String, Word> wastes = items(files, "words/waste.yaml", Word.class, Word::id);
-        Map<String, Word> levels = items(files, "words/levels.yaml", Word.class, Word::id);
-        Map<String, Word> ppe = items(files, "words/ppe.yaml", Word.class, Word::id);
-        Map<String, Weights> weights = items(files, "weights.yaml", Weights.class, w -> "weights");
-        if (weights.isEmpty()) {
-            faults.add(new Fault("weights.yaml", "", "it is missing or unreadable",
-                    "state what work, waiting, film, a mark and a referral cost"));
-        }
-        if (!faults.isEmpty()) {
-            return new Loaded(Optional.empty(), List.copyOf(faults));
-        }
-        KnowledgeBase base = new KnowledgeBase(revision, contaminants, surfaces, methods, agents, tools, families,
-                gates, circumstances, observations, sources, bonds, wastes, levels, ppe, weights.get("weights"));
-        faults.addAll(new Consistency(base, fileOf).faults());
-        return faults.isEmpty() ? new Loaded(Optional.of(base), List.of())
+    /**
+     * Also finds gates, sources, protection, waste and levels that nothing uses.
+     *
+     * @param usedElsewhere ids that rules name
+     */
+    public static Loaded load(Map<String, String> files, String revision, Set<String> usedElsewhere) {
+        return new KnowledgeLoader(Optional.of(new Schemas())).loaded(files, revision, Optional.of(usedElsewhere));
+    }
+
+    /**
+     * For the knowledge inside the program, which its tests held against the schemas: leaves these out, as making them
+     * ready takes longer than all the rest.
+     */
+    public static Loaded loadProven(Map<String, String> files, String revision) {
+        return new KnowledgeLoader(Optional.empty()).loaded(files, revision, Optional.empty());
+    }
+
+    /** What can be read of the files, faults or not. */
+    static Draft draft(Map<String, String> files, Set<String> usedElsewhere) {
+        return new KnowledgeLoader(Optional.of(new Schemas())).read(files, Optional.of(usedElsewhere));
+    }
+
+    private Loaded loaded(Map<String, String> files, String revision, Optional<Set<String>> usedElsewhere) {
+        Draft draft = read(files, usedElsewhere);
+        Check.ALL.forEach(check -> faults.addAll(check.faults(draft)));
+        return faults.isEmpty() ? new Loaded(Optional.of(draft.base(revision)), List.of())
                 : new Loaded(Optional.empty(), List.copyOf(faults));
     }
 
-    private <T> Map<String, T> items(Map<String, String> files, String place, Class<T> type, Function<T, String> id) {
-        Map<String, T> items = new TreeMap<>();
-        files.forEach((file, text) -> {
-            if (file.startsWith(place) && file.endsWith(".yaml")) {
-                for (JsonNode node : nodes(file, text)) {
-                    bind(file, node, type).ifPresent(item -> {
-                        String kindAndId = type.getSimpleName() + " " + id.apply(item);
-                        if (items.put(id.apply(item), item) != null) {
-                            faults.add(new Fault(file, id.apply(item), "this id is already in "
-                                    + fileOf.get(kindAndId), "give one of the two another id"));
-                        }
-                        fileOf.put(kindAndId, file);
-                    });
-                }
-            }
-        });
-        return java.util.Collections.unmodifiableMap(items);
+    private Draft read(Map<String, String> files, Optional<Set<String>> usedElsewhere) {
+        new TreeMap<>(files).forEach((file, text) -> Kind.all().filter(k -> k.holds(file)).findFirst()
+                .ifPresentOrElse(kind -> parse(file, text).ifPresent(tree -> read(kind, file, tree)),
+                        () -> strange(file)));
+        if (!files.containsKey(Kind.WEIGHTS.place)) {
+            faults.add(new Fault(Kind.WEIGHTS.place, "", "it is missing",
+                    "state what work, waiting, film, a mark and a referral cost"));
+        }
+        return new Draft(List.copyOf(entries), usedElsewhere);
     }
 
-    private List<JsonNode> nodes(String file, String text) {
-        try {
-            JsonNode tree = yaml.readTree(text);
-            List<JsonNode> nodes = new ArrayList<>();
-            if (tree.isArray()) {
-                tree.forEach(nodes::add);
-            } else {
-                nodes.add(tree);
-            }
-            return nodes;
-        } catch (JacksonException e) {
-            faults.add(new Fault(file, e.getLocation() == null ? "" : "line " + e.getLocation().getLineNr(), "it is not readable YAML ("
-                    + e.getOriginalMessage().lines().findFirst().orElse("") + ")", "mend the line or the one above it"));
-            return List.of();
+    private void strange(String file) {
+        if (file.endsWith(".yaml") || file.endsWith(".yml")) {
+            faults.add(new Fault(file, "", "nothing reads this file",
+                    "name its folder and ending as those of the other files"));
         }
     }
 
-    private <T> Optional<T> bind(String file, JsonNode node, Class<T> type) {
+    private void read(Kind kind, String file, JsonNode tree) {
+        List<JsonNode> nodes = tree.isArray() ? List.copyOf(tree.values()) : List.of(tree);
+        Set<Integer> unfit = new HashSet<>();
+        for (Schemas.Misfit misfit : schemas.map(s -> s.misfits(kind, tree)).orElse(List.of())) {
+            boolean inList = tree.isArray() && !misfit.path().isEmpty();
+            int index = inList ? Integer.parseInt(misfit.path().get(0)) : tree.isArray() ? WHOLE_FILE : 0;
+            String field = String.join("/", misfit.path().subList(inList ? 1 : 0, misfit.path().size()));
+            unfit.add(index);
+            faults.add(new Fault(file, (index == WHOLE_FILE ? "" : id(nodes, index) + " " + field).strip(),
+                    misfit.wrong(), misfit.remedy()));
+        }
+        for (int i = 0; i < nodes.size(); i++) {
+            if (nodes.get(i).isObject()) {
+                String id = id(nodes, i);
+                boolean fits = !unfit.contains(i) && !unfit.contains(WHOLE_FILE);
+                entries.add(new Entry(kind, id, file, nodes.get(i), fits ? bind(kind, file, id, nodes.get(i))
+                        : Optional.empty()));
+            }
+        }
+    }
+
+    private static String id(List<JsonNode> nodes, int index) {
+        return nodes.get(index).path("id").asString(nodes.size() == 1 ? "" : "#" + (index + 1));
+    }
+
+    private Optional<JsonNode> parse(String file, String text) {
         try {
-            return Optional.of(yaml.treeToValue(node, type));
+            return Optional.of(yaml.readTree(text));
         } catch (JacksonException e) {
-            String path = e.getPath().stream().map(p -> p.getPropertyName() == null ? "" + p.getIndex()
-                    : p.getPropertyName()).reduce((a, b) -> a + "/" + b).orElse("");
-            faults.add(new Fault(file, node.path("id").asString("?") + (path.isEmpty() ? "" : " " + path),
-                    e.getOriginalMessage().lines().findFirst().orElse("it does not fit"),
-                    "compare it with an entry of the same kind"));
-            return Optional.empty();
-        } catch (RuntimeException e) {
-            faults.add(new Fault(file, node.path("id").asString("?"), String.valueOf(e.getMessage()),
-                    "compare it with an entry of the same kind"));
+            String line = e.getLocation() == null ? "" : "line " + e.getLocation().getLineNr();
+            String why = firstLine(e.getOriginalMessage());
+            faults.add(why.startsWith("Trailing token")
+                    ? new Fault(file, line, "a second document begins, and only the first would be read",
+                    "make it one document")
+                    : new Fault(file, line, "it is not readable YAML (" + why + ")",
+                    "mend the line or the one above it"));
             return Optional.empty();
         }
+    }
+
+    private Optional<Object> bind(Kind kind, String file, String id, JsonNode node) {
+        try {
+            return Optional.of(yaml.treeToValue(node, kind.type));
+        } catch (JacksonException e) {
+            String path = String.join("/", e.getPath().stream()
+                    .map(p -> p.getPropertyName() == null ? "" + p.getIndex() : p.getPropertyName()).toList());
+            String wrong = e.getCause() instanceof IllegalArgumentException told ? told.getMessage()
+                    : firstLine(e.getOriginalMessage());
+            faults.add(new Fault(file, (id + " " + path).strip(), wrong, COMPARE));
+            return Optional.empty();
+        }
+    }
+
+    private static String firstLine(String message) {
+        return message == null ? "it does not fit" : message.lines().findFirst().orElse("it does not fit");
     }
 }

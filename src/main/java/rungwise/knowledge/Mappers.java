@@ -21,6 +21,7 @@ public final class Mappers {
     private Mappers() {
     }
 
+    /** Questions and answers: words of enums are read in either case and written in lower case. */
     public static JsonMapper json() {
         return JsonMapper.builder(JsonFactory.builder().streamReadConstraints(TIGHT).build())
                 .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
@@ -41,10 +42,12 @@ public final class Mappers {
                 .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS).build();
     }
 
+    /** Knowledge files, which may be longer than a question. A second document in a file is an error, not ignored. */
     public static YAMLMapper yaml() {
         return YAMLMapper.builder(YAMLFactory.builder().build())
                 .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
                 .enable(DeserializationFeature.FAIL_ON_UNKNOWN_PROPERTIES)
+                .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
                 .enable(MapperFeature.ACCEPT_CASE_INSENSITIVE_ENUMS)
                 .disable(DeserializationFeature.FAIL_ON_NULL_FOR_PRIMITIVES).build();
     }

@@ -1,0 +1,14 @@
+package rungwise.knowledge;
+
+import java.util.List;
+
+/** Within one bond class age never helps. */
+final class AgeingChanceCheck implements Check {
+    @Override
+    public List<Fault> faults(Draft draft) {
+        return draft.each(Kind.METHOD, Method.class, (entry, method) -> method.chances().entrySet().stream()
+                .filter(c -> c.getValue().hardened().compareTo(c.getValue().fresh()) > 0)
+                .map(c -> entry.fault("chances/" + c.getKey(), "hardened is likelier than fresh",
+                        "age never helps within one bond class; swap or mend the two")));
+    }
+}

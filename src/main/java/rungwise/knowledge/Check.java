@@ -1,0 +1,14 @@
+package rungwise.knowledge;
+
+import java.util.List;
+
+/** One thing that can be wrong only when all entries are seen together. */
+@FunctionalInterface
+interface Check {
+    List<Check> ALL = List.of(new DuplicateIdCheck(), new FileNameCheck(), new DanglingIdCheck(),
+            new MissingSourceCheck(), new UnusedEntryCheck(), new NeededMethodCheck(), new AgeingChanceCheck(),
+            new OverrideCheck(), new GainsWithAgeCheck(), new RinseCheck(), new WindowCheck(), new DwellCheck(),
+            new PercentCheck(), new HoursCheck(), new MechanicalCheck());
+
+    List<Fault> faults(Draft draft);
+}

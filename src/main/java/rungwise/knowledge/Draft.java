@@ -1,0 +1,73 @@
+package rungwise.knowledge;
+
+import java.util.Collections;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.stream.Stream;
+
+/**
+ * Everything that was read, before it is known to be free of faults.
+ *
+ * @param usedElsewhere ids that rules name; empty where nobody said
+ */
+record Draft(List<Entry> entries, Optional<Set<String>> usedElsewhere) {
+    Stream<Entry> entries(Kind kind) {
+        return entries.stream().filter(e -> e.kind() == kind);
+    }
+
+    /** Ids of a kind, also of entries with faults, so that one fault does not cause another. */
+    Set<String> ids(Kind kind) {
+        Set<String> ids = new TreeSet<>();
+        entries(kind).forEach(e -> ids.add(e.id()));
+        return ids;
+    }
+
+    boolean isWhole(Kind kind) {
+        return entries(kind).allMatch(e -> e.item().isPresent());
+    }
+
+    <T> Map<String, T> items(Kind kind, Class<T> type) {
+        Map<String, T> items = new TreeMap<>();
+        entries(kind).forEach(e -> e.item().ifPresent(i -> items.put(e.id(), type.cast(i))));
+        return Collections.unmodifiableMap(items);
+    }
+
+    Map<String, Method> methods() {
+        return items(Kind.METHOD, Method.class);
+    }
+
+    Map<String, Contaminant> contaminants() {
+        return items(Kind.CONTAMINANT, Contaminant.class);
+    }
+
+    /** Whether the chances of a contaminant can be known at all. */
+    boolean hasItsBondClasses(Contaminant contaminant) {
+        Set<String> known = ids(Kind.BOND_CLASS);
+        return known.contains(contaminant.bond().fresh()) && known.contains(contaminant.bond().hardened());
+    }
+
+    /** Looks at each sound entry of a kind. */
+    <T> List<Fault> each(Kind kind, Class<T> type, Look<T> look) {
+        return entries(kind).filter(e -> e.item().isPresent())
+                .flatMap(e -> look.at(e, type.cast(e.item().get()))).toList();
+    }
+
+    /** What a check says of one entry. */
+    @FunctionalInterface
+    interface Look<T> {
+        Stream<Fault> at(Entry entry, T item);
+    }
+
+    KnowledgeBase base(String revision) {
+        return new KnowledgeBase(revision, contaminants(), items(Kind.SURFACE, Surface.class), methods(),
+                items(Kind.AGENT, Agent.class), items(Kind.TOOL, Tool.class), items(Kind.FAMILY, Family.class),
+                items(Kind.GATE, Gate.class), items(Kind.CIRCUMSTANCE, Circumstance.class),
+                items(Kind.OBSERVATION, Observation.class), items(Kind.SOURCE, Source.class),
+                items(Kind.BOND_CLASS, Word.class), items(Kind.WASTE, Word.class), items(Kind.LEVEL, Word.class),
+                items(Kind.PPE, Word.class), items(Kind.WEIGHTS, Weights.class).values().iterator().next());
+    }
+}

@@ -1,0 +1,22 @@
+package rungwise.knowledge;
+
+import java.util.List;
+import java.util.stream.Stream;
+
+/** A stay runs from its shortest to its longest, and the usual one lies between. */
+final class DwellCheck implements Check {
+    @Override
+    public List<Fault> faults(Draft draft) {
+        return draft.each(Kind.METHOD, Method.class, (entry, method) -> {
+            Dwell dwell = method.dwell();
+            if (dwell.from() > dwell.to()) {
+                return Stream.of(entry.fault("dwell", "the stay from " + Figures.text(dwell.from()) + " to "
+                        + Figures.text(dwell.to()) + " min runs backwards", "swap the two figures"));
+            }
+            return dwell.usual() < dwell.from() || dwell.usual() > dwell.to()
+                    ? Stream.of(entry.fault("dwell/usual", "the usual stay of " + Figures.text(dwell.usual())
+                    + " min lies outside " + Figures.text(dwell.from()) + " to " + Figures.text(dwell.to()),
+                    "plan with a stay that is allowed")) : Stream.empty();
+        });
+    }
+}

@@ -1,0 +1,18 @@
+package rungwise.knowledge;
+
+import java.util.List;
+import java.util.stream.Stream;
+
+/** Heat hastens; it never delays. */
+final class HoursCheck implements Check {
+    @Override
+    public List<Fault> faults(Draft draft) {
+        return draft.each(Kind.CONTAMINANT, Contaminant.class, (entry, contaminant) -> Stream.concat(
+                look(entry, "hardens", contaminant.hardens()), look(entry, "marks", contaminant.marks())));
+    }
+
+    private static Stream<Fault> look(Entry entry, String field, Hours hours) {
+        return hours.hot() <= hours.cool() ? Stream.empty() : Stream.of(entry.fault(field,
+                "it takes longer on a hot panel than on a cool one", "swap the two figures"));
+    }
+}

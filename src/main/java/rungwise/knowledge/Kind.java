@@ -1,0 +1,45 @@
+package rungwise.knowledge;
+
+import java.util.stream.Stream;
+
+/** The kinds of entry, where their files lie and which schema and record they must fit. */
+enum Kind {
+    CONTAMINANT("contaminants/", "contaminant", Contaminant.class),
+    SURFACE("surfaces/", "surface", Surface.class),
+    METHOD("methods/", "method", Method.class),
+    AGENT("agents/", "agent", Agent.class),
+    TOOL("tools/", "tool", Tool.class),
+    FAMILY("families.yaml", "family", Family.class),
+    GATE("gates.yaml", "gate", Gate.class),
+    CIRCUMSTANCE("circumstances.yaml", "circumstance", Circumstance.class),
+    OBSERVATION("observations.yaml", "observation", Observation.class),
+    SOURCE("sources.yaml", "source", Source.class),
+    BOND_CLASS("words/bond-classes.yaml", "word", Word.class),
+    WASTE("words/waste.yaml", "word", Word.class),
+    LEVEL("words/levels.yaml", "word", Word.class),
+    PPE("words/ppe.yaml", "word", Word.class),
+    WEIGHTS("weights.yaml", "weights", Weights.class);
+
+    final String place;
+    final String schema;
+    final Class<?> type;
+
+    Kind(String place, String schema, Class<?> type) {
+        this.place = place;
+        this.schema = schema;
+        this.type = type;
+    }
+
+    /** Whether each entry has a file of its own, named as its id. */
+    boolean isOnePerFile() {
+        return this == CONTAMINANT || this == SURFACE;
+    }
+
+    boolean holds(String file) {
+        return place.endsWith("/") ? file.startsWith(place) && file.endsWith(".yaml") : file.equals(place);
+    }
+
+    static Stream<Kind> all() {
+        return Stream.of(values());
+    }
+}

@@ -1,0 +1,21 @@
+package rungwise.knowledge;
+
+import java.util.List;
+import java.util.stream.Stream;
+
+/** A remover that is very unlikely to remove anything known. Chemistry kept only to be barred is meant to be so. */
+final class NeededMethodCheck implements Check {
+    @Override
+    public List<Fault> faults(Draft draft) {
+        if (!draft.isWhole(Kind.CONTAMINANT)
+                || !draft.contaminants().values().stream().allMatch(draft::hasItsBondClasses)) {
+            return List.of(); // the contaminant that needs it may be the one that could not be read
+        }
+        return draft.each(Kind.METHOD, Method.class, (entry, method) -> method.kind() != MethodKind.REMOVE
+                || method.family().equals("barred_chemistry") || draft.contaminants().values().stream()
+                .map(c -> c.chances(method)).anyMatch(c -> c.fresh() != Chance.VU || c.hardened() != Chance.VU)
+                ? Stream.empty()
+                : Stream.of(entry.fault("chances", "no contaminant needs it",
+                        "leave it out, or add the contaminant that it is for")));
+    }
+}
