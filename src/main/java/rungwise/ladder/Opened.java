@@ -25,7 +25,10 @@ public record Opened(Optional<Advisor> advisor, List<Fault> faults) {
         Map<String, String> known = knowledge.map(KnowledgeFiles::inFolder)
                 .orElseGet(() -> KnowledgeFiles.builtIn("knowledge"));
         Map<String, String> texts = rules.map(RuleBooks::texts).orElseGet(() -> KnowledgeFiles.builtIn("rules"));
-        KnowledgeLoader.Loaded loaded = KnowledgeLoader.load(known, KnowledgeFiles.revision(known, texts));
+        String revision = KnowledgeFiles.revision(known, texts);
+        // what the program carries was held against the schemas when it was built
+        KnowledgeLoader.Loaded loaded = knowledge.isEmpty() ? KnowledgeLoader.loadProven(known, revision)
+                : KnowledgeLoader.load(known, revision);
         List<Fault> faults = new ArrayList<>(loaded.faults());
         RuleBook book = null;
         try {
