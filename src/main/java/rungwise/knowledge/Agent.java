@@ -26,11 +26,11 @@ public record Agent(String id, String name, String family, Form form, Optional<R
 
     public Agent {
         acidity = acidity == null ? Optional.empty() : acidity;
-        solvents = solvents == null ? Map.of() : Map.copyOf(solvents);
-        reactive = reactive == null ? Set.of() : Set.copyOf(reactive);
+        solvents = Sorted.map(solvents);
+        reactive = Sorted.set(reactive);
         dilution = dilution == null ? "" : dilution;
         mix = mix == null ? "" : mix;
-        sensitisers = sensitisers == null ? Set.of() : Set.copyOf(sensitisers);
+        sensitisers = Sorted.set(sensitisers);
         ppe = ppe == null ? List.of() : List.copyOf(ppe);
         risks = risks == null ? List.of() : List.copyOf(risks);
         sources = sources == null ? List.of() : List.copyOf(sources);

@@ -26,8 +26,8 @@ public record Contaminant(String id, String name, String what, Bond bond, Hours 
     public Contaminant {
         hardens = hardens == null ? Hours.NEVER : hardens;
         marks = marks == null ? Hours.NEVER : marks;
-        nature = nature == null ? Set.of() : Set.copyOf(nature);
-        hazards = hazards == null ? Set.of() : Set.copyOf(hazards);
+        nature = Sorted.set(nature);
+        hazards = Sorted.set(hazards);
         ppe = ppe == null ? List.of() : List.copyOf(ppe);
         holds = holds == null ? Optional.empty() : holds;
         emergency = emergency == null ? Optional.empty() : emergency;

@@ -42,9 +42,9 @@ public record Method(String id, String name, MethodKind kind, String family, Mec
         contactC = contactC == null ? Optional.empty() : contactC;
         pressureBar = pressureBar == null ? Optional.empty() : pressureBar;
         standOffCm = standOffCm == null ? Optional.empty() : standOffCm;
-        chances = chances == null ? Map.of() : Map.copyOf(chances);
+        chances = Sorted.map(chances);
         doneBy = doneBy == null ? Optional.empty() : doneBy;
-        softens = softens == null ? Set.of() : Set.copyOf(softens);
+        softens = Sorted.set(softens);
         stopSigns = stopSigns == null ? List.of() : List.copyOf(stopSigns);
         afterwards = afterwards == null ? List.of() : List.copyOf(afterwards);
         correction = correction == null ? List.of() : List.copyOf(correction);

@@ -23,8 +23,8 @@ public record Surface(String id, String name, String description, SurfaceKind ki
                       double maxPressureBar, Set<Trait> traits, String film, List<String> never,
                       List<String> cautions, String wayOut, Basis basis, List<String> sources) {
     public Surface {
-        solvents = Map.copyOf(solvents);
-        traits = traits == null ? Set.of() : Set.copyOf(traits);
+        solvents = Sorted.map(solvents);
+        traits = Sorted.set(traits);
         film = film == null ? "" : film;
         never = never == null ? List.of() : List.copyOf(never);
         cautions = cautions == null ? List.of() : List.copyOf(cautions);

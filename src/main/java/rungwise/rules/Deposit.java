@@ -19,6 +19,11 @@ public record Deposit(Contaminant contaminant, boolean ageKnown, double ageHours
                 && (!ageKnown || ageHours <= contaminant.emergency().get().untilHours());
     }
 
+    /** First aid for the surface is given whatever the weather, the shelf and the count of tries. */
+    public boolean firstAid(String method) {
+        return withinEmergency() && contaminant.emergency().get().method().equals(method);
+    }
+
     public String figures() {
         return contaminant.name() + ", " + (ageKnown ? Figures.text(ageHours / 24) + " days old" : "age unknown");
     }
