@@ -33,7 +33,7 @@ final class AnswerText {
         if (!answer.rungs().isEmpty()) {
             Answer.Rung rung = answer.rungs().get(0);
             if (answer.next().method().filter(rung.method()::equals).isPresent()) {
-                wear(rung);
+                wear("  Wear: ", rung);
                 first(rung);
             }
             ladder(answer);
@@ -63,9 +63,9 @@ final class AnswerText {
                 + ".");
     }
 
-    private void wear(Answer.Rung rung) {
+    private void wear(String label, Answer.Rung rung) {
         if (!rung.ppe().isEmpty()) {
-            out.println("  Wear: " + rung.ppe().stream().map(p -> words(p.item())).collect(Collectors.joining(", ")));
+            out.println(label + rung.ppe().stream().map(p -> words(p.item())).collect(Collectors.joining(", ")));
         }
     }
 
@@ -91,10 +91,7 @@ final class AnswerText {
                             + Figures.text(rung.dwell().to()),
                     rung.gates().stream().filter(g -> g.state().equals("open")).map(g -> words(g.id()))
                             .collect(Collectors.joining(", ")));
-            if (!rung.ppe().isEmpty()) {
-                out.println("     wear " + rung.ppe().stream().map(p -> words(p.item()))
-                        .collect(Collectors.joining(", ")));
-            }
+            wear("     wear ", rung);
         }
         Answer.Expected e = answer.expected();
         out.println("  Off at the end: " + Math.round(e.chanceCleared() * 100) + " %, a mark already beneath: "

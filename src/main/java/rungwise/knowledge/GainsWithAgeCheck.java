@@ -1,6 +1,7 @@
 package rungwise.knowledge;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Stream;
@@ -9,15 +10,16 @@ import java.util.stream.Stream;
 final class GainsWithAgeCheck implements Check {
     @Override
     public List<Fault> faults(Draft draft) {
+        Map<String, Method> methods = draft.methods();
         return draft.each(Kind.CONTAMINANT, Contaminant.class, (entry, contaminant) -> {
             if (!draft.hasItsBondClasses(contaminant)) {
                 return Stream.empty();
             }
             Set<String> gains = new TreeSet<>();
-            draft.methods().values().stream().filter(m -> gains(contaminant.chances(m)))
+            methods.values().stream().filter(m -> gains(contaminant.chances(m)))
                     .forEach(m -> gains.add(m.id()));
             Set<String> listed = new TreeSet<>(contaminant.gainsWithAge());
-            listed.retainAll(draft.methods().keySet());
+            listed.retainAll(methods.keySet());
             return listed.equals(gains) ? Stream.empty() : Stream.of(entry.fault("gainsWithAge", "it lists " + listed
                     + " but the chances rise for " + gains, "list exactly the methods that gain, or mend the chances"));
         });

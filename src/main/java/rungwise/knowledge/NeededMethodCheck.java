@@ -1,5 +1,6 @@
 package rungwise.knowledge;
 
+import java.util.Collection;
 import java.util.List;
 import java.util.stream.Stream;
 
@@ -7,12 +8,13 @@ import java.util.stream.Stream;
 final class NeededMethodCheck implements Check {
     @Override
     public List<Fault> faults(Draft draft) {
+        Collection<Contaminant> contaminants = draft.contaminants().values();
         if (!draft.isWhole(Kind.CONTAMINANT)
-                || !draft.contaminants().values().stream().allMatch(draft::hasItsBondClasses)) {
+                || !contaminants.stream().allMatch(draft::hasItsBondClasses)) {
             return List.of(); // the contaminant that needs it may be the one that could not be read
         }
         return draft.each(Kind.METHOD, Method.class, (entry, method) -> method.kind() != MethodKind.REMOVE
-                || method.family().equals("barred_chemistry") || draft.contaminants().values().stream()
+                || method.family().equals("barred_chemistry") || contaminants.stream()
                 .map(c -> c.chances(method)).anyMatch(c -> c.fresh() != Chance.VU || c.hardened() != Chance.VU)
                 ? Stream.empty()
                 : Stream.of(entry.fault("chances", "no contaminant needs it",

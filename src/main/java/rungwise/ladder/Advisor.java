@@ -7,6 +7,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import rungwise.knowledge.Basis;
+import rungwise.knowledge.Figures;
 import rungwise.knowledge.KnowledgeBase;
 import rungwise.knowledge.Method;
 import rungwise.knowledge.MethodKind;
@@ -14,10 +16,12 @@ import rungwise.rules.Bar;
 import rungwise.rules.Because;
 import rungwise.rules.Concluded;
 import rungwise.rules.FlushFirst;
+import rungwise.rules.Halt;
 import rungwise.rules.Hold;
 import rungwise.rules.Laid;
 import rungwise.rules.Phase;
 import rungwise.rules.RuleBook;
+import rungwise.rules.RuleInfo;
 import rungwise.rules.Step;
 import rungwise.science.Belief;
 
@@ -27,7 +31,7 @@ public final class Advisor {
     private final RuleBook book;
     private final Standing standing;
     private final Sequence sequence;
-    private final Map<String, rungwise.rules.RuleInfo> rules;
+    private final Map<String, RuleInfo> rules;
 
     public Advisor(KnowledgeBase base, RuleBook book) {
         this.base = base;
@@ -61,7 +65,7 @@ public final class Advisor {
         Candidacy candidacy = new Candidacy(base, book, standing, question, scene, all);
         Optional<Answer.Held> hold = hold(scene);
         boolean stopped = hold.isPresent() || !scene.derived().of(FlushFirst.class).isEmpty()
-                || !scene.derived().of(rungwise.rules.Halt.class).isEmpty();
+                || !scene.derived().of(Halt.class).isEmpty();
         List<Choice> ever = new ArrayList<>();
         for (String id : candidacy.all().keySet()) {
             if (candidacy.isPermittedEver(id)) {
@@ -81,8 +85,9 @@ public final class Advisor {
         return new Answer(base.revision(), question, assumed(scene), hold,
                 new Answer.State(round(ladder.belief().fresh()), round(ladder.belief().hardened()),
                         round(scene.deposit().marked())),
-                before, rungs, alternatives, passedOver(ladder, candidacy, scene, question, all),
-                barred(candidacy, scene, question, all), neighbours(candidacy, rungs), around(steps, "after", scene, question), wayOut,
+                before, rungs, alternatives, passedOver(ladder, candidacy, scene, question),
+                barred(candidacy, scene, question, all), neighbours(candidacy, rungs),
+                around(steps, "after", scene, question), wayOut,
                 step.of(hold, before, rungs, alternatives, wayOut),
                 expected(stopped ? List.of() : ladder.rungs(), ladder.belief(), scene, assembly));
     }
@@ -96,7 +101,6 @@ public final class Advisor {
         if (holds.isEmpty()) {
             return Optional.empty();
         }
-        Hold first = holds.get(0).conclusion();
         return Optional.of(new Answer.Held(
                 String.join("; ", holds.stream().map(h -> h.conclusion().what()).distinct().toList()),
                 String.join(" ", holds.stream().map(h -> h.conclusion().doFirst()).distinct().toList()),
@@ -113,7 +117,7 @@ public final class Advisor {
         return ladder.slow().stream().map(c -> {
             Answer.Rung rung = assembly.rungs(List.of(c), ladder.belief()).get(0);
             return new Answer.Alternative(c.id(), c.method().name(), "gentle but slow: stays "
-                    + rungwise.knowledge.Figures.text(c.dwellMinutes()) + " min", rung);
+                    + Figures.text(c.dwellMinutes()) + " min", rung);
         }).toList();
     }
 
@@ -141,8 +145,8 @@ public final class Advisor {
         return List.copyOf(around.values());
     }
 
-    private List<Answer.PassedOver> passedOver(Ladder ladder, Candidacy candidacy, Scene scene, Question question,
-                                               boolean all) {
+    private List<Answer.PassedOver> passedOver(Ladder ladder, Candidacy candidacy, Scene scene,
+                                               Question question) {
         Map<String, Answer.PassedOver> passed = new TreeMap<>();
         for (Passed one : ladder.passed()) {
             if (ladder.slow().stream().noneMatch(c -> c.id().equals(one.choice().id()))) {
@@ -158,8 +162,8 @@ public final class Advisor {
                     && !Candidacy.canMatter(scene.contaminant(), method)) {
                 Choice choice = candidacy.choice(method.id());
                 passed.put(method.id(), passedOver(choice, "pointless", "chance "
-                        + rungwise.knowledge.Figures.text(choice.bestChance()) + " fresh or hardened, under "
-                        + rungwise.knowledge.Figures.text(Worth.POINTLESS_BELOW), ladder.belief()));
+                        + Figures.text(choice.bestChance()) + " fresh or hardened, under "
+                        + Figures.text(Worth.POINTLESS_BELOW), ladder.belief()));
             }
         }
         return List.copyOf(passed.values());
@@ -168,7 +172,7 @@ public final class Advisor {
     private static Answer.PassedOver passedOver(Choice choice, String step, String why, Belief belief) {
         return new Answer.PassedOver(choice.id(), choice.method().name(), step, why, round(choice.mean(belief)),
                 List.of(new Because("worth:" + step.replace(' ', '-'), Steps.SAYS.get(step), Steps.CAUSE.get(step),
-                        List.of(why), choice.method().sources(), rungwise.knowledge.Basis.COMMON_PRACTICE)));
+                        List.of(why), choice.method().sources(), Basis.COMMON_PRACTICE)));
     }
 
     private List<Answer.Barred> barred(Candidacy candidacy, Scene scene, Question question, boolean all) {

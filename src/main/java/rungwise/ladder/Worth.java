@@ -57,12 +57,11 @@ final class Worth {
                 finer(choice, left).forEach(f -> forced.add(f.id()));
             }
         }
-        List<Choice> optional = new ArrayList<>(left.stream().filter(c -> !forced.contains(c.id())).toList());
+        List<Choice> optional = left.stream().filter(c -> !forced.contains(c.id())).toList();
         if (optional.size() > OPTIONAL_AT_MOST) {
             List<Choice> best = optional.stream().sorted(Comparator.comparingDouble(
                     (Choice c) -> -c.mean(belief) / Math.max(0.1, c.cost()))).toList();
             for (Choice dropped : best.subList(OPTIONAL_AT_MOST, best.size())) {
-                optional.remove(dropped);
                 left.remove(dropped);
                 pass(dropped, "cost", "twelve others promise more for their minutes");
             }
