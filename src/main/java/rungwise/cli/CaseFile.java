@@ -1,10 +1,17 @@
 package rungwise.cli;
 
+import com.networknt.schema.Schema;
+import com.networknt.schema.SchemaRegistry;
+import com.networknt.schema.SpecificationVersion;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Stream;
+import rungwise.knowledge.Mappers;
 import rungwise.ladder.Advisor;
 import rungwise.ladder.Answer;
 import rungwise.ladder.BadQuestion;
@@ -14,9 +21,7 @@ import tools.jackson.databind.JsonNode;
 
 /** Checks answers against cases written as data. */
 public final class CaseFile {
-    private static final Set<String> KEYS = Set.of("offered", "offeredAny", "rungs", "mustNot", "barred", "passedOver",
-            "pointless", "order", "gates", "openGates", "ppe", "hold", "next", "nextAny", "before", "after", "bridge",
-            "wayOut", "neighbour", "noRungs", "error");
+    private static final Schema SCHEMA = schema();
 
     private final Advisor advisor;
 
@@ -28,11 +33,7 @@ public final class CaseFile {
     public List<String> differences(JsonNode one) {
         JsonNode expect = one.path("expect");
         List<String> out = new ArrayList<>();
-        expect.propertyNames().forEach(k -> {
-            if (!KEYS.contains(k)) {
-                out.add("expect has an unknown key " + k);
-            }
-        });
+        SCHEMA.validate(one).forEach(e -> out.add(e.getInstanceLocation() + " " + e.getMessage()));
         Question question;
         try {
             question = QuestionReader.read(one.path("question"), advisor.knowledge());
@@ -49,6 +50,15 @@ public final class CaseFile {
         }
         compare(expect, advisor.answer(question, true), out);
         return out;
+    }
+
+    private static Schema schema() {
+        try (InputStream in = CaseFile.class.getResourceAsStream("/case.schema.json")) {
+            return SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
+                    .getSchema(Mappers.json().readTree(in));
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
     }
 
     private static void compare(JsonNode expect, Answer answer, List<String> out) {
