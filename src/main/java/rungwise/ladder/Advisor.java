@@ -2,11 +2,12 @@ package rungwise.ladder;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import rungwise.knowledge.Basis;
 import rungwise.knowledge.Figures;
 import rungwise.knowledge.KnowledgeBase;
@@ -21,7 +22,6 @@ import rungwise.rules.Hold;
 import rungwise.rules.Laid;
 import rungwise.rules.Phase;
 import rungwise.rules.RuleBook;
-import rungwise.rules.RuleInfo;
 import rungwise.rules.Step;
 import rungwise.science.Belief;
 
@@ -31,14 +31,12 @@ public final class Advisor {
     private final RuleBook book;
     private final Standing standing;
     private final Sequence sequence;
-    private final Map<String, RuleInfo> rules;
 
     public Advisor(KnowledgeBase base, RuleBook book) {
         this.base = base;
         this.book = book;
         this.standing = new Standing(base, book);
         this.sequence = new Sequence(base, book);
-        this.rules = book.rules();
     }
 
     public KnowledgeBase knowledge() {
@@ -75,19 +73,20 @@ public final class Advisor {
         List<Choice> able = ever.stream().filter(c -> c.bestChance() >= Worth.POINTLESS_BELOW).toList();
         List<Choice> ordered = new Ordering(sequence).of(able);
         Ladder ladder = Ladder.climb(question, scene, candidacy, ordered, new Worth(base.weights(), base.families()));
-        Assembly assembly = new Assembly(base, standing, sequence, question, scene, candidacy);
+        List<Concluded<Step>> steps = steps(stopped, ladder, scene);
+        Surroundings around = new Surroundings(candidacy, named(steps, ladder, scene));
+        Assembly assembly = new Assembly(base, around, sequence, question, scene, candidacy);
         List<Answer.Rung> rungs = stopped ? List.of() : assembly.rungs(ladder.rungs(), ladder.belief());
         List<Answer.Alternative> alternatives = stopped ? List.of() : alternatives(ladder, assembly);
-        List<Concluded<Step>> steps = steps(stopped, ladder, scene);
-        NextStep step = new NextStep(base, rules, question, scene, candidacy, ladder);
+        NextStep step = new NextStep(base, question, scene, candidacy, ladder);
         Answer.WayOut wayOut = step.wayOut(rungs);
-        List<Answer.Around> before = around(steps, "before", scene, question);
+        List<Answer.Around> before = around.of(steps(steps, "before", question));
         return new Answer(base.revision(), question, assumed(scene), hold,
                 new Answer.State(round(ladder.belief().fresh()), round(ladder.belief().hardened()),
                         round(scene.deposit().marked())),
                 before, rungs, alternatives, passedOver(ladder, candidacy, scene, question),
                 barred(candidacy, scene, question, all), neighbours(candidacy, rungs),
-                around(steps, "after", scene, question), wayOut,
+                around.of(steps(steps, "after", question)), wayOut,
                 step.of(hold, before, rungs, alternatives, wayOut),
                 expected(stopped ? List.of() : ladder.rungs(), ladder.belief(), scene, assembly));
     }
@@ -130,19 +129,19 @@ public final class Advisor {
                 .sorted(Comparator.comparingInt((Concluded<Step> s) -> s.conclusion().order())).toList();
     }
 
-    private List<Answer.Around> around(List<Concluded<Step>> steps, String place, Scene scene, Question question) {
-        Map<String, Answer.Around> around = new LinkedHashMap<>();
-        for (Concluded<Step> step : steps) {
-            Step said = step.conclusion();
-            Method method = base.methods().get(said.name());
-            boolean barred = method != null && !standing.of(scene.surface(), said.name()).bars().isEmpty();
-            boolean done = !said.done().isEmpty() && question.done().contains(said.done());
-            if (said.place().equals(place) && !barred && !done) {
-                around.putIfAbsent(said.name(), new Answer.Around(said.name(), said.text(),
-                        List.of(step.because())));
-            }
-        }
-        return List.copyOf(around.values());
+    private Set<String> named(List<Concluded<Step>> steps, Ladder ladder, Scene scene) {
+        Set<String> named = new TreeSet<>();
+        steps.forEach(s -> named.add(s.conclusion().name()));
+        named.addAll(Assembly.namedBeside(ladder.rungs(), scene, sequence));
+        ladder.slow().forEach(c -> named.addAll(Assembly.namedBeside(List.of(c), scene, sequence)));
+        return named;
+    }
+
+    private static List<Answer.Around> steps(List<Concluded<Step>> steps, String place, Question question) {
+        return steps.stream().filter(s -> s.conclusion().place().equals(place))
+                .filter(s -> !question.done().contains(s.conclusion().done()))
+                .map(s -> new Answer.Around(s.conclusion().name(), s.conclusion().text(), List.of(s.because())))
+                .toList();
     }
 
     private List<Answer.PassedOver> passedOver(Ladder ladder, Candidacy candidacy, Scene scene,

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.stream.Stream;
 import rungwise.knowledge.Agent;
 import rungwise.knowledge.Basis;
@@ -30,26 +31,44 @@ import rungwise.science.ChanceRange;
 /** Writes a chosen method out as a rung: everything the person at the panel needs, each thing with its because. */
 final class Assembly {
     private final KnowledgeBase base;
-    private final Standing standing;
+    private final Surroundings around;
     private final Sequence sequence;
     private final Question question;
     private final Scene scene;
     private final Candidacy candidacy;
 
-    Assembly(KnowledgeBase base, Standing standing, Sequence sequence, Question question, Scene scene,
+    Assembly(KnowledgeBase base, Surroundings around, Sequence sequence, Question question, Scene scene,
              Candidacy candidacy) {
         this.base = base;
-        this.standing = standing;
+        this.around = around;
         this.sequence = sequence;
         this.question = question;
         this.scene = scene;
         this.candidacy = candidacy;
     }
 
+    /** Every method that may be named beside these rungs: what follows each, what corrects it, what bridges it. */
+    static Set<String> namedBeside(List<Choice> choices, Scene scene, Sequence sequence) {
+        Set<String> named = new TreeSet<>();
+        List<Agent> earlier = new ArrayList<>(earlier(scene));
+        for (Choice choice : choices) {
+            named.addAll(choice.method().afterwards());
+            named.addAll(choice.method().correction());
+            for (Agent before : earlier) {
+                sequence.clash(before, choice.use().agent()).ifPresent(c -> named.addAll(c.conclusion().bridge()));
+            }
+            earlier.add(choice.use().agent());
+        }
+        return named;
+    }
+
+    private static List<Agent> earlier(Scene scene) {
+        return scene.attempts().stream().filter(a -> a.hoursAgo() < 24).map(Attempt::agent).toList();
+    }
+
     List<Answer.Rung> rungs(List<Choice> choices, Belief belief) {
         List<Answer.Rung> rungs = new ArrayList<>();
-        List<Agent> earlier = new ArrayList<>();
-        scene.attempts().stream().filter(a -> a.hoursAgo() < 24).map(Attempt::agent).forEach(earlier::add);
+        List<Agent> earlier = new ArrayList<>(earlier(scene));
         for (Choice choice : choices) {
             rungs.add(rung(rungs.size() + 1, choice, belief, earlier));
             earlier.add(choice.use().agent());
@@ -140,28 +159,9 @@ final class Assembly {
         }
         return byGate.entrySet().stream().map(e -> {
             Gate gate = base.gates().get(e.getKey());
-            return new Answer.GateState(gate.id(), gate.name(), isMet(gate, choice.method()) ? "met" : "open",
+            return new Answer.GateState(gate.id(), gate.name(), candidacy.gates().isOpen(gate, choice.method()) ? "met" : "open",
                     gate.obtain(), e.getValue());
         }).toList();
-    }
-
-    private boolean isMet(Gate gate, Method method) {
-        if (candidacy.isGranted(gate, method.id()) || question.done().contains(gate.id())) {
-            return true;
-        }
-        return switch (gate.id()) {
-            case "test_spot" -> question.passedTests().contains(method.id());
-            case "gauge" -> question.facts().totalFilmMicrons().isPresent()
-                    || question.facts().clearMicrons().isPresent();
-            case "mask" -> question.done().contains("masked");
-            case "cool" -> scene.panel().measured() && method.window()
-                    .map(w -> scene.panel().celsius() <= w.to()).orElse(true);
-            case "ventilate" -> question.setting().indoors().map(i -> i.airChangesPerHour() >= 4).orElse(true);
-            case "supervisor" -> question.workers().stream().anyMatch(w -> w.level().compareTo("L4") >= 0);
-            case "ask_paint_age" -> question.facts().paintAgeDays().isPresent();
-            case "ask_refinish" -> question.facts().refinished().isPresent();
-            default -> false;
-        };
     }
 
     private List<Answer.Bridge> bridges(Choice choice, List<Agent> earlier) {
@@ -170,7 +170,7 @@ final class Assembly {
             sequence.clash(before, choice.use().agent()).ifPresent(clash -> {
                 Clash said = clash.conclusion();
                 bridges.put(before.id(), new Answer.Bridge(before.id(), said.bridge().stream()
-                        .filter(m -> standing.of(scene.surface(), m).bars().isEmpty()).toList(),
+                        .filter(around::isPermitted).toList(),
                         said.waitMinutes(), said.text(), List.of(clash.because())));
             });
         }
@@ -178,13 +178,12 @@ final class Assembly {
     }
 
     private List<Answer.Around> ifCleared(Method method) {
-        return method.afterwards().stream().map(base.methods()::get)
-                .filter(m -> standing.of(scene.surface(), m.id()).bars().isEmpty())
-                .map(m -> new Answer.Around(m.id(), m.technique(), List.of(entry(method)))).toList();
+        return around.of(method.afterwards().stream().map(base.methods()::get)
+                .map(m -> new Answer.Around(m.id(), m.technique(), List.of(entry(method)))).toList());
     }
 
     private List<Answer.Around> ifMarked(Method method) {
-        Set<Method> corrections = new LinkedHashSet<>(candidacy.corrections(method));
+        Set<Method> corrections = new LinkedHashSet<>(around.corrections(method));
         List<Answer.Around> steps = new ArrayList<>();
         corrections.forEach(m -> steps.add(new Answer.Around(m.id(), m.technique(), List.of(entry(method)))));
         if (steps.isEmpty()) {

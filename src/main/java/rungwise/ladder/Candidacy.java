@@ -1,6 +1,7 @@
 package rungwise.ladder;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -45,6 +46,7 @@ final class Candidacy {
     private final Scene scene;
     private final Map<String, Judged> judged = new LinkedHashMap<>();
     private final Map<String, Judged> onSurface;
+    private final Gates gates;
     private Judged general = Judged.NOTHING;
     private List<Concluded<NeighbourNote>> neighbourNotes = List.of();
 
@@ -55,6 +57,7 @@ final class Candidacy {
         this.question = question;
         this.scene = scene;
         this.onSurface = standing.on(scene.surface());
+        this.gates = new Gates(question);
         Set<String> asked = new HashSet<>(question.wanted());
         question.tried().forEach(t -> t.method().ifPresent(asked::add));
         List<Candidate> candidates = new ArrayList<>();
@@ -163,26 +166,29 @@ final class Candidacy {
         if (scene.mights().isEmpty()) {
             return Judged.NOTHING;
         }
-        boolean barredAnyway = !onSurface.getOrDefault(method, Judged.NOTHING).bars().isEmpty();
-        List<Concluded<Gated>> gates = new ArrayList<>();
+        Judged here = onSurface.getOrDefault(method, Judged.NOTHING);
+        Set<String> known = new HashSet<>();
+        here.gates().forEach(g -> known.add(g.conclusion().gate()));
+        List<Concluded<Gated>> asked = new ArrayList<>();
         for (Scene.Might might : scene.mights()) {
             Judged then = standing.of(might.surface(), method);
-            Because why = might.said().because();
-            if (!then.bars().isEmpty() && !barredAnyway) {
-                gates.add(new Concluded<>(new Gated(method, might.said().conclusion().gate(),
-                        might.said().conclusion().figures()), why));
-            }
+            boolean asks = !then.bars().isEmpty() && here.bars().isEmpty();
             for (Concluded<Gated> gate : then.gates()) {
-                if (onSurface.getOrDefault(method, Judged.NOTHING).gates().stream()
-                        .noneMatch(g -> g.conclusion().gate().equals(gate.conclusion().gate()))
-                        && gates.stream().noneMatch(g -> g.conclusion().gate().equals(gate.conclusion().gate()))
-                        && !base.gates().get(gate.conclusion().gate()).needsAgreement()) {
-                    gates.add(gate);
+                String id = gate.conclusion().gate();
+                if (base.gates().get(id).needsAgreement()) {
+                    // nobody is asked to agree to what is not known yet
+                    asks |= !known.contains(id);
+                } else if (known.add(id)) {
+                    asked.add(gate);
                 }
             }
+            if (asks) {
+                asked.add(new Concluded<>(new Gated(method, might.said().conclusion().gate(),
+                        might.said().conclusion().figures()), might.said().because()));
+            }
         }
-        return gates.isEmpty() ? Judged.NOTHING
-                : new Judged(List.of(), gates, List.of(), List.of(), List.of(), List.of());
+        return asked.isEmpty() ? Judged.NOTHING
+                : new Judged(List.of(), asked, List.of(), List.of(), List.of(), List.of());
     }
 
     private void addNeighbours(Candidate candidate, List<Object> facts) {
@@ -263,7 +269,7 @@ final class Candidacy {
         double cost = weights.work() * work + weights.waiting() * dwell
                 + weights.filmPerMicron() * severity.filmMicrons() + mark * (weights.mark() + correctionMinutes(method));
         boolean asks = here.gates().stream().map(g -> base.gates().get(g.conclusion().gate()))
-                .anyMatch(g -> g.needsAgreement() && !isGranted(g, id));
+                .anyMatch(g -> g.needsAgreement() && !gates.isGranted(g, id));
         return new Choice(standing.use(method, scene.surface()), here, severity, chances, key, key, 0, work, dwell,
                 cost, mark, asks, List.of());
     }
@@ -282,9 +288,36 @@ final class Candidacy {
         return scene.surface().hardness() <= 2 || question.facts().colour().filter("dark"::equals).isPresent();
     }
 
-    boolean isGranted(Gate gate, String method) {
-        List<String> granted = question.consent().granted();
-        return granted.contains(gate.id()) || granted.contains(method);
+    Gates gates() {
+        return gates;
+    }
+
+    /** What bars each of these methods as a step around the rungs: the surface, and today. */
+    Map<String, List<Concluded<Bar>>> barsOfSteps(Set<String> steps) {
+        Map<String, List<Concluded<Bar>>> bars = new HashMap<>();
+        List<Object> facts = new ArrayList<>();
+        for (String step : steps) {
+            Method method = base.methods().get(step);
+            if (method == null) {
+                continue;
+            }
+            if (judged.containsKey(step)) {
+                // tries and contact are counted for a rung, not for the rinse or wash around it
+                bars.put(step, judged(step).bars().stream().filter(b -> !b.conclusion().isSpent()).toList());
+            } else {
+                bars.put(step, new ArrayList<>(onSurface.getOrDefault(step, Judged.NOTHING).bars()));
+                facts.add(candidate(method));
+            }
+        }
+        if (!facts.isEmpty()) {
+            facts.addAll(scene.facts());
+            facts.add(budget());
+            question.consent().refused().forEach(r -> facts.add(new Answered(r, false)));
+            book.run(Phase.TODAY, facts).of(Bar.class).stream().filter(b -> !b.conclusion().isSpent())
+                    .filter(b -> !judged.containsKey(b.conclusion().method()))
+                    .forEach(b -> bars.get(b.conclusion().method()).add(b));
+        }
+        return bars;
     }
 
     private double correctionMinutes(Method method) {

@@ -2,7 +2,6 @@ package rungwise.ladder;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -15,7 +14,6 @@ import rungwise.rules.Because;
 import rungwise.rules.Concluded;
 import rungwise.rules.FlushFirst;
 import rungwise.rules.Halt;
-import rungwise.rules.RuleInfo;
 
 /** Turns a ladder into the one thing to do now. */
 final class NextStep {
@@ -26,11 +24,9 @@ final class NextStep {
     private final Scene scene;
     private final Candidacy candidacy;
     private final Ladder ladder;
-    private final Map<String, RuleInfo> rules;
 
-    NextStep(KnowledgeBase base, Map<String, RuleInfo> rules, Question question, Scene scene, Candidacy candidacy, Ladder ladder) {
+    NextStep(KnowledgeBase base, Question question, Scene scene, Candidacy candidacy, Ladder ladder) {
         this.base = base;
-        this.rules = rules;
         this.question = question;
         this.scene = scene;
         this.candidacy = candidacy;
@@ -86,10 +82,12 @@ final class NextStep {
                 + waiting.get().method().name() + ".", bars.stream().map(Concluded::because).toList()));
     }
 
-    private static String untilWords(String opensWith) {
+    static String untilWords(String opensWith) {
         return switch (opensWith) {
             case "shade" -> "in the shade";
             case "cool" -> "cool";
+            case "cool and shade" -> "cool and in the shade";
+            case "shade and warm" -> "in the shade and warm enough";
             default -> "warm enough";
         };
     }
@@ -122,23 +120,22 @@ final class NextStep {
                     + "anything abrasive; if it still is, " + rung.name() + " is next.", rung.because());
         }
         List<String> todo = new ArrayList<>();
-        StringBuilder ask = new StringBuilder();
         List<Because> reasons = new ArrayList<>();
         for (Answer.Around step : before) {
             boolean forLater = step.step().equals("mask") && !tool.abrades();
-            if (!NOT_PREPARATION.contains(step.step()) && !forLater) {
+            boolean isTheRung = step.step().equals(rung.method());
+            if (!NOT_PREPARATION.contains(step.step()) && !forLater && !isTheRung) {
                 todo.add(step.text());
                 reasons.addAll(step.because());
             }
         }
         for (Answer.GateState gate : rung.gates()) {
-            if (gate.state().equals("open") && asksForAFact(gate)) {
-                ask.append(gate.obtain()).append(' ');
-            } else if (gate.state().equals("open") && !gate.id().equals("test_spot")) {
+            if (gate.state().equals("open") && candidacy.gates().isWork(base.gates().get(gate.id()))) {
                 todo.add(gate.obtain());
                 reasons.addAll(gate.because());
             }
         }
+        String ask = questions(rung);
         if (!todo.isEmpty()) {
             return next("prepare", rung.method(), null, ask + String.join(" ", todo) + " Then: " + rung.name() + ".",
                     reasons);
@@ -152,10 +149,12 @@ final class NextStep {
         return next("try", rung.method(), null, ask + rung.name() + ". " + rung.technique(), rung.because());
     }
 
-    /** A question to be answered on the way, not work to be done first. */
-    private boolean asksForAFact(Answer.GateState gate) {
-        return gate.because().stream().allMatch(b -> rules.get(b.rule()) != null
-                && rules.get(b.rule()).phase().equals(rungwise.rules.Phase.DERIVE.group()));
+    /** What nobody told yet and could change the step, in one line. */
+    private String questions(Answer.Rung rung) {
+        List<String> asked = rung.gates().stream().filter(g -> g.state().equals("open"))
+                .filter(g -> base.gates().get(g.id()).asks()).map(Answer.GateState::name)
+                .map(n -> n.substring(0, 1).toLowerCase(java.util.Locale.ROOT) + n.substring(1)).toList();
+        return asked.isEmpty() ? "" : "Find out first: " + String.join("; ", asked) + "? ";
     }
 
     private static Answer.Next next(String action, String method, String until, String text, List<Because> because) {

@@ -100,18 +100,25 @@ public record Question(Optional<String> contaminant, List<String> observations, 
     /**
      * Where and in what weather.
      *
-     * @param sun direct, overcast or shade
+     * @param sun      direct, overcast or shade; unknown counts as shade and is asked for
+     * @param indoors  the bay; where it is left out, outdoors or not is unknown and asked for
+     * @param outdoors true where there is no bay around the work
      */
-    public record Setting(OptionalDouble airC, OptionalDouble panelC, String sun, double windMs,
-                          OptionalDouble humidity, Optional<Indoors> indoors) {
-        public static final Setting UNKNOWN = new Setting(null, null, null, 0, null, null);
+    public record Setting(OptionalDouble airC, OptionalDouble panelC, Optional<String> sun, double windMs,
+                          OptionalDouble humidity, Optional<Indoors> indoors, boolean outdoors) {
+        public static final Setting UNKNOWN = new Setting(null, null, null, 0, null, null, false);
 
         public Setting {
             airC = airC == null ? OptionalDouble.empty() : airC;
             panelC = panelC == null ? OptionalDouble.empty() : panelC;
-            sun = sun == null ? "shade" : sun;
+            sun = sun == null ? Optional.empty() : sun;
             humidity = humidity == null ? OptionalDouble.empty() : humidity;
             indoors = indoors == null ? Optional.empty() : indoors;
+        }
+
+        /** The sun to reckon with. */
+        public String sunOrShade() {
+            return sun.orElse("shade");
         }
     }
 

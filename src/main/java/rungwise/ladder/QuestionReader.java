@@ -42,6 +42,11 @@ public final class QuestionReader {
                     + tree.getNodeType().toString().toLowerCase(java.util.Locale.ROOT),
                     "start with contaminant, age and surface")));
         }
+        List<Problem> empty = new ArrayList<>();
+        nulls(tree, "", empty);
+        if (!empty.isEmpty()) {
+            throw new BadQuestion(empty);
+        }
         Question question;
         try {
             question = MAPPER.treeToValue(tree, Question.class);
@@ -60,10 +65,27 @@ public final class QuestionReader {
         return new QuestionReader(base).checked(question);
     }
 
+    /** A list of things holds things; what is unknown is left out. */
+    private static void nulls(JsonNode tree, String at, List<Problem> empty) {
+        for (int i = 0; tree.isArray() && i < tree.size(); i++) {
+            if (tree.get(i).isNull()) {
+                empty.add(new Problem(at + "/" + i, "null is nothing that a list can hold", "leave it out"));
+            }
+            nulls(tree.get(i), at + "/" + i, empty);
+        }
+        if (tree.isObject()) {
+            tree.propertyStream().forEach(p -> nulls(p.getValue(), at + "/" + escaped(p.getKey()), empty));
+        }
+    }
+
+    private static String escaped(String name) {
+        return name.replace("~", "~0").replace("/", "~1");
+    }
+
     private static String pointer(JacksonException e) {
         StringBuilder pointer = new StringBuilder();
         e.getPath().forEach(p -> pointer.append('/').append(p.getPropertyName() == null ? "" + p.getIndex()
-                : p.getPropertyName()));
+                : escaped(p.getPropertyName())));
         return pointer.toString();
     }
 
@@ -89,7 +111,11 @@ public final class QuestionReader {
         known("/wanted", q.wanted(), base.methods().keySet(), true);
         numbers(q);
         tried(q);
-        word("/setting/sun", q.setting().sun(), SUN);
+        q.setting().sun().ifPresent(sun -> word("/setting/sun", sun, SUN));
+        if (q.setting().outdoors() && q.setting().indoors().isPresent()) {
+            problems.add(new Problem("/setting/outdoors", "the work cannot be outdoors and in a bay at once",
+                    "leave out outdoors, or the bay"));
+        }
         q.facts().colour().ifPresent(c -> word("/facts/colour", c, COLOURS));
         for (int i = 0; i < q.workers().size(); i++) {
             word("/workers/" + i + "/level", q.workers().get(i).level(), LEVELS);

@@ -68,6 +68,12 @@ record Scene(Contaminant contaminant, Deposit deposit, Belief belief, Surface as
         addPanelFacts(question, facts);
         question.observations().forEach(o -> facts.add(new Seen(base.observations().get(o))));
         question.circumstances().forEach(c -> facts.add(new Happening(base.circumstances().get(c))));
+        if (question.setting().sun().isEmpty()) {
+            facts.add(new Missing("sun"));
+        }
+        if (question.setting().indoors().isEmpty() && !question.setting().outdoors()) {
+            facts.add(new Missing("bay"));
+        }
         question.setting().indoors().ifPresent(i -> facts.add(new Bay(i.volumeM3(), i.airChangesPerHour())));
         question.workers().forEach(w -> facts.add(new Person(level(w.level()), new HashSet<>(w.sensitisedTo()))));
         facts.add(new Ground(asked, !question.surface().contains(Question.UNKNOWN)));
@@ -109,8 +115,8 @@ record Scene(Contaminant contaminant, Deposit deposit, Belief belief, Surface as
 
     private static Panel panel(Question question) {
         Question.Setting setting = question.setting();
-        boolean direct = setting.sun().equals("direct");
-        double worked = PanelTemperature.celsius(setting.airC().orElse(MILD_AIR_C), setting.sun(),
+        boolean direct = setting.sunOrShade().equals("direct");
+        double worked = PanelTemperature.celsius(setting.airC().orElse(MILD_AIR_C), setting.sunOrShade(),
                 PanelTemperature.absorption(question.facts().colour().orElse("dark")));
         return new Panel(setting.panelC().orElse(worked), setting.panelC().isPresent(), direct, setting.windMs());
     }

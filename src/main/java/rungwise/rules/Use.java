@@ -6,6 +6,7 @@ import rungwise.knowledge.Method;
 import rungwise.knowledge.Range;
 import rungwise.knowledge.Reactive;
 import rungwise.knowledge.Surface;
+import rungwise.knowledge.SurfaceKind;
 import rungwise.knowledge.Tool;
 import rungwise.knowledge.ToolKind;
 import rungwise.knowledge.Trait;
@@ -99,7 +100,13 @@ public record Use(Method method, Agent agent, Tool tool, Surface surface) {
 
     /** Whether it only moves water or a neutral wash over the surface. */
     public boolean isWashOnly() {
-        return !agent.isChemistry() || agent.family().equals("wash");
+        return (!agent.isChemistry() || agent.family().equals("wash")) && !tool.kind().abrades()
+                && tool.kind() != ToolKind.CLAY;
+    }
+
+    /** Whether there is paint here, or a film with paint beneath it. */
+    public boolean isOnPaint() {
+        return surface.kind() == SurfaceKind.PAINT || surface.kind() == SurfaceKind.FILM;
     }
 
     public boolean isWetChemistry() {

@@ -115,8 +115,8 @@ class DrawnLawsTest {
     @Property(tries = 120, seed = SEED)
     void what_the_surface_bars_is_not_among_the_steps_around_the_rungs(@ForAll("any") Question asked) {
         Question q = new Made(asked).consent(null).shelf(Optional.empty()).tried(List.of()).neighbours(List.of())
-                .setting(new Question.Setting(OptionalDouble.of(20), OptionalDouble.of(20), "shade", 0,
-                        OptionalDouble.empty(), Optional.empty())).made();
+                .setting(new Question.Setting(OptionalDouble.of(20), OptionalDouble.of(20), Optional.of("shade"), 0,
+                        OptionalDouble.empty(), Optional.empty(), true)).made();
         Answer all = ADVISOR.answer(q, true);
         Set<String> barred = all.barred().stream().filter(b -> b.opensWith().isEmpty()).map(Answer.Barred::method)
                 .collect(Collectors.toSet());
@@ -416,7 +416,7 @@ class DrawnLawsTest {
     private static Question panel(Question q, OptionalDouble celsius) {
         Question.Setting s = q.setting();
         return new Made(q).setting(new Question.Setting(s.airC(), celsius, s.sun(), s.windMs(), s.humidity(),
-                s.indoors())).made();
+                s.indoors(), s.outdoors())).made();
     }
 
     private static JsonNode turned(JsonNode tree) {

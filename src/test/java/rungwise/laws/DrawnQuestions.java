@@ -50,8 +50,8 @@ final class DrawnQuestions {
                             f.colour(), OptionalDouble.of(400 + r.nextInt(3000)), f.vehicleYear(),
                             Optional.of(false), Optional.empty(), List.of(), f.warmestPanelC()))
                     .circumstances(List.of()).shelf(Optional.empty()).neighbours(List.of())
-                    .setting(new Question.Setting(OptionalDouble.of(20), OptionalDouble.of(20), "shade", 0,
-                            OptionalDouble.empty(), Optional.empty()))
+                    .setting(new Question.Setting(OptionalDouble.of(20), OptionalDouble.of(20), Optional.of("shade"), 0,
+                            OptionalDouble.empty(), Optional.empty(), true))
                     .consent(new Question.Consent(List.copyOf(KNOWN.gates().keySet()), List.of()))
                     .age("P" + (20 + r.nextInt(380)) + "D").made();
         });
@@ -97,9 +97,9 @@ final class DrawnQuestions {
                 r.nextBoolean() ? OptionalInt.of(1960 + r.nextInt(65)) : OptionalInt.empty(),
                 maybe(r, x -> x.nextInt(5) == 0), Optional.empty(), List.of(), number(r, 5, 80));
         Question.Setting setting = new Question.Setting(number(r, -5, 40), number(r, -5, 60),
-                pick(r, List.of("shade", "shade", "overcast", "direct")), r.nextInt(6),
+                maybe(r, x -> pick(x, List.of("shade", "shade", "overcast", "direct"))), r.nextInt(6),
                 r.nextBoolean() ? OptionalDouble.of(r.nextInt(100) / 100.0) : OptionalDouble.empty(),
-                maybe(r, x -> new Question.Indoors(30 + x.nextInt(400), x.nextInt(8))));
+                r.nextBoolean() ? Optional.empty() : Optional.of(new Question.Indoors(30 + r.nextInt(400), r.nextInt(8))), false);
         Optional<List<String>> shelf = r.nextInt(3) > 0 ? Optional.empty() : Optional.of(things().stream()
                 .filter(t -> r.nextInt(5) > 1).toList());
         List<String> gates = KNOWN.gates().values().stream().filter(g -> g.needsAgreement()).map(g -> g.id()).toList();
