@@ -2,5 +2,25 @@ package rungwise.knowledge;
 
 /** Chemistry and texture of a deposit that rules speak of. */
 public enum Nature {
-    IRON, CARBONATE, GRITTY, PROTEIN, ACIDIC, ALKALINE, DUSTY, FLAMMABLE, SMEARS, SOLVENT_LIKE
+    IRON, CARBONATE, GRITTY, PROTEIN, ACIDIC, ALKALINE, DUSTY, FLAMMABLE, SMEARS, SOLVENT_LIKE,
+    /** Dissolves in plain water at any age. */
+    SOLUBLE_SALT,
+    /** Ammonium salt or urea: bleach turns it into chloramines. */
+    AMMONIACAL,
+    /** Heat and alcohol coagulate it. */
+    SETS_WITH_HEAT,
+    /** Its colour fades in light and warmth. */
+    FADES,
+    /** Comes back as long as its source stays. */
+    REGROWS,
+    /** Tannin or vegetable dye: alkali and heat darken and fix it. */
+    TANNIN,
+    /** Melts: warmth drives it into pile and grain. */
+    MELTS_IN,
+    /** Dry, its dust makes whoever breathes it ill: wetted before anything moves it. */
+    INFECTIOUS_DUST,
+    /** Droppings or nest of rodents: soaked in disinfectant before anything else touches it. */
+    DROPPINGS,
+    /** Soot: taken off dry, since water and pressure smear it in. */
+    SOOT
 }
