@@ -3,6 +3,8 @@ package rungwise.knowledge;
 /** Chemistry and texture of a deposit that rules speak of. */
 public enum Nature {
     IRON, CARBONATE, GRITTY, PROTEIN, ACIDIC, ALKALINE, DUSTY, FLAMMABLE, SMEARS, SOLVENT_LIKE,
+    /** Taken up dry before any water. */
+    DRY_FIRST,
     /** Dissolves in plain water at any age. */
     SOLUBLE_SALT,
     /** Ammonium salt or urea: bleach turns it into chloramines. */
@@ -30,7 +32,5 @@ public enum Nature {
     /** Dry, its dust makes whoever breathes it ill: wetted before anything moves it. */
     INFECTIOUS_DUST,
     /** Droppings or nest of rodents: soaked in disinfectant before anything else touches it. */
-    DROPPINGS,
-    /** Soot: taken off dry, since water and pressure smear it in. */
-    SOOT
+    DROPPINGS
 }
