@@ -180,6 +180,7 @@ final class Assembly {
     private List<Answer.Around> ifCleared(Method method) {
         return method.afterwards().stream().map(base.methods()::get)
                 .filter(m -> standing.of(scene.surface(), m.id()).bars().isEmpty())
+                .filter(m -> candidacy.judged(m.id()).bars().stream().noneMatch(b -> b.conclusion().opensWith().isEmpty()))
                 .map(m -> new Answer.Around(m.id(), m.technique(), List.of(entry(method)))).toList();
     }
 
