@@ -7,6 +7,8 @@ public enum Nature {
     SOLUBLE_SALT,
     /** Ammonium salt or urea: bleach turns it into chloramines. */
     AMMONIACAL,
+    /** Taken up dry before any water. */
+    DRY_FIRST,
     /** Heat and alcohol coagulate it. */
     SETS_WITH_HEAT,
     /** Harms whoever breathes it as a mist. */
