@@ -24,5 +24,15 @@ public enum Nature {
     /** Has softened the paint, which hardens again in days. */
     SOFTENS_PAINT,
     /** The finish itself is coming away. */
-    FLAKES
+    FLAKES,
+    /** Tannin or vegetable dye: alkali and heat darken and fix it. */
+    TANNIN,
+    /** Melts: warmth drives it into pile and grain. */
+    MELTS_IN,
+    /** Dry, its dust makes whoever breathes it ill: wetted before anything moves it. */
+    INFECTIOUS_DUST,
+    /** Droppings or nest of rodents: soaked in disinfectant before anything else touches it. */
+    DROPPINGS,
+    /** Soot: taken off dry, since water and pressure smear it in. */
+    SOOT
 }
