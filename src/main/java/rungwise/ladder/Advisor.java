@@ -135,7 +135,8 @@ public final class Advisor {
         for (Concluded<Step> step : steps) {
             Step said = step.conclusion();
             Method method = base.methods().get(said.name());
-            boolean barred = method != null && !standing.of(scene.surface(), said.name()).bars().isEmpty();
+            boolean barred = method != null && (!standing.of(scene.surface(), said.name()).bars().isEmpty()
+                    || isRefused(method, scene, question));
             boolean done = !said.done().isEmpty() && question.done().contains(said.done());
             if (said.place().equals(place) && !barred && !done) {
                 around.putIfAbsent(said.name(), new Answer.Around(said.name(), said.text(),
@@ -143,6 +144,13 @@ public final class Advisor {
             }
         }
         return List.copyOf(around.values());
+    }
+
+    /** A step that the customer refused, itself or an agreement that it needs. */
+    private boolean isRefused(Method method, Scene scene, Question question) {
+        List<String> refused = question.consent().refused();
+        return refused.contains(method.id()) || standing.of(scene.surface(), method.id()).gates().stream()
+                .anyMatch(g -> refused.contains(g.conclusion().gate()));
     }
 
     private List<Answer.PassedOver> passedOver(Ladder ladder, Candidacy candidacy, Scene scene,
