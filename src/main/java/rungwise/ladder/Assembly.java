@@ -170,16 +170,20 @@ final class Assembly {
             sequence.clashes(before, choice.use()).forEach(clash -> {
                 Clash said = clash.conclusion();
                 bridges.put(before.id() + ">" + said.then(), new Answer.Bridge(before.id(), said.bridge().stream()
-                        .filter(m -> standing.of(scene.surface(), m).bars().isEmpty()).toList(),
+                        .filter(this::isPossible).toList(),
                         said.waitMinutes(), said.text(), List.of(clash.because())));
             });
         }
         return List.copyOf(bridges.values());
     }
 
+    private boolean isPossible(String method) {
+        return standing.of(scene.surface(), method).bars().isEmpty() && !candidacy.isOutOfTheQuestion(method);
+    }
+
     private List<Answer.Around> ifCleared(Method method) {
         return method.afterwards().stream().map(base.methods()::get)
-                .filter(m -> standing.of(scene.surface(), m.id()).bars().isEmpty())
+                .filter(m -> isPossible(m.id()))
                 .map(m -> new Answer.Around(m.id(), m.technique(), List.of(entry(method)))).toList();
     }
 
