@@ -3,12 +3,12 @@ package rungwise.knowledge;
 /** Chemistry and texture of a deposit that rules speak of. */
 public enum Nature {
     IRON, CARBONATE, GRITTY, PROTEIN, ACIDIC, ALKALINE, DUSTY, FLAMMABLE, SMEARS, SOLVENT_LIKE,
+    /** Taken up dry before any water. */
+    DRY_FIRST,
     /** Dissolves in plain water at any age. */
     SOLUBLE_SALT,
     /** Ammonium salt or urea: bleach turns it into chloramines. */
     AMMONIACAL,
-    /** Taken up dry before any water. */
-    DRY_FIRST,
     /** Heat and alcohol coagulate it. */
     SETS_WITH_HEAT,
     /** Harms whoever breathes it as a mist. */
@@ -32,7 +32,5 @@ public enum Nature {
     /** Dry, its dust makes whoever breathes it ill: wetted before anything moves it. */
     INFECTIOUS_DUST,
     /** Droppings or nest of rodents: soaked in disinfectant before anything else touches it. */
-    DROPPINGS,
-    /** Soot: taken off dry, since water and pressure smear it in. */
-    SOOT
+    DROPPINGS
 }
