@@ -81,13 +81,13 @@ public final class Advisor {
         List<Concluded<Step>> steps = steps(stopped, ladder, scene);
         NextStep step = new NextStep(base, rules, question, scene, candidacy, ladder);
         Answer.WayOut wayOut = step.wayOut(rungs);
-        List<Answer.Around> before = around(steps, "before", scene, question);
+        List<Answer.Around> before = around(steps, "before", scene, question, candidacy);
         return new Answer(base.revision(), question, assumed(scene), hold,
                 new Answer.State(round(ladder.belief().fresh()), round(ladder.belief().hardened()),
                         round(scene.deposit().marked())),
                 before, rungs, alternatives, passedOver(ladder, candidacy, scene, question),
                 barred(candidacy, scene, question, all), neighbours(candidacy, rungs),
-                around(steps, "after", scene, question), wayOut,
+                around(steps, "after", scene, question, candidacy), wayOut,
                 step.of(hold, before, rungs, alternatives, wayOut),
                 expected(stopped ? List.of() : ladder.rungs(), ladder.belief(), scene, assembly));
     }
@@ -130,12 +130,14 @@ public final class Advisor {
                 .sorted(Comparator.comparingInt((Concluded<Step> s) -> s.conclusion().order())).toList();
     }
 
-    private List<Answer.Around> around(List<Concluded<Step>> steps, String place, Scene scene, Question question) {
+    private List<Answer.Around> around(List<Concluded<Step>> steps, String place, Scene scene, Question question,
+                                       Candidacy candidacy) {
         Map<String, Answer.Around> around = new LinkedHashMap<>();
         for (Concluded<Step> step : steps) {
             Step said = step.conclusion();
             Method method = base.methods().get(said.name());
-            boolean barred = method != null && !standing.of(scene.surface(), said.name()).bars().isEmpty();
+            boolean barred = method != null && (!standing.of(scene.surface(), said.name()).bars().isEmpty()
+                    || isRefused(method, scene, question) || candidacy.isOutOfTheQuestion(method.id()));
             boolean done = !said.done().isEmpty() && question.done().contains(said.done());
             if (said.place().equals(place) && !barred && !done) {
                 around.putIfAbsent(said.name(), new Answer.Around(said.name(), said.text(),
@@ -143,6 +145,13 @@ public final class Advisor {
             }
         }
         return List.copyOf(around.values());
+    }
+
+    /** A step that the customer refused, itself or an agreement that it needs. */
+    private boolean isRefused(Method method, Scene scene, Question question) {
+        List<String> refused = question.consent().refused();
+        return refused.contains(method.id()) || standing.of(scene.surface(), method.id()).gates().stream()
+                .anyMatch(g -> refused.contains(g.conclusion().gate()));
     }
 
     private List<Answer.PassedOver> passedOver(Ladder ladder, Candidacy candidacy, Scene scene,

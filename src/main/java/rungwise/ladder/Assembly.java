@@ -167,20 +167,23 @@ final class Assembly {
     private List<Answer.Bridge> bridges(Choice choice, List<Agent> earlier) {
         Map<String, Answer.Bridge> bridges = new LinkedHashMap<>();
         for (Agent before : earlier) {
-            sequence.clash(before, choice.use().agent()).ifPresent(clash -> {
+            sequence.clashes(before, choice.use()).forEach(clash -> {
                 Clash said = clash.conclusion();
-                bridges.put(before.id(), new Answer.Bridge(before.id(), said.bridge().stream()
-                        .filter(m -> standing.of(scene.surface(), m).bars().isEmpty()).toList(),
+                bridges.put(before.id() + ">" + said.then(), new Answer.Bridge(before.id(), said.bridge().stream()
+                        .filter(this::isPossible).toList(),
                         said.waitMinutes(), said.text(), List.of(clash.because())));
             });
         }
         return List.copyOf(bridges.values());
     }
 
+    private boolean isPossible(String method) {
+        return standing.of(scene.surface(), method).bars().isEmpty() && !candidacy.isOutOfTheQuestion(method);
+    }
+
     private List<Answer.Around> ifCleared(Method method) {
         return method.afterwards().stream().map(base.methods()::get)
-                .filter(m -> standing.of(scene.surface(), m.id()).bars().isEmpty())
-                .filter(m -> candidacy.judged(m.id()).bars().stream().noneMatch(b -> b.conclusion().opensWith().isEmpty()))
+                .filter(m -> isPossible(m.id()))
                 .map(m -> new Answer.Around(m.id(), m.technique(), List.of(entry(method)))).toList();
     }
 

@@ -237,6 +237,11 @@ final class Candidacy {
                 && judged(method).bars().stream().allMatch(b -> b.conclusion().isSpent());
     }
 
+    /** Barred today for a reason that no waiting, buying or other visit lifts. */
+    boolean isOutOfTheQuestion(String method) {
+        return judged(method).bars().stream().anyMatch(b -> b.conclusion().opensWith().isEmpty());
+    }
+
     /** Barred by the weather alone, and worth trying once that is mended. */
     boolean waitsForWeather(String method) {
         Judged here = judged(method);

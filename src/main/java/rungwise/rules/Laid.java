@@ -3,6 +3,7 @@ package rungwise.rules;
 import java.util.List;
 import rungwise.knowledge.Mechanism;
 import rungwise.knowledge.Method;
+import rungwise.knowledge.Reactive;
 import rungwise.knowledge.Surface;
 import rungwise.knowledge.Trait;
 
@@ -48,6 +49,15 @@ public record Laid(List<Use> rungs, Surface surface, Deposit deposit) {
 
     public boolean abrades() {
         return rungs.stream().map(Use::tool).anyMatch(t -> t.kind().abrades());
+    }
+
+    /** Leaves an oily or greasy film: polish, clay lubricant, softening oil. */
+    public boolean leavesOil() {
+        return abrades() || clays() || rungs.stream().anyMatch(u -> u.holds(Reactive.OILY));
+    }
+
+    public boolean leavesVapour() {
+        return rungs.stream().anyMatch(u -> u.holds(Reactive.FLAMMABLE));
     }
 
     public boolean clays() {

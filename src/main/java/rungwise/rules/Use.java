@@ -123,7 +123,7 @@ public record Use(Method method, Agent agent, Tool tool, Surface surface) {
     }
 
     public boolean isMadeForThis() {
-        return method.madeFor().isEmpty() || method.madeFor().contains(surface.kind());
+        return method.madeFor().isEmpty() || method.madeFor().containsAll(surface.kinds());
     }
 
     public String madeForFigures() {
