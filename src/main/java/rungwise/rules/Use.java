@@ -5,6 +5,7 @@ import java.util.stream.Collectors;
 
 import rungwise.knowledge.Agent;
 import rungwise.knowledge.Figures;
+import rungwise.knowledge.Mechanism;
 import rungwise.knowledge.Method;
 import rungwise.knowledge.Range;
 import rungwise.knowledge.Reactive;
@@ -103,6 +104,17 @@ public record Use(Method method, Agent agent, Tool tool, Surface surface) {
     /** Whether it only moves water or a neutral wash over the surface. */
     public boolean isWashOnly() {
         return !agent.isChemistry() || agent.family().equals("wash");
+    }
+
+    /** Water, steam or chemistry goes on with it; powder and warm air do not wet. */
+    public boolean isWet() {
+        return agent.acidity().isPresent() || agent.isSolvent() || agent.family().equals("water");
+    }
+
+    /** Wets through: floods, jets, extracts, steams, or lies wet for more than half an hour. */
+    public boolean soaks() {
+        return isWet() && (method.floods() || toolIs(ToolKind.JET) || toolIs(ToolKind.SUCTION)
+                || toolIs(ToolKind.HEAT) || method.mechanism() == Mechanism.HYDRATE && method.dwell().to() > 30);
     }
 
     public boolean isWetChemistry() {
