@@ -67,9 +67,10 @@ class InventedThingsTest {
     }
 
     @Test
-    void an_invented_solvent_is_barred_on_lacquer_acrylic_rubber_and_matte() {
+    void an_invented_solvent_is_barred_on_lacquer_acrylic_rubber_matte_leather_belts_and_brakes() {
         for (String surface : List.of("lacquer_nitro_acrylic", "pmma_lens", "rubber_epdm_seal", "matte_satin_clear",
-                "clear_2k_fresh_30", "wrap_gloss", "pc_lens_hardcoat")) {
+                "clear_2k_fresh_30", "wrap_gloss", "pc_lens_hardcoat", "pvc_window_clear", "leather_coated",
+                "display_screen", "seat_belt_webbing", "carbon_ceramic_brake", "soft_touch_coating")) {
             assertThat(Base.bars(on(surface), "zelkova_dab")).as(surface).isTrue();
         }
     }
