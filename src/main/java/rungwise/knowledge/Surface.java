@@ -17,13 +17,16 @@ import java.util.Set;
  * @param maxPressureBar water pressure at the nozzle that it bears
  * @param never          what is never done and why, for the reader
  * @param wayOut         method id of who takes over when the ladder ends
+ * @param kinds          every kind that it may be; more than one where that is not known, or surfaces are treated as one
  */
 public record Surface(String id, String name, String description, SurfaceKind kind, Range acidity,
                       Map<SolventColumn, Limit> solvents, double maxC, Mechanical mechanical, int hardness,
                       double maxPressureBar, Set<Trait> traits, String film, List<String> never,
-                      List<String> cautions, String wayOut, Basis basis, List<String> sources) {
+                      List<String> cautions, String wayOut, Basis basis, List<String> sources,
+                      Set<SurfaceKind> kinds) {
     public Surface {
         solvents = Sorted.map(solvents);
+        kinds = kinds == null || kinds.isEmpty() ? Set.of(kind) : Sorted.set(kinds);
         traits = Sorted.set(traits);
         film = film == null ? "" : film;
         never = never == null ? List.of() : List.copyOf(never);
@@ -35,13 +38,23 @@ public record Surface(String id, String name, String description, SurfaceKind ki
         return traits.contains(trait);
     }
 
+    /** Whether it is, or may be, of a kind. */
+    public boolean mayBe(SurfaceKind one) {
+        return kinds.contains(one);
+    }
+
     public Limit limit(SolventColumn column) {
         return solvents.get(column);
     }
 
+    /** Where a limit comes from: its own basis, else that of the surface. */
+    public Basis basisOf(SolventColumn column) {
+        return limit(column).basis().orElse(basis);
+    }
+
     /**
      * The surface that is as delicate as both: each tolerance the narrower, all weaknesses together. Surfaces of two kinds
-     * together count as paint, the kind that permits no method of its own.
+     * together count as paint and may be each of the two: what is made for one of them only is barred.
      */
     public Surface stricter(Surface other) {
         if (equals(other)) {
@@ -57,6 +70,8 @@ public record Surface(String id, String name, String description, SurfaceKind ki
         if (!(is(Trait.REFINABLE) && other.is(Trait.REFINABLE))) {
             all.remove(Trait.REFINABLE);
         }
+        Set<SurfaceKind> allKinds = EnumSet.copyOf(kinds);
+        allKinds.addAll(other.kinds);
         double low = Math.max(acidity.from(), other.acidity.from());
         double high = Math.min(acidity.to(), other.acidity.to());
         return new Surface(id.equals(other.id) ? id : id + "+" + other.id, name + ", treated as " + other.name,
@@ -64,7 +79,7 @@ public record Surface(String id, String name, String description, SurfaceKind ki
                 Math.min(maxC, other.maxC), mechanical.stricter(other.mechanical),
                 Math.min(hardness, other.hardness), Math.min(maxPressureBar, other.maxPressureBar), all, film,
                 union(never, other.never), union(cautions, other.cautions), wayOut, basis,
-                union(sources, other.sources));
+                union(sources, other.sources), allKinds);
     }
 
     private static List<String> union(List<String> one, List<String> two) {

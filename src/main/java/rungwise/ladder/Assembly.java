@@ -55,7 +55,7 @@ final class Assembly {
             named.addAll(choice.method().afterwards());
             named.addAll(choice.method().correction());
             for (Agent before : earlier) {
-                sequence.clash(before, choice.use().agent()).ifPresent(c -> named.addAll(c.conclusion().bridge()));
+                sequence.clashes(before, choice.use()).forEach(c -> named.addAll(c.conclusion().bridge()));
             }
             earlier.add(choice.use().agent());
         }
@@ -167,9 +167,9 @@ final class Assembly {
     private List<Answer.Bridge> bridges(Choice choice, List<Agent> earlier) {
         Map<String, Answer.Bridge> bridges = new LinkedHashMap<>();
         for (Agent before : earlier) {
-            sequence.clash(before, choice.use().agent()).ifPresent(clash -> {
+            sequence.clashes(before, choice.use()).forEach(clash -> {
                 Clash said = clash.conclusion();
-                bridges.put(before.id(), new Answer.Bridge(before.id(), said.bridge().stream()
+                bridges.put(before.id() + ">" + said.then(), new Answer.Bridge(before.id(), said.bridge().stream()
                         .filter(around::isPermitted).toList(),
                         said.waitMinutes(), said.text(), List.of(clash.because())));
             });

@@ -307,6 +307,8 @@ final class Candidacy {
             } else {
                 bars.put(step, new ArrayList<>(onSurface.getOrDefault(step, Judged.NOTHING).bars()));
                 facts.add(candidate(method));
+                onSurface.getOrDefault(step, Judged.NOTHING).gates()
+                        .forEach(g -> facts.add(new GateOn(step, g.conclusion().gate())));
             }
         }
         if (!facts.isEmpty()) {

@@ -5,11 +5,13 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
+import java.util.Objects;
 import java.util.Set;
+import java.util.stream.Stream;
 import rungwise.knowledge.Agent;
 import rungwise.knowledge.KnowledgeBase;
 import rungwise.knowledge.Method;
+import rungwise.knowledge.Tool;
 import rungwise.rules.After;
 import rungwise.rules.Because;
 import rungwise.rules.Chemistry;
@@ -19,6 +21,8 @@ import rungwise.rules.Conclusions;
 import rungwise.rules.Meeting;
 import rungwise.rules.Phase;
 import rungwise.rules.RuleBook;
+import rungwise.rules.Use;
+import rungwise.rules.Vapour;
 
 /** Which method comes after which, and which agents clash: facts of the methods alone, decided once. */
 final class Sequence {
@@ -39,6 +43,8 @@ final class Sequence {
                 }
             }
         }
+        List<Tool> lighting = base.tools().values().stream().filter(Tool::ignites).toList();
+        agents.forEach(agent -> lighting.forEach(tool -> facts.add(new Vapour(agent, tool))));
         Conclusions said = book.run(Phase.ORDER, facts);
         for (Concluded<After> after : said.of(After.class)) {
             earlierOf.computeIfAbsent(after.conclusion().then(), t -> new HashMap<>())
@@ -55,7 +61,9 @@ final class Sequence {
         return earlierOf.getOrDefault(method, Map.of());
     }
 
-    Optional<Concluded<Clash>> clash(Agent first, Agent then) {
-        return Optional.ofNullable(clashes.get(first.id() + ">" + then.id()));
+    /** What must be done between an agent and the method after it, for its own agent and for its tool. */
+    List<Concluded<Clash>> clashes(Agent first, Use then) {
+        return Stream.of(then.agent().id(), then.tool().id()).map(id -> clashes.get(first.id() + ">" + id))
+                .filter(Objects::nonNull).toList();
     }
 }

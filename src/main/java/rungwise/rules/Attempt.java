@@ -14,6 +14,13 @@ public record Attempt(String method, String family, Agent agent, String outcome,
         return agent.holds(Reactive.HYPOCHLORITE) && hoursAgo < 24;
     }
 
+    /** Whether it left something that gives off gas with bleach. */
+    public boolean leftWhatBleachMeets() {
+        return hoursAgo < 24 && (agent.holds(Reactive.ACID) || agent.holds(Reactive.THIOL)
+                || agent.holds(Reactive.AMMONIA) || agent.holds(Reactive.PEROXIDE) || agent.holds(Reactive.QUAT)
+                || agent.isSolvent());
+    }
+
     public String figures() {
         return method + " tried " + times + (times == 1 ? " time, " : " times, ") + outcome;
     }

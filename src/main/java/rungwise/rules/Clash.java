@@ -3,7 +3,7 @@ package rungwise.rules;
 import java.util.List;
 
 /**
- * Two agents must not meet.
+ * Two agents, or an agent and a later tool, must not meet.
  *
  * @param visit  never in one visit, whatever is done between
  * @param bridge method ids that clear the first before the second

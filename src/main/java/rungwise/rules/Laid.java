@@ -1,8 +1,11 @@
 package rungwise.rules;
 
 import java.util.List;
+import rungwise.knowledge.Mechanism;
 import rungwise.knowledge.Method;
+import rungwise.knowledge.Reactive;
 import rungwise.knowledge.Surface;
+import rungwise.knowledge.Trait;
 
 /** The rungs that were chosen, seen as a whole. */
 public record Laid(List<Use> rungs, Surface surface, Deposit deposit) {
@@ -12,6 +15,24 @@ public record Laid(List<Use> rungs, Surface surface, Deposit deposit) {
 
     public boolean isEmpty() {
         return rungs.isEmpty();
+    }
+
+    /** Inside the vehicle, where things are wiped and sucked and not rinsed. */
+    public boolean isInside() {
+        return surface.is(Trait.NO_RUNNING_WATER);
+    }
+
+    public boolean sucks() {
+        return rungs.stream().anyMatch(u -> u.method().mechanism() == Mechanism.SUCTION);
+    }
+
+    public boolean kills() {
+        return rungs.stream().anyMatch(u -> u.method().mechanism() == Mechanism.KILL);
+    }
+
+    /** Something wet goes into it: water as well as chemistry. */
+    public boolean wets() {
+        return rungs.stream().anyMatch(u -> !u.agent().family().equals("none") && !u.agent().family().equals("air"));
     }
 
     public boolean touches() {
@@ -28,6 +49,15 @@ public record Laid(List<Use> rungs, Surface surface, Deposit deposit) {
 
     public boolean abrades() {
         return rungs.stream().map(Use::tool).anyMatch(t -> t.kind().abrades());
+    }
+
+    /** Leaves an oily or greasy film: polish, clay lubricant, softening oil. */
+    public boolean leavesOil() {
+        return abrades() || clays() || rungs.stream().anyMatch(u -> u.holds(Reactive.OILY));
+    }
+
+    public boolean leavesVapour() {
+        return rungs.stream().anyMatch(u -> u.holds(Reactive.FLAMMABLE));
     }
 
     public boolean clays() {

@@ -1,7 +1,11 @@
 package rungwise.rules;
 
+import java.util.Locale;
+import java.util.stream.Collectors;
+
 import rungwise.knowledge.Agent;
 import rungwise.knowledge.Figures;
+import rungwise.knowledge.Mechanism;
 import rungwise.knowledge.Method;
 import rungwise.knowledge.Range;
 import rungwise.knowledge.Reactive;
@@ -109,6 +113,17 @@ public record Use(Method method, Agent agent, Tool tool, Surface surface) {
         return surface.kind() == SurfaceKind.PAINT || surface.kind() == SurfaceKind.FILM;
     }
 
+    /** Water, steam or chemistry goes on with it; powder and warm air do not wet. */
+    public boolean isWet() {
+        return agent.acidity().isPresent() || agent.isSolvent() || agent.family().equals("water");
+    }
+
+    /** Wets through: floods, jets, extracts, steams, or lies wet for more than half an hour. */
+    public boolean soaks() {
+        return isWet() && (method.floods() || toolIs(ToolKind.JET) || toolIs(ToolKind.SUCTION)
+                || toolIs(ToolKind.HEAT) || method.mechanism() == Mechanism.HYDRATE && method.dwell().to() > 30);
+    }
+
     public boolean isWetChemistry() {
         return agent.isChemistry();
     }
@@ -124,6 +139,15 @@ public record Use(Method method, Agent agent, Tool tool, Surface surface) {
 
     public boolean isFamily(String family) {
         return method.family().equals(family);
+    }
+
+    public boolean isMadeForThis() {
+        return method.madeFor().isEmpty() || method.madeFor().containsAll(surface.kinds());
+    }
+
+    public String madeForFigures() {
+        return "made for " + method.madeFor().stream().map(k -> k.name().toLowerCase(Locale.ROOT).replace('_', ' '))
+                .collect(Collectors.joining(", ")) + "; this is " + surface.name();
     }
 
     public String figures() {
