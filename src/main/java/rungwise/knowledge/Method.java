@@ -9,6 +9,8 @@ import java.util.Set;
  * An agent and a tool with a technique.
  *
  * @param family         methods of one family are rivals: one chemistry, or one abrasive series
+ * @param madeFor        kinds of surface that it is made for; empty = any
+ * @param floods         needs water to run over it and off
  * @param window         panel temperature in C at which it may start; empty = any
  * @param contactC       temperature in C that the method itself puts on the surface; empty = none
  * @param pressureBar    water pressure at the nozzle
@@ -24,7 +26,7 @@ import java.util.Set;
  * @param gates          gate ids it always carries
  */
 public record Method(String id, String name, MethodKind kind, String family, Mechanism mechanism, String agent,
-                     String tool, String technique, Dwell dwell, int tries, Optional<Range> window,
+                     String tool, Set<SurfaceKind> madeFor, boolean floods, String technique, Dwell dwell, int tries, Optional<Range> window,
                      Optional<Double> contactC, Optional<Double> pressureBar, Optional<Double> standOffCm,
                      Severity severity, double marringPercent, Minutes minutes, String level,
                      Map<String, Chances> chances, Set<String> softens, boolean needsSoftener, Optional<String> doneBy,
@@ -37,6 +39,7 @@ public record Method(String id, String name, MethodKind kind, String family, Mec
     public Method {
         agent = agent == null ? "none" : agent;
         tool = tool == null ? "none" : tool;
+        madeFor = Sorted.set(madeFor);
         dwell = dwell == null ? Dwell.NONE : dwell;
         window = window == null ? Optional.empty() : window;
         contactC = contactC == null ? Optional.empty() : contactC;

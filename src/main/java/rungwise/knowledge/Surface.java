@@ -39,6 +39,11 @@ public record Surface(String id, String name, String description, SurfaceKind ki
         return solvents.get(column);
     }
 
+    /** Where a limit comes from: its own basis, else that of the surface. */
+    public Basis basisOf(SolventColumn column) {
+        return limit(column).basis().orElse(basis);
+    }
+
     /**
      * The surface that is as delicate as both: each tolerance the narrower, all weaknesses together. Surfaces of two kinds
      * together count as paint, the kind that permits no method of its own.

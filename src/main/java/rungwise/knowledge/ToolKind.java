@@ -19,6 +19,14 @@ public enum ToolKind {
     PAPER,
     /** Hot air, steam, warm water bag. */
     HEAT,
+    /** A nozzle under suction. */
+    SUCTION,
+    /** Tack: tape or roller. */
+    TACK,
+    /** Dry rubber that rolls or picks up. */
+    RUBBER,
+    /** Ice pack or cold spray. */
+    COLD,
     /** A wheel that works by friction heat. */
     FRICTION_WHEEL;
 

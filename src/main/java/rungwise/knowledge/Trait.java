@@ -53,5 +53,45 @@ public enum Trait {
     /** Too little film left for heavy work. */
     THIN,
     /** Refinish found, cause and product unknown. */
-    REFINISHED
+    REFINISHED,
+    /** Inside the vehicle, or holds electrics: no running water; it is wiped and sucked, not rinsed. */
+    NO_RUNNING_WATER,
+    /** Must not be wetted through: glue, foam or board beneath lets go or rings. */
+    NO_SOAKING,
+    /** Wool, leather, dyed or metallic: an oxidiser takes its colour or its strength. */
+    BLEACHES,
+    /** People's lives hang on it (belts, airbag covers, child seats): nothing that weakens it unseen. */
+    HOLDS_PEOPLE,
+    /** Porous: what is put on it goes in and stays in. */
+    SOAKS,
+    /** Any wetting leaves a stain or a ring; only dry work. */
+    STAINS_WHEN_WET,
+    /** Plain water is all that its makers agree on. */
+    WATER_ONLY,
+    /** Raised fibre that hard rubbing or heat mats. */
+    NAP,
+    /** Dye that may run or rub off. */
+    DYE_BLEEDS,
+    /** Soft-touch paint that ages to a sticky coat and rolls off. */
+    SOFT_TOUCH,
+    /** A mat beneath it senses who sits there. */
+    OCCUPANT_SENSOR,
+    /** Connectors and wiring that water at pressure enters. */
+    WIRING,
+    /** High voltage close by. */
+    HIGH_VOLTAGE,
+    /** Braking depends on its grip: nothing greasy. */
+    MUST_GRIP,
+    /** Cracks or stiffens when chilled hard. */
+    BREAKS_WHEN_COLD,
+    /** Bright metal plating under a micrometre thick: once through, it is gone. */
+    PLATED,
+    /** Crumbs of carbon steel stay in it and rust. */
+    EMBEDS_IRON,
+    /** A sensor or camera looks, listens or measures through it. */
+    SENSOR_FACE,
+    /** An optical coat under a micrometre thick, made by a maker who says what it bears. */
+    OPTICAL_COAT,
+    /** Printed heater or aerial lines: a scratch across one breaks the circuit. */
+    PRINTED_LINES
 }

@@ -5,6 +5,7 @@ import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import rungwise.knowledge.Agent;
 import rungwise.knowledge.Contaminant;
@@ -31,6 +32,7 @@ import rungwise.rules.Reading;
 import rungwise.rules.Refinish;
 import rungwise.rules.RuleBook;
 import rungwise.rules.Seen;
+import rungwise.rules.Spread;
 import rungwise.rules.TreatAs;
 import rungwise.science.Belief;
 import rungwise.science.PanelTemperature;
@@ -68,6 +70,7 @@ record Scene(Contaminant contaminant, Deposit deposit, Belief belief, Surface as
         addPanelFacts(question, facts);
         question.observations().forEach(o -> facts.add(new Seen(base.observations().get(o))));
         question.circumstances().forEach(c -> facts.add(new Happening(base.circumstances().get(c))));
+        spread(question.extent()).ifPresent(area -> facts.add(new Spread(area)));
         question.setting().indoors().ifPresent(i -> facts.add(new Bay(i.volumeM3(), i.airChangesPerHour())));
         question.workers().forEach(w -> facts.add(new Person(level(w.level()), new HashSet<>(w.sensitisedTo()))));
         facts.add(new Ground(asked, !question.surface().contains(Question.UNKNOWN)));
@@ -148,6 +151,15 @@ record Scene(Contaminant contaminant, Deposit deposit, Belief belief, Surface as
         given.refinished().ifPresentOrElse(r -> facts.add(new Refinish(r)),
                 () -> facts.add(new Missing("refinished")));
         given.vehicleYear().ifPresent(y -> facts.add(new BuildYear(y)));
+    }
+
+    /** As given, or round spots of the given width. */
+    private static OptionalDouble spread(Question.Extent extent) {
+        if (extent.areaM2().isPresent() || extent.diameterMm().isEmpty()) {
+            return extent.areaM2();
+        }
+        double radiusM = extent.diameterMm().getAsDouble() / 2000;
+        return OptionalDouble.of(extent.spots().orElse(1) * Math.PI * radiusM * radiusM);
     }
 
     private static int level(String level) {

@@ -24,6 +24,16 @@ public record Chemistry(Method method, Agent agent, Tool tool) {
         return agent.isSolvent() && !agent.family().equals("wash");
     }
 
+    /** Water or chemistry goes on with it. */
+    public boolean isWet() {
+        return !agent.family().equals("none") && !agent.family().equals("air");
+    }
+
+    /** Flushes and sucks in one pass. */
+    public boolean extracts() {
+        return isWet() && tool.kind() == ToolKind.SUCTION;
+    }
+
     public boolean softens(Chemistry other) {
         return other.method.needsSoftener() && !method.softens().isEmpty();
     }

@@ -1,8 +1,10 @@
 package rungwise.rules;
 
 import java.util.List;
+import rungwise.knowledge.Mechanism;
 import rungwise.knowledge.Method;
 import rungwise.knowledge.Surface;
+import rungwise.knowledge.Trait;
 
 /** The rungs that were chosen, seen as a whole. */
 public record Laid(List<Use> rungs, Surface surface, Deposit deposit) {
@@ -12,6 +14,24 @@ public record Laid(List<Use> rungs, Surface surface, Deposit deposit) {
 
     public boolean isEmpty() {
         return rungs.isEmpty();
+    }
+
+    /** Inside the vehicle, where things are wiped and sucked and not rinsed. */
+    public boolean isInside() {
+        return surface.is(Trait.NO_RUNNING_WATER);
+    }
+
+    public boolean sucks() {
+        return rungs.stream().anyMatch(u -> u.method().mechanism() == Mechanism.SUCTION);
+    }
+
+    public boolean kills() {
+        return rungs.stream().anyMatch(u -> u.method().mechanism() == Mechanism.KILL);
+    }
+
+    /** Something wet goes into it: water as well as chemistry. */
+    public boolean wets() {
+        return rungs.stream().anyMatch(u -> !u.agent().family().equals("none") && !u.agent().family().equals("air"));
     }
 
     public boolean touches() {

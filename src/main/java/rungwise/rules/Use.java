@@ -1,5 +1,8 @@
 package rungwise.rules;
 
+import java.util.Locale;
+import java.util.stream.Collectors;
+
 import rungwise.knowledge.Agent;
 import rungwise.knowledge.Figures;
 import rungwise.knowledge.Method;
@@ -117,6 +120,15 @@ public record Use(Method method, Agent agent, Tool tool, Surface surface) {
 
     public boolean isFamily(String family) {
         return method.family().equals(family);
+    }
+
+    public boolean isMadeForThis() {
+        return method.madeFor().isEmpty() || method.madeFor().contains(surface.kind());
+    }
+
+    public String madeForFigures() {
+        return "made for " + method.madeFor().stream().map(k -> k.name().toLowerCase(Locale.ROOT).replace('_', ' '))
+                .collect(Collectors.joining(", ")) + "; this is " + surface.name();
     }
 
     public String figures() {

@@ -41,7 +41,7 @@ class InventedThingsTest {
         Agent lye = new Agent("quill_lye", "Quill lye", "alkali", Form.LIQUID, Optional.of(new Range(11, 12)), Map.of(),
                 Set.of(Reactive.ALKALI), "", "", 1, Set.of(), List.of("splash_set"), List.of(), false, Basis.MEMORY,
                 List.of());
-        Tool tool = new Tool("husk_block", "Husk block", ToolKind.UNGRADED_ABRASIVE, 4, List.of(), List.of(), false,
+        Tool tool = new Tool("husk_block", "Husk block", ToolKind.UNGRADED_ABRASIVE, 4, false, List.of(), List.of(), false,
                 Basis.MEMORY, List.of());
         Map<String, Method> methods = Base.with(Base.with(Base.with(k.methods(),
                 "zelkova_dab", method("zelkova_dab", "terpene", "zelkova_fluid", "cloth", new Severity(2, 5, 0, 0))),
@@ -54,7 +54,7 @@ class InventedThingsTest {
     }
 
     private static Method method(String id, String family, String agent, String tool, Severity severity) {
-        return new Method(id, id, MethodKind.REMOVE, family, Mechanism.DISSOLVE, agent, tool, id,
+        return new Method(id, id, MethodKind.REMOVE, family, Mechanism.DISSOLVE, agent, tool, Set.of(), false, id,
                 new Dwell(1, 2, 0), 2, null, null, null, null, severity, 5, new Minutes(null, null), "L2",
                 Map.of("bituminous", new Chances(Chance.VL, Chance.L)), Set.of(), false, null, List.of(),
                 List.of("neutral_rewash"), List.of(), List.of(), "w_gen", List.of(), List.of(), "", Basis.MEMORY,
