@@ -4,7 +4,9 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import rungwise.diagnosis.Identification.Sign;
 import rungwise.knowledge.Chances;
 import rungwise.knowledge.Contaminant;
@@ -27,10 +29,13 @@ final class Weighing {
 
     private final KnowledgeBase base;
     private final Map<String, Double> logPriors = new TreeMap<>();
+    private final Map<String, Set<String>> pointedTo = new TreeMap<>();
 
     Weighing(KnowledgeBase base) {
         this.base = base;
         base.contaminants().keySet().forEach(id -> logPriors.put(id, Math.log(base.signs().frequencyOf(id).weight())));
+        base.observations().values().stream().filter(o -> o.otherwise().isPresent()).forEach(o ->
+                pointedTo.computeIfAbsent(o.group(), g -> new TreeSet<>()).addAll(o.pointsTo()));
     }
 
     /** Probability by contaminant, in id order. */
@@ -70,8 +75,14 @@ final class Weighing {
 
     private double ifSeen(Observation observation, String contaminant) {
         double ratio = strength(observation).ratio();
-        return observation.pointsTo().contains(contaminant) ? ratio
-                : observation.against().contains(contaminant) ? 1 / ratio : 1;
+        if (observation.pointsTo().contains(contaminant)) {
+            return ratio;
+        }
+        if (observation.against().contains(contaminant)) {
+            return 1 / ratio;
+        }
+        return observation.otherwise().filter(o -> pointedTo.get(observation.group()).contains(contaminant))
+                .map(o -> 1 / base.signs().strengths().get(o).ratio()).orElse(1.0);
     }
 
     /** How often the sign is seen on this contaminant by somebody who looks. */

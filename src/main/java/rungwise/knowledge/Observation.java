@@ -11,16 +11,20 @@ import java.util.Optional;
  * @param pointsTo contaminants that it speaks for
  * @param against  contaminants that it speaks against
  * @param strength id of how much it tells
+ * @param otherwise id of the strength with which it speaks against whatever another sign of its group points to; for
+ *                 signs such as colours, of which everything has one
  * @param implies  signs that hold wherever this one does
  * @param treatAs  surface id whose delicacy must be assumed from now on
  * @param stops    why solvent work stops until somebody has looked, where the sign is decisive
  */
 public record Observation(String id, String says, String group, String seenBy, List<String> pointsTo,
-                          List<String> against, String strength, List<String> implies, String nextCheck,
+                          List<String> against, String strength, Optional<String> otherwise, List<String> implies,
+                          String nextCheck,
                           Optional<String> treatAs, Optional<String> stops, Basis basis, List<String> sources) {
     public Observation {
         pointsTo = pointsTo == null ? List.of() : List.copyOf(pointsTo);
         against = against == null ? List.of() : List.copyOf(against);
+        otherwise = otherwise == null ? Optional.empty() : otherwise;
         implies = implies == null ? List.of() : List.copyOf(implies);
         nextCheck = nextCheck == null ? "" : nextCheck;
         treatAs = treatAs == null ? Optional.empty() : treatAs;
@@ -30,6 +34,6 @@ public record Observation(String id, String says, String group, String seenBy, L
 
     /** Whether it says anything about what the deposit is. */
     public boolean speaks() {
-        return !pointsTo.isEmpty() || !against.isEmpty();
+        return !pointsTo.isEmpty() || !against.isEmpty() || otherwise.isPresent();
     }
 }
