@@ -38,6 +38,7 @@ final class Mix {
     private final List<String> asked;
     private final Set<String> barred = new TreeSet<>();
     private final Map<String, String[]> passed = new LinkedHashMap<>();
+    private final List<Able> slow = new ArrayList<>();
     private List<Able> rungs = List.of();
     private double cost;
 
@@ -83,6 +84,11 @@ final class Mix {
 
     List<Able> rungs() {
         return rungs;
+    }
+
+    /** Gentle but slow, and not chosen. */
+    List<Able> slow() {
+        return slow;
     }
 
     Set<String> barred() {
@@ -186,6 +192,9 @@ final class Mix {
             if ((chosen.mask() & 1L << i) != 0) {
                 kept.add(able.get(i));
             } else {
+                if (able.get(i).dwell() > SLOW_OVER_MINUTES) {
+                    slow.add(able.get(i));
+                }
                 passes(able.get(i), true, able.get(i).dwell() > SLOW_OVER_MINUTES ? "slow" : "cost",
                         "chance " + Figures.text(round(able.get(i).mean())) + " over all it may be is not worth "
                                 + Figures.text(round(able.get(i).cost())) + " min");

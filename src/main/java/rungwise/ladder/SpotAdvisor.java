@@ -11,6 +11,7 @@ import java.util.function.BinaryOperator;
 import java.util.function.Function;
 import rungwise.knowledge.Agent;
 import rungwise.knowledge.Basis;
+import rungwise.knowledge.Figures;
 import rungwise.knowledge.KnowledgeBase;
 import rungwise.rules.Because;
 import rungwise.rules.Clash;
@@ -161,10 +162,15 @@ public final class SpotAdvisor {
         return steps.stream().filter(s -> !mix.barred().contains(s.step())).toList();
     }
 
-    private static List<Answer.Alternative> alternatives(Mix mix, List<Answer> all, List<Answer.Rung> rungs) {
-        return union(all, Answer::alternatives, Answer.Alternative::method, (a, b) -> a).stream()
+    private List<Answer.Alternative> alternatives(Mix mix, List<Answer> all, List<Answer.Rung> rungs) {
+        Map<String, Answer.Alternative> slow = new LinkedHashMap<>();
+        mix.slow().forEach(s -> slow.put(s.method().id(), new Answer.Alternative(s.method().id(), s.method().name(),
+                "gentle but slow: stays " + Figures.text(s.dwell()) + " min", rung(1, s, mix, List.of()))));
+        union(all, Answer::alternatives, Answer.Alternative::method, (a, b) -> a).stream()
                 .filter(a -> !mix.barred().contains(a.method()) && mix.mean(a.method()) >= Worth.POINTLESS_BELOW
-                        && rungs.stream().noneMatch(r -> r.method().equals(a.method()))).toList();
+                        && rungs.stream().noneMatch(r -> r.method().equals(a.method())))
+                .forEach(a -> slow.putIfAbsent(a.method(), a));
+        return List.copyOf(slow.values());
     }
 
     private List<Answer.PassedOver> passedOver(Mix mix, List<Answer> all, List<Answer.Rung> rungs,
