@@ -122,8 +122,8 @@ final class Checks {
         question.surface().stream().filter(base.surfaces()::containsKey)
                 .forEach(s -> here.addAll(base.surfaces().get(s).traits()));
         noted.seen().forEach(o -> o.treatAs().ifPresent(s -> here.addAll(base.surfaces().get(s).traits())));
-        return check.notOn().stream().filter(here::contains).findFirst().map(t -> "It is not done on a surface that is "
-                + t.name().toLowerCase(java.util.Locale.ROOT).replace('_', ' ') + ".");
+        return check.notOn().stream().filter(here::contains).findFirst().map(t -> "It is left alone on a surface of this "
+                + "kind (" + t.name().toLowerCase(java.util.Locale.ROOT).replace('_', ' ') + ").");
     }
 
     private Check valued(Inspection check, List<Observation> outcomes, SpotAdvisor.Outlook now) {

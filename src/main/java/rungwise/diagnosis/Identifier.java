@@ -119,16 +119,14 @@ public final class Identifier {
                 && base.signs().strengths().get(o.strength()).ratio() >= TELLING_FROM)
                 .sorted(Comparator.comparing(Observation::id)).toList();
         for (Suspect suspect : suspects) {
-            for (Observation forIt : telling) {
-                for (Observation against : telling) {
-                    if (forIt.pointsTo().contains(suspect.contaminant())
-                            && against.against().contains(suspect.contaminant())
-                            && told.add(forIt.id() + ">" + against.id())) {
-                        all.add(new Contradiction(List.of(forIt.id(), against.id()), "\"" + forIt.says()
-                                + "\" speaks for " + suspect.name() + ", \"" + against.says()
-                                + "\" against it. One may be mistaken, or two deposits lie there: look again at the "
-                                + "weaker one, on a clean dry spot."));
-                    }
+            for (Observation against : telling) {
+                if (against.against().contains(suspect.contaminant()) && told.add(against.id())) {
+                    telling.stream().filter(o -> o.pointsTo().contains(suspect.contaminant())).max(Comparator
+                            .comparingDouble((Observation o) -> base.signs().strengths().get(o.strength()).ratio())
+                            .thenComparing(Observation::id)).ifPresent(forIt -> all.add(new Contradiction(
+                            List.of(forIt.id(), against.id()), "\"" + forIt.says() + "\" speaks for " + suspect.name()
+                            + ", \"" + against.says() + "\" against it. One may be mistaken, or two deposits lie there: "
+                            + "look again at the weaker one, on a clean dry spot.")));
                 }
             }
         }

@@ -26,6 +26,7 @@ final class Mix {
     static final double BAR_FROM = 0.10;
     private static final int ASKED_AT_MOST = 12;
     private static final int ASKED_AT_LEAST = 3;
+    private static final double BRIEFLY_ASKED_FROM = 0.05;
     private static final int OPTIONAL_AT_MOST = 12;
     private static final double SLOW_OVER_MINUTES = 30;
     private static final int PUSHES_TO_GRADE = 5;
@@ -53,7 +54,12 @@ final class Mix {
         }
     }
 
-    Mix(Advisor advisor, Question question, Prospects prospects, Map<String, Double> belief) {
+    /**
+     * The mixture.
+     *
+     * @param brief ask in full only about what is likely, and about every hazard; enough to weigh a check by
+     */
+    Mix(Advisor advisor, Question question, Prospects prospects, Map<String, Double> belief, boolean brief) {
         this.base = advisor.knowledge();
         this.sequence = advisor.sequence();
         this.question = question;
@@ -63,11 +69,17 @@ final class Mix {
                 .reversed().thenComparing(Map.Entry.comparingByKey())).map(Map.Entry::getKey).toList();
         this.asked = new ArrayList<>();
         for (String id : likeliest) {
-            if (asked.size() < ASKED_AT_LEAST || belief.get(id) >= HAZARD_FROM && asked.size() < ASKED_AT_MOST) {
+            boolean counts = belief.get(id) >= (brief && !isHazard(id) ? BRIEFLY_ASKED_FROM : HAZARD_FROM);
+            if (asked.size() < (brief ? 1 : ASKED_AT_LEAST) || counts && asked.size() < ASKED_AT_MOST) {
                 asked.add(id);
             }
         }
         choose();
+    }
+
+    private boolean isHazard(String contaminant) {
+        return base.contaminants().get(contaminant).holds().isPresent()
+                || base.contaminants().get(contaminant).emergency().isPresent();
     }
 
     List<String> asked() {

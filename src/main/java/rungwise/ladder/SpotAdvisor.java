@@ -45,7 +45,7 @@ public final class SpotAdvisor {
 
     /** Short form of {@link #answer}, for weighing what a check would be worth. */
     public Outlook outlook(Map<String, Double> belief) {
-        Mix mix = new Mix(advisor, question, prospects, belief);
+        Mix mix = new Mix(advisor, question, prospects, belief, true);
         return new Outlook(mix.cost(), mix.rungs().stream().findFirst().map(a -> a.method().id()), mix.isHeld());
     }
 
@@ -55,7 +55,7 @@ public final class SpotAdvisor {
      * @param belief probability by contaminant, summing to one
      */
     public Answer answer(Map<String, Double> belief) {
-        Mix mix = new Mix(advisor, question, prospects, belief);
+        Mix mix = new Mix(advisor, question, prospects, belief, false);
         List<Answer> all = mix.asked().stream().map(mix::answerFor).toList();
         List<Answer> hazards = mix.hazards().map(mix::answerFor).toList();
         Answer likeliest = all.get(0);

@@ -48,6 +48,15 @@ class IdentifyAndCompareTest {
     }
 
     @Test
+    void every_demo_of_signs_is_identified() throws Exception {
+        try (var files = Files.list(Path.of("demo-data/signs"))) {
+            for (Path file : files.toList()) {
+                assertThat(run("identify", file.toString()).code()).as(file.toString()).isZero();
+            }
+        }
+    }
+
+    @Test
     void a_mistyped_sign_exits_2_with_a_near_one() throws Exception {
         Ran ran = run("identify", file("a.yaml", "{observations: [colour_gray]}"));
         assertThat(ran.code()).isEqualTo(2);

@@ -70,6 +70,7 @@ class LadderOverBeliefTest {
                         .noneMatch(r -> r.method().equals(method));
             }
         }
+        assertThat(tried).isGreaterThan(5);
         System.out.println("ladder over a belief: " + tried + " bars of a second suspect on rungs of the first");
     }
 

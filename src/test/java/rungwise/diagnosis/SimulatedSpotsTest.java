@@ -200,14 +200,11 @@ class SimulatedSpotsTest {
         int checks = 0;
         int before = 0;
         int after = 0;
-        int spots = 0;
-        while (spots < 40) {
-            Drawn drawn = blurred(draw(random), random);
-            Observation outside = KNOWN.observations().get("side_outside");
-            if (!outside.pointsTo().contains(drawn.contaminant())) {
-                continue;
-            }
-            spots++;
+        Observation outside = KNOWN.observations().get("side_outside");
+        List<Drawn> drawnSpots = java.util.stream.Stream.generate(() -> blurred(draw(random), random))
+                .filter(d -> outside.pointsTo().contains(d.contaminant())).limit(80).toList();
+        int spots = drawnSpots.size();
+        for (Drawn drawn : drawnSpots) {
             Set<String> seen = new LinkedHashSet<>(drawn.signs());
             Set<String> notSeen = new LinkedHashSet<>();
             for (int i = 0; i < 8; i++) {
