@@ -1,30 +1,25 @@
 package rungwise.cli;
 
-import java.io.IOException;
 import java.io.PrintWriter;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
-import java.nio.file.Path;
+import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
+import rungwise.diagnosis.Identifier;
+import rungwise.diagnosis.SpotAnswer;
 import rungwise.knowledge.Mappers;
 import rungwise.knowledge.Near;
 import rungwise.ladder.Advisor;
-import rungwise.ladder.Answer;
-import rungwise.ladder.BadQuestion;
 import rungwise.ladder.QuestionReader;
-import tools.jackson.core.JacksonException;
+import rungwise.ladder.compare.WhatIf;
 import tools.jackson.databind.JsonNode;
 
 /** Asks for a ladder. */
 @Command(name = "ladder", mixinStandardHelpOptions = true, description = "Answer a spot: what to try next, and why.")
 final class LadderCommand implements Callable<Integer> {
-    private static final int LARGEST = 1_000_000;
-
     @ParentCommand
     private Main main;
 
@@ -43,56 +38,29 @@ final class LadderCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         PrintWriter out = spec.commandLine().getOut();
-        JsonNode tree = read();
+        JsonNode tree = QuestionFile.read(file);
         Advisor advisor = main.open().orElseThrow();
         if (why != null && !advisor.knowledge().methods().containsKey(why)) {
             throw new InputProblem("--why: \"" + why + "\" is not a known method; "
                     + Near.to(why, advisor.knowledge().methods().keySet()));
         }
-        Answer answer;
-        try {
-            answer = advisor.answer(QuestionReader.read(tree, advisor.knowledge()), why != null);
-        } catch (BadQuestion bad) {
-            throw new InputProblem("The question in " + file + " cannot be answered:\n  "
-                    + bad.getMessage().replace("\n", "\n  "));
-        }
+        SpotAnswer answer = QuestionFile.asked(file, () -> SpotAnswer.to(advisor, new Identifier(advisor),
+                QuestionReader.read(WhatIf.without(tree), advisor.knowledge()), why != null, WhatIf.isAsked(tree)));
         if (json) {
             out.println(Mappers.json().writeValueAsString(answer));
         } else if (why != null) {
-            new AnswerText(advisor.knowledge(), out).why(answer, why);
+            new AnswerText(advisor.knowledge(), out).why(answer.answer(), why);
         } else {
-            new AnswerText(advisor.knowledge(), out).print(answer);
+            answer.suspects().ifPresent(s -> {
+                out.println("What it is was not said; by its signs it may be:");
+                IdentificationText.suspects(s, out);
+                out.println();
+            });
+            new AnswerText(advisor.knowledge(), out).print(answer.answer());
+            answer.whatIf().orElse(List.of()).forEach(w -> out.println("What if " + w.fact() + ": " + w.value() + " → "
+                    + w.next().action() + w.next().method().map(m -> " " + m).orElse("") + "."));
         }
         out.flush();
         return 0;
-    }
-
-    private JsonNode read() {
-        try {
-            byte[] bytes = file.equals("-") ? System.in.readNBytes(LARGEST + 1) : limited(Path.of(file));
-            if (bytes.length > LARGEST) {
-                throw new InputProblem("the question is larger than 1 MB; a question is a page at most");
-            }
-            return Mappers.question().readTree(new String(bytes, StandardCharsets.UTF_8));
-        } catch (IOException e) {
-            throw new InputProblem("the file " + file + " cannot be read; check its name, or give - and send it on "
-                    + "standard input");
-        } catch (JacksonException e) {
-            throw new InputProblem("the question in " + file + " is not readable YAML or JSON"
-                    + (e.getLocation() == null ? "" : " at line " + e.getLocation().getLineNr()) + ": " + e.getOriginalMessage().lines().findFirst().orElse("")
-                    + "; mend that line or the one above it");
-        } catch (InputProblem known) {
-            throw known;
-        } catch (RuntimeException e) {
-            // the YAML engine gives up on absurd nesting with an exception of its own
-            throw new InputProblem("the question in " + file + " cannot be parsed: "
-                    + String.valueOf(e.getMessage()).lines().findFirst().orElse("") + "; write it as in demo-data/spots");
-        }
-    }
-
-    private static byte[] limited(Path path) throws IOException {
-        try (var in = Files.newInputStream(path)) {
-            return in.readNBytes(LARGEST + 1);
-        }
     }
 }

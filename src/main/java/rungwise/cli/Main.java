@@ -12,7 +12,7 @@ import rungwise.ladder.Opened;
 @Command(name = "rungwise", mixinStandardHelpOptions = true, version = "rungwise 0.1.0",
         description = "The gentlest removal method still worth trying on a vehicle surface, and why.",
         footer = {"", "Exit codes: 0 answered, 1 knowledge or cases have faults, 2 the input is wrong."},
-        subcommands = {LadderCommand.class, CheckCommand.class, CasesCommand.class, ServeCommand.class})
+        subcommands = {LadderCommand.class, IdentifyCommand.class, CompareCommand.class, CheckCommand.class, CasesCommand.class, ServeCommand.class})
 public final class Main implements Runnable {
     static final int FAULTS = 1;
     static final int BAD_INPUT = 2;
@@ -43,6 +43,11 @@ public final class Main implements Runnable {
     }
 
     Opened open() {
+        return open(knowledge, rules);
+    }
+
+    /** Opens folders in place of what the program carries; null = what it carries. */
+    Opened open(Path knowledge, Path rules) {
         for (Path folder : new Path[]{knowledge, rules}) {
             if (folder != null && !java.nio.file.Files.isDirectory(folder)) {
                 throw new InputProblem("the folder " + folder + " does not exist; name the folder that holds the files");

@@ -3,11 +3,19 @@ package rungwise.http;
 import io.javalin.http.Context;
 import java.io.IOException;
 import java.util.List;
+import java.util.function.Supplier;
+import rungwise.diagnosis.Identification;
+import rungwise.diagnosis.Identifier;
+import rungwise.diagnosis.SpotAnswer;
+import rungwise.diagnosis.SpotReader;
 import rungwise.knowledge.Mappers;
 import rungwise.ladder.Advisor;
-import rungwise.ladder.Answer;
 import rungwise.ladder.BadQuestion;
+import rungwise.ladder.Problem;
 import rungwise.ladder.QuestionReader;
+import rungwise.ladder.compare.Comparison;
+import rungwise.ladder.compare.Differences;
+import rungwise.ladder.compare.WhatIf;
 import tools.jackson.core.JacksonException;
 import tools.jackson.core.TokenStreamLocation;
 import tools.jackson.databind.JsonNode;
@@ -18,19 +26,78 @@ final class Asking {
     private static final JsonMapper MAPPER = Mappers.json();
 
     private final Advisor advisor;
+    private final Identifier identifier;
 
     Asking(Advisor advisor) {
         this.advisor = advisor;
+        this.identifier = new Identifier(advisor);
     }
 
-    Answer answer(Context ctx) throws IOException {
+    SpotAnswer answer(Context ctx) throws IOException {
         boolean all = all(ctx);
+        JsonNode tree = tree(ctx);
+        return asked(() -> answer(tree, all, WhatIf.isAsked(tree)));
+    }
+
+    Identification identify(Context ctx) throws IOException {
+        noParameters(ctx);
+        JsonNode tree = tree(ctx);
+        return asked(() -> identifier.identify(SpotReader.read(tree, advisor.knowledge())));
+    }
+
+    Comparison compare(Context ctx) throws IOException {
+        noParameters(ctx);
+        JsonNode tree = tree(ctx);
+        return asked(() -> {
+            JsonNode one = side(tree, "one");
+            JsonNode other = side(tree, "other");
+            return Comparison.of(under("/one", () -> answer(one, true, false)).answer(),
+                    under("/other", () -> answer(other, true, false)).answer(), Differences.between(one, other));
+        });
+    }
+
+    private static JsonNode side(JsonNode tree, String name) {
+        if (!tree.isObject() || !tree.has(name)) {
+            throw new BadQuestion(List.of(new Problem(tree.isObject() ? "/" + name : "", "there are not two questions",
+                    "send one and other, each a question")));
+        }
+        tree.propertyNames().stream().filter(n -> !List.of("one", "other").contains(n)).findFirst().ifPresent(n -> {
+            throw new BadQuestion(List.of(new Problem("/" + n, "\"" + n + "\" is not a field here",
+                    "the fields are one and other")));
+        });
+        return tree.path(name);
+    }
+
+    private static <T> T under(String pointer, Supplier<T> ask) {
+        try {
+            return ask.get();
+        } catch (BadQuestion e) {
+            throw new BadQuestion(e.problems().stream().map(p -> new Problem(pointer + p.pointer(), p.wrong(),
+                    p.remedy())).toList());
+        }
+    }
+
+    private SpotAnswer answer(JsonNode tree, boolean all, boolean whatIf) {
+        return SpotAnswer.to(advisor, identifier, QuestionReader.read(WhatIf.without(tree), advisor.knowledge()), all,
+                whatIf);
+    }
+
+    private static void noParameters(Context ctx) {
+        ctx.queryParamMap().keySet().stream().findFirst().ifPresent(name -> {
+            throw new Refused(Kind.UNREADABLE, "There is no parameter \"" + name + "\" here.");
+        });
+    }
+
+    private static JsonNode tree(Context ctx) throws IOException {
         if (!isJson(ctx.contentType())) {
             throw new Refused(Kind.NOT_JSON, "The content type is " + ctx.contentType() + ".");
         }
-        JsonNode tree = parse(Body.of(ctx));
+        return parse(Body.of(ctx));
+    }
+
+    private static <T> T asked(Supplier<T> ask) {
         try {
-            return advisor.answer(QuestionReader.read(tree, advisor.knowledge()), all);
+            return ask.get();
         } catch (BadQuestion e) {
             List<Refusal.Entry> entries = e.problems().stream()
                     .map(p -> new Refusal.Entry(p.pointer(), p.wrong(), p.remedy())).toList();

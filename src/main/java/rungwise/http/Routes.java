@@ -29,6 +29,8 @@ final class Routes {
         String revision = advisor.knowledge().revision();
         tag = new Tag(revision);
         posts.put("/v1/ladders", ctx -> fresh(ctx, asking.answer(ctx)));
+        posts.put("/v1/ladders/compare", ctx -> fresh(ctx, asking.compare(ctx)));
+        posts.put("/v1/identifications", ctx -> fresh(ctx, asking.identify(ctx)));
         for (String shelf : Shelves.NAMES) {
             gets.put("/v1/" + shelf, ctx -> tagged(ctx, shelves.list(shelf)));
             gets.put("/v1/" + shelf + "/{id}", ctx -> tagged(ctx, shelves.one(shelf, ctx.pathParam("id"))));

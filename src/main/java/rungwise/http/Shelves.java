@@ -6,9 +6,11 @@ import java.util.TreeMap;
 import java.util.function.Function;
 import rungwise.knowledge.Agent;
 import rungwise.knowledge.Contaminant;
+import rungwise.knowledge.Inspection;
 import rungwise.knowledge.KnowledgeBase;
 import rungwise.knowledge.Method;
 import rungwise.knowledge.Near;
+import rungwise.knowledge.Observation;
 import rungwise.knowledge.Source;
 import rungwise.knowledge.Surface;
 import rungwise.ladder.Advisor;
@@ -16,7 +18,8 @@ import rungwise.rules.RuleInfo;
 
 /** What is known, by collection: short in the lists, whole by id. */
 final class Shelves {
-    static final List<String> NAMES = List.of("contaminants", "surfaces", "methods", "agents", "rules", "sources");
+    static final List<String> NAMES = List.of("contaminants", "surfaces", "methods", "agents", "rules", "sources",
+            "observations", "checks");
 
     private final String revision;
     private final Map<String, Map<String, ?>> whole;
@@ -33,13 +36,17 @@ final class Shelves {
         KnowledgeBase base = advisor.knowledge();
         Map<String, RuleInfo> rules = advisor.rules().rules();
         revision = base.revision();
-        whole = Map.of("contaminants", base.contaminants(), "surfaces", base.surfaces(), "methods", base.methods(),
-                "agents", base.agents(), "rules", rules, "sources", base.sources());
+        whole = new TreeMap<>(Map.of("contaminants", base.contaminants(), "surfaces", base.surfaces(), "methods", base.methods(),
+                "agents", base.agents(), "rules", rules, "sources", base.sources()));
+        whole.put("observations", base.observations());
+        whole.put("checks", base.signs().checks());
         list("contaminants", base.contaminants(), Contaminant::name);
         list("surfaces", base.surfaces(), Surface::name);
         list("methods", base.methods(), Method::name);
         list("agents", base.agents(), Agent::name);
         list("rules", rules, RuleInfo::says);
+        list("observations", base.observations(), Observation::says);
+        list("checks", base.signs().checks(), Inspection::name);
         list("sources", base.sources(), Source::title);
     }
 

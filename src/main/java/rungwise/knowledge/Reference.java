@@ -37,7 +37,14 @@ record Reference(Kind from, String path, Kind to) {
                     new Reference(Kind.SURFACE, "solvents/*/sources/*", Kind.SOURCE),
                     new Reference(Kind.OBSERVATION, "pointsTo/*", Kind.CONTAMINANT),
                     new Reference(Kind.OBSERVATION, "against/*", Kind.CONTAMINANT),
-                    new Reference(Kind.OBSERVATION, "treatAs", Kind.SURFACE)),
+                    new Reference(Kind.OBSERVATION, "treatAs", Kind.SURFACE),
+                    new Reference(Kind.OBSERVATION, "group", Kind.SIGN_GROUP),
+                    new Reference(Kind.OBSERVATION, "seenBy", Kind.CHECK),
+                    new Reference(Kind.OBSERVATION, "strength", Kind.EVIDENCE_STRENGTH),
+                    new Reference(Kind.OBSERVATION, "otherwise", Kind.EVIDENCE_STRENGTH),
+                    new Reference(Kind.OBSERVATION, "implies/*", Kind.OBSERVATION),
+                    new Reference(Kind.CHECK, "method", Kind.METHOD),
+                    new Reference(Kind.FREQUENCY, "contaminants/*", Kind.CONTAMINANT)),
             Kind.all().map(kind -> new Reference(kind, "sources/*", Kind.SOURCE))).toList();
 
     /** The ids that an entry names here; "none" says openly that there is nothing. */

@@ -47,6 +47,10 @@ public final class Advisor {
         return book;
     }
 
+    Sequence sequence() {
+        return sequence;
+    }
+
     /** The answer with bars of those methods only that are proposed by chemistry or wanted. */
     public Answer answer(Question question) {
         return answer(question, false);

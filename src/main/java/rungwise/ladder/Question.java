@@ -54,6 +54,18 @@ public record Question(Optional<String> contaminant, List<String> observations, 
         return age.equals(UNKNOWN) ? OptionalDouble.empty() : OptionalDouble.of(Ages.hours(age));
     }
 
+    /** The same question about a contaminant that it might be. */
+    public Question about(String id) {
+        return new Question(Optional.of(id), observations, age, extent, surface, facts, circumstances, neighbours,
+                setting, workers, shelf, shelfStrict, consent, done, canWaitMinutes, passedTests, wanted, tried);
+    }
+
+    /** The same question with other methods asked for. */
+    public Question wanting(List<String> methods) {
+        return new Question(contaminant, observations, age, extent, surface, facts, circumstances, neighbours, setting,
+                workers, shelf, shelfStrict, consent, done, canWaitMinutes, passedTests, methods, tried);
+    }
+
     /** The same question before anything was tried. */
     Question untried() {
         return new Question(contaminant, observations, age, extent, surface, facts, circumstances, neighbours, setting,

@@ -63,7 +63,11 @@ final class Sequence {
 
     /** What must be done between an agent and the method after it, for its own agent and for its tool. */
     List<Concluded<Clash>> clashes(Agent first, Use then) {
-        return Stream.of(then.agent().id(), then.tool().id()).map(id -> clashes.get(first.id() + ">" + id))
+        return clashes(first, then.agent(), then.tool());
+    }
+
+    List<Concluded<Clash>> clashes(Agent first, Agent agent, Tool tool) {
+        return Stream.of(agent.id(), tool.id()).map(id -> clashes.get(first.id() + ">" + id))
                 .filter(Objects::nonNull).toList();
     }
 }

@@ -15,15 +15,17 @@ class HouseTest {
     static final ArchRule arrows_run_one_way = layeredArchitecture().consideringOnlyDependenciesInLayers()
             .layer("cli").definedBy("rungwise.cli..")
             .optionalLayer("http").definedBy("rungwise.http..")
+            .layer("diagnosis").definedBy("rungwise.diagnosis..")
             .layer("ladder").definedBy("rungwise.ladder..")
             .layer("rules").definedBy("rungwise.rules..")
             .layer("knowledge").definedBy("rungwise.knowledge..")
             .layer("science").definedBy("rungwise.science..")
             .whereLayer("cli").mayNotBeAccessedByAnyLayer()
             .whereLayer("http").mayOnlyBeAccessedByLayers("cli")
-            .whereLayer("ladder").mayOnlyBeAccessedByLayers("cli", "http")
-            .whereLayer("rules").mayOnlyBeAccessedByLayers("ladder", "cli", "http")
-            .whereLayer("knowledge").mayOnlyBeAccessedByLayers("rules", "ladder", "cli", "http")
+            .whereLayer("diagnosis").mayOnlyBeAccessedByLayers("cli", "http")
+            .whereLayer("ladder").mayOnlyBeAccessedByLayers("diagnosis", "cli", "http")
+            .whereLayer("rules").mayOnlyBeAccessedByLayers("ladder", "diagnosis", "cli", "http")
+            .whereLayer("knowledge").mayOnlyBeAccessedByLayers("rules", "ladder", "diagnosis", "cli", "http")
             .because("a change of the web or the engine must not reach the trade's knowledge");
 
     @ArchTest

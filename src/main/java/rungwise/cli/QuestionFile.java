@@ -1,0 +1,63 @@
+package rungwise.cli;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.function.Supplier;
+import rungwise.knowledge.Mappers;
+import rungwise.ladder.BadQuestion;
+import tools.jackson.core.JacksonException;
+import tools.jackson.databind.JsonNode;
+
+/** A question in a file or on standard input. */
+final class QuestionFile {
+    private static final int LARGEST = 1_000_000;
+
+    private QuestionFile() {
+    }
+
+    /**
+     * The parsed file.
+     *
+     * @param file a path, or - for standard input
+     */
+    static JsonNode read(String file) {
+        try {
+            byte[] bytes = file.equals("-") ? System.in.readNBytes(LARGEST + 1) : limited(Path.of(file));
+            if (bytes.length > LARGEST) {
+                throw new InputProblem("the question is larger than 1 MB; a question is a page at most");
+            }
+            return Mappers.question().readTree(new String(bytes, StandardCharsets.UTF_8));
+        } catch (IOException e) {
+            throw new InputProblem("the file " + file + " cannot be read; check its name, or give - and send it on "
+                    + "standard input");
+        } catch (JacksonException e) {
+            throw new InputProblem("the question in " + file + " is not readable YAML or JSON"
+                    + (e.getLocation() == null ? "" : " at line " + e.getLocation().getLineNr()) + ": " + e.getOriginalMessage().lines().findFirst().orElse("")
+                    + "; mend that line or the one above it");
+        } catch (InputProblem known) {
+            throw known;
+        } catch (RuntimeException e) {
+            // the YAML engine gives up on absurd nesting with an exception of its own
+            throw new InputProblem("the question in " + file + " cannot be parsed: "
+                    + String.valueOf(e.getMessage()).lines().findFirst().orElse("") + "; write it as in demo-data/spots");
+        }
+    }
+
+    /** Turns a question that cannot be answered into a message for the command line. */
+    static <T> T asked(String file, Supplier<T> ask) {
+        try {
+            return ask.get();
+        } catch (BadQuestion bad) {
+            throw new InputProblem("The question in " + file + " cannot be answered:\n  "
+                    + bad.getMessage().replace("\n", "\n  "));
+        }
+    }
+
+    private static byte[] limited(Path path) throws IOException {
+        try (var in = Files.newInputStream(path)) {
+            return in.readNBytes(LARGEST + 1);
+        }
+    }
+}

@@ -1,0 +1,166 @@
+package rungwise.diagnosis;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import rungwise.diagnosis.Identification.Check;
+import rungwise.diagnosis.Identification.NextCheck;
+import rungwise.diagnosis.Identification.Outcome;
+import rungwise.diagnosis.Identification.Withheld;
+import rungwise.knowledge.Inspection;
+import rungwise.knowledge.KnowledgeBase;
+import rungwise.knowledge.Observation;
+import rungwise.knowledge.Trait;
+import rungwise.ladder.Advisor;
+import rungwise.ladder.Answer;
+import rungwise.ladder.Question;
+import rungwise.ladder.SpotAdvisor;
+
+/**
+ * The best next check: the one that is expected to lower the ladder's expected minutes most, its own taken off. A
+ * check that touches the surface with an agent is held to the bars of the method whose agent it borrows.
+ */
+final class Checks {
+    /** Below this saving a check is not worth interrupting anybody. */
+    private static final double WORTH_MINUTES = 0.5;
+    /** Rarer outcomes than this do not pay for working them out. */
+    private static final double RAREST = 0.005;
+
+    private final Advisor advisor;
+    private final KnowledgeBase base;
+    private final Weighing weighing;
+    private final Question question;
+    private final SpotAdvisor spots;
+    private final Noted noted;
+    private final Map<String, Double> belief;
+
+    Checks(Advisor advisor, Weighing weighing, Question question, SpotAdvisor spots, Noted noted,
+           Map<String, Double> belief) {
+        this.advisor = advisor;
+        this.base = advisor.knowledge();
+        this.weighing = weighing;
+        this.question = question;
+        this.spots = spots;
+        this.noted = noted;
+        this.belief = belief;
+    }
+
+    NextCheck best() {
+        SpotAdvisor.Outlook now = spots.outlook(belief);
+        Map<String, String> barred = barred();
+        List<Withheld> withheld = new ArrayList<>();
+        List<Check> worth = new ArrayList<>();
+        boolean changes = false;
+        for (Inspection check : base.signs().checks().values()) {
+            List<Observation> outcomes = outcomes(check);
+            if (!check.offered() || outcomes.isEmpty()) {
+                continue;
+            }
+            Optional<String> why = withheld(check, barred, now.held());
+            if (why.isPresent() && !relevant(outcomes)) {
+                continue;
+            }
+            if (why.isPresent()) {
+                withheld.add(new Withheld(check.id(), check.name(), why.get()));
+                continue;
+            }
+            Check valued = valued(check, outcomes, now);
+            changes |= valued.outcomes().stream().anyMatch(o -> !o.nextMethod().equals(now.first()));
+            if (valued.savesMinutes() >= WORTH_MINUTES) {
+                worth.add(valued);
+            }
+        }
+        Optional<Check> best = worth.stream().max(Comparator.comparingDouble(Check::savesMinutes)
+                .thenComparing(Check::id, Comparator.reverseOrder()));
+        return new NextCheck(best, best.map(Check::how).orElse(changes
+                ? "No check is worth its minutes: what it would save is less than it costs."
+                : "No check would change what you do next."), withheld);
+    }
+
+    private List<Observation> outcomes(Inspection check) {
+        List<Observation> all = base.observations().values().stream().filter(o -> o.seenBy().equals(check.id()))
+                .toList();
+        if (all.stream().anyMatch(noted::knows)) {
+            return List.of();
+        }
+        return all.stream().filter(Observation::speaks).toList();
+    }
+
+    /** Whether it would say anything of what is believed at all. */
+    private boolean relevant(List<Observation> outcomes) {
+        return outcomes.stream().anyMatch(o -> o.pointsTo().stream().anyMatch(c -> belief.get(c) >= 0.02));
+    }
+
+    private Map<String, String> barred() {
+        String likeliest = belief.entrySet().stream().max(Map.Entry.<String, Double>comparingByValue()
+                .thenComparing(Map.Entry.comparingByKey())).orElseThrow().getKey();
+        List<String> methods = base.signs().checks().values().stream().flatMap(c -> c.method().stream()).distinct()
+                .toList();
+        Map<String, String> barred = new LinkedHashMap<>();
+        Answer answer = advisor.answer(question.about(likeliest).wanting(methods), false);
+        answer.barred().forEach(b -> barred.put(b.method(), b.because().get(0).says()));
+        return barred;
+    }
+
+    private Optional<String> withheld(Inspection check, Map<String, String> barred, boolean held) {
+        if (check.method().isPresent() && held) {
+            return Optional.of("Work is held; nothing touches it.");
+        }
+        if (check.method().filter(barred::containsKey).isPresent()) {
+            return Optional.of(barred.get(check.method().get()));
+        }
+        if (!check.notOn().isEmpty() && question.surface().contains(Question.UNKNOWN)) {
+            return check.method().map(m -> "The surface is not known; on such a one only looking, feeling, warm water "
+                    + "and its history are used.");
+        }
+        Set<Trait> here = new TreeSet<>();
+        question.surface().stream().filter(base.surfaces()::containsKey)
+                .forEach(s -> here.addAll(base.surfaces().get(s).traits()));
+        noted.seen().forEach(o -> o.treatAs().ifPresent(s -> here.addAll(base.surfaces().get(s).traits())));
+        return check.notOn().stream().filter(here::contains).findFirst().map(t -> "It is left alone on a surface of this "
+                + "kind (" + t.name().toLowerCase(java.util.Locale.ROOT).replace('_', ' ') + ").");
+    }
+
+    private Check valued(Inspection check, List<Observation> outcomes, SpotAdvisor.Outlook now) {
+        List<Outcome> all = new ArrayList<>();
+        double expected = 0;
+        double[] shares = new double[outcomes.size() + 1];
+        for (Map.Entry<String, Double> one : belief.entrySet()) {
+            double none = 1;
+            for (int i = 0; i < outcomes.size(); i++) {
+                double rate = weighing.rate(outcomes.get(i), one.getKey());
+                shares[i] += one.getValue() * rate;
+                none -= rate;
+            }
+            shares[outcomes.size()] += one.getValue() * Math.max(0.02, none);
+        }
+        double sum = java.util.Arrays.stream(shares).sum();
+        for (int i = 0; i <= outcomes.size(); i++) {
+            double share = shares[i] / sum;
+            if (share < RAREST) {
+                expected += share * now.minutes();
+                continue;
+            }
+            Noted then = i < outcomes.size() ? noted.with(outcomes.get(i)) : noted.without(outcomes);
+            Map<String, Double> after = weighing.belief(then, question);
+            SpotAdvisor.Outlook outlook = spots.outlook(after);
+            expected += share * outlook.minutes();
+            Map.Entry<String, Double> top = after.entrySet().stream().max(Map.Entry.<String, Double>comparingByValue()
+                    .thenComparing(Map.Entry.comparingByKey())).orElseThrow();
+            all.add(new Outcome(i < outcomes.size() ? Optional.of(outcomes.get(i).id()) : Optional.empty(),
+                    i < outcomes.size() ? outcomes.get(i).says() : "None of these is seen.", rounded(share),
+                    top.getKey(), rounded(top.getValue()), outlook.first()));
+        }
+        return new Check(check.id(), check.name(), check.how(), check.minutes(),
+                rounded(now.minutes() - expected - check.minutes() * base.weights().work()), all);
+    }
+
+    private static double rounded(double value) {
+        return Math.round(value * 1000) / 1000.0;
+    }
+}

@@ -1,0 +1,139 @@
+package rungwise.diagnosis;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import rungwise.diagnosis.Identification.Contradiction;
+import rungwise.diagnosis.Identification.NextCheck;
+import rungwise.diagnosis.Identification.Sign;
+import rungwise.diagnosis.Identification.Suspect;
+import rungwise.knowledge.Contaminant;
+import rungwise.knowledge.KnowledgeBase;
+import rungwise.knowledge.Observation;
+import rungwise.ladder.Advisor;
+import rungwise.ladder.Answer;
+import rungwise.ladder.Question;
+import rungwise.ladder.SpotAdvisor;
+
+/** Says what a deposit may be. One identifier may be asked from many threads. */
+public final class Identifier {
+    private static final double KNOWN_FROM = 0.90;
+    private static final double LIKELY_FROM = 0.60;
+    private static final double LISTED_FROM = 0.02;
+    private static final int LISTED_AT_LEAST = 3;
+    private static final int LISTED_AT_MOST = 10;
+    private static final double TELLING_FROM = 2.5;
+
+    private final Advisor advisor;
+    private final KnowledgeBase base;
+    private final Weighing weighing;
+
+    public Identifier(Advisor advisor) {
+        this.advisor = advisor;
+        this.base = advisor.knowledge();
+        this.weighing = new Weighing(base);
+    }
+
+    /** Probability by contaminant, in id order. */
+    public Map<String, Double> belief(Spot spot) {
+        return weighing.belief(Noted.of(spot, base), spot.question());
+    }
+
+    /** Whether a ladder question names no contaminant but shows signs that speak for some. */
+    public boolean canStandFor(Question question) {
+        return question.contaminant().filter(c -> !c.equals(Question.UNKNOWN)).isEmpty()
+                && Noted.of(Spot.of(question), base).tells();
+    }
+
+    /** One ladder over all that it may be. */
+    public Answer ladder(Question question) {
+        return new SpotAdvisor(advisor, question).answer(belief(Spot.of(question)));
+    }
+
+    public Identification identify(Spot spot) {
+        Noted noted = Noted.of(spot, base);
+        Map<String, Double> belief = weighing.belief(noted, spot.question());
+        List<Suspect> suspects = suspects(noted, spot.question(), belief);
+        SpotAdvisor spots = new SpotAdvisor(advisor, spot.question());
+        NextCheck check = new Checks(advisor, weighing, spot.question(), spots, noted, belief).best();
+        Answer.Next next = noted.tells() ? spots.answer(belief).next() : advisor.answer(spot.question()).next();
+        String verdict = verdict(suspects.get(0));
+        return new Identification(base.revision(), verdict, says(verdict, suspects), suspects,
+                rounded(1 - suspects.stream().mapToDouble(s -> belief.get(s.contaminant())).sum()),
+                contradictions(noted, suspects), check, next);
+    }
+
+    /** What it may be, likeliest first. */
+    public List<Suspect> suspects(Question question) {
+        Noted noted = Noted.of(Spot.of(question), base);
+        return suspects(noted, question, weighing.belief(noted, question));
+    }
+
+    private List<Suspect> suspects(Noted noted, Question question, Map<String, Double> belief) {
+        List<String> order = belief.entrySet().stream().sorted(Map.Entry.<String, Double>comparingByValue().reversed()
+                .thenComparing(Map.Entry.comparingByKey())).map(Map.Entry::getKey).toList();
+        List<Suspect> suspects = new ArrayList<>();
+        for (String id : order) {
+            if (suspects.size() < LISTED_AT_LEAST || belief.get(id) >= LISTED_FROM && suspects.size() < LISTED_AT_MOST) {
+                Contaminant contaminant = base.contaminants().get(id);
+                List<Sign> signs = weighing.signs(noted, question, id);
+                suspects.add(new Suspect(id, contaminant.name(), rounded(belief.get(id)),
+                        base.signs().frequencyOf(id).id(), signs.stream().filter(s -> s.ratio() > 1).toList(),
+                        signs.stream().filter(s -> s.ratio() < 1).toList(), contaminant.recognise().lookAlikes()));
+            }
+        }
+        return suspects;
+    }
+
+    /** A sign that decides, or telling ones of two kinds; one weak sign alone never names it. */
+    private static String verdict(Suspect top) {
+        boolean decided = top.speaksFor().stream().anyMatch(Sign::decisive);
+        long kinds = top.speaksFor().stream().filter(s -> s.ratio() >= TELLING_FROM && !s.group().equals("side"))
+                .map(Sign::group).distinct().count();
+        if (top.probability() >= KNOWN_FROM && (decided || kinds >= 2)) {
+            return "known";
+        }
+        return top.probability() >= LIKELY_FROM && (decided || kinds >= 2) ? "likely" : "open";
+    }
+
+    private static String says(String verdict, List<Suspect> suspects) {
+        String first = suspects.get(0).name();
+        return switch (verdict) {
+            case "known" -> "It is " + first + ", as far as signs can tell.";
+            case "likely" -> "It is likely " + first + "; it may still be " + suspects.get(1).name() + ".";
+            default -> "The signs do not settle it. It may be " + first + ", " + suspects.get(1).name() + " or "
+                    + suspects.get(2).name() + ".";
+        };
+    }
+
+    /** Said to be seen and not seen; or one telling sign for what another telling one speaks against. */
+    private List<Contradiction> contradictions(Noted noted, List<Suspect> suspects) {
+        List<Contradiction> all = new ArrayList<>();
+        noted.both().forEach(id -> all.add(new Contradiction(List.of(id, id), "It is said to be seen and not to be "
+                + "seen, so it counts as neither. Look again: " + base.observations().get(id).says())));
+        Set<String> told = new LinkedHashSet<>();
+        List<Observation> telling = noted.seen().stream().filter(o -> !o.group().equals("side")
+                && base.signs().strengths().get(o.strength()).ratio() >= TELLING_FROM)
+                .sorted(Comparator.comparing(Observation::id)).toList();
+        for (Suspect suspect : suspects) {
+            for (Observation against : telling) {
+                if (against.against().contains(suspect.contaminant()) && told.add(against.id())) {
+                    telling.stream().filter(o -> o.pointsTo().contains(suspect.contaminant())).max(Comparator
+                            .comparingDouble((Observation o) -> base.signs().strengths().get(o.strength()).ratio())
+                            .thenComparing(Observation::id)).ifPresent(forIt -> all.add(new Contradiction(
+                            List.of(forIt.id(), against.id()), "\"" + forIt.says() + "\" speaks for " + suspect.name()
+                            + ", \"" + against.says() + "\" against it. One may be mistaken, or two deposits lie there: "
+                            + "look again at the weaker one, on a clean dry spot.")));
+                }
+            }
+        }
+        return all;
+    }
+
+    private static double rounded(double value) {
+        return Math.round(value * 1000) / 1000.0;
+    }
+}

@@ -1,0 +1,74 @@
+package rungwise.diagnosis;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import rungwise.knowledge.KnowledgeBase;
+import rungwise.knowledge.Observation;
+import rungwise.knowledge.SurfaceKind;
+import rungwise.ladder.Question;
+
+/**
+ * The signs of a spot, with those that follow from them.
+ *
+ * @param seen    observations that were made
+ * @param notSeen observations that were looked for and are not there
+ * @param both    ids said to be both; they count as neither
+ */
+record Noted(List<Observation> seen, List<Observation> notSeen, List<String> both) {
+    private static final Set<SurfaceKind> OUTSIDE = Set.of(SurfaceKind.PAINT, SurfaceKind.FILM, SurfaceKind.LENS,
+            SurfaceKind.METAL, SurfaceKind.WHEEL, SurfaceKind.RUBBER, SurfaceKind.SENSOR, SurfaceKind.GEL_COAT);
+
+    static Noted of(Spot spot, KnowledgeBase base) {
+        Question question = spot.question();
+        Set<String> ids = new LinkedHashSet<>(question.observations());
+        spot.place().ifPresent(p -> ids.add(Spot.PLACE + p));
+        question.facts().place().map(p -> Spot.PLACE + p).filter(base.observations()::containsKey).ifPresent(ids::add);
+        spot.surroundings().forEach(n -> ids.add(Spot.NEAR + n));
+        List<String> both = ids.stream().filter(spot.notSeen()::contains).toList();
+        both.forEach(ids::remove);
+        side(question, base).filter(base.observations()::containsKey).ifPresent(ids::add);
+        List<Observation> seen = new ArrayList<>();
+        for (String id : List.copyOf(ids)) {
+            ids.addAll(base.observations().get(id).implies());
+        }
+        ids.stream().map(base.observations()::get).forEach(seen::add);
+        return new Noted(seen, spot.notSeen().stream().distinct().filter(n -> !both.contains(n))
+                .map(base.observations()::get).toList(), both);
+    }
+
+    /** What a surface is made as tells on which side of the vehicle it is. */
+    private static java.util.Optional<String> side(Question question, KnowledgeBase base) {
+        if (question.surface().contains(Question.UNKNOWN)) {
+            return java.util.Optional.empty();
+        }
+        List<SurfaceKind> kinds = question.surface().stream().map(s -> base.surfaces().get(s).kind()).toList();
+        if (OUTSIDE.containsAll(kinds)) {
+            return java.util.Optional.of("side_outside");
+        }
+        return kinds.stream().allMatch(k -> k == SurfaceKind.LEATHER || k == SurfaceKind.SCREEN)
+                ? java.util.Optional.of("side_inside") : java.util.Optional.empty();
+    }
+
+    Noted with(Observation observation) {
+        List<Observation> more = new ArrayList<>(seen);
+        more.add(observation);
+        return new Noted(more, notSeen, both);
+    }
+
+    Noted without(List<Observation> observations) {
+        List<Observation> more = new ArrayList<>(notSeen);
+        more.addAll(observations);
+        return new Noted(seen, more, both);
+    }
+
+    boolean knows(Observation observation) {
+        return seen.contains(observation) || notSeen.contains(observation);
+    }
+
+    /** Whether anything was seen that speaks for some contaminant. */
+    boolean tells() {
+        return seen.stream().anyMatch(o -> !o.pointsTo().isEmpty() && !o.id().startsWith("side_"));
+    }
+}

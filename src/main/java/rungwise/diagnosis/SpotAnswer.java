@@ -1,0 +1,34 @@
+package rungwise.diagnosis;
+
+import com.fasterxml.jackson.annotation.JsonUnwrapped;
+import java.util.List;
+import java.util.Optional;
+import rungwise.ladder.Advisor;
+import rungwise.ladder.Answer;
+import rungwise.ladder.Question;
+import rungwise.ladder.compare.WhatIf;
+
+/**
+ * The answer to a ladder question, over all that the deposit may be where only signs of it are given.
+ *
+ * @param suspects what it may be; empty where the contaminant was named
+ * @param whatIf   facts that would change the next step; empty where nobody asked
+ */
+public record SpotAnswer(@JsonUnwrapped Answer answer, Optional<List<Identification.Suspect>> suspects,
+                         Optional<List<WhatIf.Change>> whatIf) {
+
+    /**
+     * Answers.
+     *
+     * @param all    judge every remover
+     * @param whatIf also try the facts that could be otherwise
+     */
+    public static SpotAnswer to(Advisor advisor, Identifier identifier, Question question, boolean all,
+                                boolean whatIf) {
+        boolean spot = identifier.canStandFor(question);
+        Answer answer = spot ? identifier.ladder(question) : advisor.answer(question, all);
+        return new SpotAnswer(answer, spot ? Optional.of(identifier.suspects(question)) : Optional.empty(),
+                whatIf ? Optional.of(WhatIf.changes(question, answer, spot ? identifier::ladder : advisor::answer))
+                        : Optional.empty());
+    }
+}

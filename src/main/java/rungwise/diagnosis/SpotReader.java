@@ -1,0 +1,106 @@
+package rungwise.diagnosis;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import rungwise.knowledge.KnowledgeBase;
+import rungwise.knowledge.Near;
+import rungwise.ladder.BadQuestion;
+import rungwise.ladder.Problem;
+import rungwise.ladder.Question;
+import rungwise.ladder.QuestionReader;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.node.ObjectNode;
+
+/** Reads a spot from a parsed tree and checks it against what is known. */
+public final class SpotReader {
+    private static final List<String> OWN = List.of("notSeen", "place", "surroundings");
+
+    private final KnowledgeBase base;
+    private final List<Problem> problems = new ArrayList<>();
+
+    private SpotReader(KnowledgeBase base) {
+        this.base = base;
+    }
+
+    /**
+     * The spot.
+     *
+     * @throws BadQuestion where a field is unknown, of the wrong kind, out of range, or names what is not known
+     */
+    public static Spot read(JsonNode tree, KnowledgeBase base) {
+        return new SpotReader(base).spot(tree);
+    }
+
+    private Spot spot(JsonNode tree) {
+        Optional<Question> question = question(tree);
+        List<String> notSeen = words(tree, "notSeen", "", base.observations().keySet());
+        List<String> surroundings = words(tree, "surroundings", Spot.NEAR, known(Spot.NEAR));
+        Optional<String> place = Optional.empty();
+        if (tree.has("place")) {
+            String word = tree.path("place").asString("");
+            if (!known(Spot.PLACE).contains(word)) {
+                problems.add(unknown("/place", word, known(Spot.PLACE)));
+            }
+            place = Optional.of(word);
+        }
+        if (tree.has("contaminant")) {
+            problems.add(new Problem("/contaminant", "the contaminant is what is asked for here",
+                    "leave it out, or ask for a ladder"));
+        }
+        if (!problems.isEmpty()) {
+            throw new BadQuestion(problems);
+        }
+        return new Spot(question.orElseThrow(), notSeen, place, surroundings);
+    }
+
+    private Optional<Question> question(JsonNode tree) {
+        JsonNode rest = tree;
+        if (tree.isObject()) {
+            ObjectNode copy = ((ObjectNode) tree).deepCopy();
+            OWN.forEach(copy::remove);
+            rest = copy;
+        }
+        try {
+            return Optional.of(QuestionReader.read(rest, base));
+        } catch (BadQuestion bad) {
+            if (!tree.isObject()) {
+                throw bad;
+            }
+            problems.addAll(bad.problems());
+            return Optional.empty();
+        }
+    }
+
+    private Set<String> known(String prefix) {
+        Set<String> known = new TreeSet<>();
+        base.observations().keySet().stream().filter(o -> o.startsWith(prefix))
+                .forEach(o -> known.add(o.substring(prefix.length())));
+        return known;
+    }
+
+    private List<String> words(JsonNode tree, String field, String prefix, Set<String> known) {
+        JsonNode list = tree.path(field);
+        List<String> words = new ArrayList<>();
+        if (!list.isMissingNode() && !list.isArray()) {
+            problems.add(new Problem("/" + field, "it is no list", "write words in a list, as [one, two]"));
+            return words;
+        }
+        for (int i = 0; i < list.size(); i++) {
+            String word = list.path(i).asString("");
+            if (!known.contains(word)) {
+                problems.add(unknown("/" + field + "/" + i, word, known));
+            }
+            words.add(word);
+        }
+        return words;
+    }
+
+    private static Problem unknown(String pointer, String word, Set<String> known) {
+        String near = Near.to(word, known);
+        return new Problem(pointer, "\"" + word + "\" is not known", near.startsWith("did") || known.size() > 40 ? near
+                : "use one of " + String.join(", ", known));
+    }
+}

@@ -1,0 +1,161 @@
+package rungwise.diagnosis;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import rungwise.diagnosis.Identification.Sign;
+import rungwise.knowledge.Chances;
+import rungwise.knowledge.Contaminant;
+import rungwise.knowledge.EvidenceStrength;
+import rungwise.knowledge.KnowledgeBase;
+import rungwise.knowledge.Method;
+import rungwise.knowledge.Observation;
+import rungwise.ladder.Question;
+import rungwise.science.Belief;
+import rungwise.science.Evidence;
+
+/**
+ * Weighs signs by Bayes' rule: how often a contaminant is met, times what each group of signs says. A sign seen counts
+ * with its ratio, one looked for in vain with what its absence tells, an attempt with the chance of its outcome.
+ */
+final class Weighing {
+    private static final String TRIED = "tried";
+    private static final double TRIED_CAP = 50;
+    private static final double HOT_PANEL_C = 45;
+
+    private final KnowledgeBase base;
+    private final Map<String, Double> logPriors = new TreeMap<>();
+    private final Map<String, Set<String>> pointedTo = new TreeMap<>();
+
+    Weighing(KnowledgeBase base) {
+        this.base = base;
+        base.contaminants().keySet().forEach(id -> logPriors.put(id, Math.log(base.signs().frequencyOf(id).weight())));
+        base.observations().values().stream().filter(o -> o.otherwise().isPresent()).forEach(o ->
+                pointedTo.computeIfAbsent(o.group(), g -> new TreeSet<>()).addAll(o.pointsTo()));
+    }
+
+    /** Probability by contaminant, in id order. */
+    Map<String, Double> belief(Noted noted, Question question) {
+        Map<String, double[]> attempts = attempts(question);
+        double[] logs = new double[logPriors.size()];
+        int i = 0;
+        for (String id : logPriors.keySet()) {
+            Map<String, List<Double>> groups = new LinkedHashMap<>();
+            noted.seen().forEach(o -> add(groups, o.group(), Math.log(ifSeen(o, id))));
+            noted.notSeen().forEach(o -> add(groups, o.group(), Math.log(ifNotSeen(o, id))));
+            double log = logPriors.get(id);
+            for (Map.Entry<String, List<Double>> group : groups.entrySet()) {
+                log += Evidence.ofAGroup(group.getValue().stream().mapToDouble(d -> d).toArray(),
+                        base.signs().groups().get(group.getKey()).cap());
+            }
+            logs[i++] = log + Evidence.ofAGroup(attempts.get(id), TRIED_CAP);
+        }
+        double[] probabilities = Evidence.probabilities(logs);
+        Map<String, Double> belief = new TreeMap<>();
+        int n = 0;
+        for (String id : logPriors.keySet()) {
+            belief.put(id, probabilities[n++]);
+        }
+        return belief;
+    }
+
+    private static void add(Map<String, List<Double>> groups, String group, double log) {
+        if (log != 0) {
+            groups.computeIfAbsent(group, g -> new ArrayList<>()).add(log);
+        }
+    }
+
+    private EvidenceStrength strength(Observation observation) {
+        return base.signs().strengths().get(observation.strength());
+    }
+
+    private double ifSeen(Observation observation, String contaminant) {
+        double ratio = strength(observation).ratio();
+        if (observation.pointsTo().contains(contaminant)) {
+            return ratio;
+        }
+        if (observation.against().contains(contaminant)) {
+            return 1 / ratio;
+        }
+        return observation.otherwise().filter(o -> pointedTo.get(observation.group()).contains(contaminant))
+                .map(o -> 1 / base.signs().strengths().get(o).ratio()).orElse(1.0);
+    }
+
+    /** How often the sign is seen on this contaminant by somebody who looks. */
+    double rate(Observation observation, String contaminant) {
+        EvidenceStrength strength = strength(observation);
+        return strength.seen() / strength.ratio() * ifSeen(observation, contaminant);
+    }
+
+    private double ifNotSeen(Observation observation, String contaminant) {
+        EvidenceStrength strength = strength(observation);
+        return (1 - rate(observation, contaminant)) / (1 - strength.seen() / strength.ratio());
+    }
+
+    /** Logarithms of what each attempt says of each contaminant, against the average over all. */
+    private Map<String, double[]> attempts(Question question) {
+        List<Question.Tried> told = question.tried().stream().filter(t -> t.counts() && t.method().isPresent()
+                && !t.outcome().equals("harm")).toList();
+        Map<String, double[]> logs = new TreeMap<>();
+        logPriors.keySet().forEach(id -> logs.put(id, new double[told.size()]));
+        for (int i = 0; i < told.size(); i++) {
+            Question.Tried tried = told.get(i);
+            Map<String, Double> likely = new TreeMap<>();
+            logPriors.keySet().forEach(id -> likely.put(id, likelihood(tried, id, question)));
+            double average = likely.values().stream().mapToDouble(d -> d).average().orElse(1);
+            int at = i;
+            likely.forEach((id, l) -> logs.get(id)[at] = Math.log(l / average));
+        }
+        return logs;
+    }
+
+    private double likelihood(Question.Tried tried, String contaminant, Question question) {
+        Contaminant deposit = base.contaminants().get(contaminant);
+        Chances chances = deposit.chances(base.methods().get(tried.method().orElseThrow()));
+        double chance = belief(deposit, question).mean(chances.fresh().probability(), chances.hardened().probability());
+        return switch (tried.outcome()) {
+            case "cleared" -> chance;
+            // some effect is half as telling as the whole
+            case "partly" -> Math.sqrt(chance);
+            default -> 1 - chance;
+        };
+    }
+
+    private static Belief belief(Contaminant deposit, Question question) {
+        if (question.ageHours().isEmpty()) {
+            return deposit.hardens().isNever() ? new Belief(0) : Belief.UNKNOWN;
+        }
+        return Belief.byAge(question.ageHours().getAsDouble(), Belief.hoursAt(deposit.hardens().cool(),
+                deposit.hardens().hot(), question.facts().warmestPanelC().orElse(HOT_PANEL_C)));
+    }
+
+    /** Every sign that says something of this contaminant, the most telling first. */
+    List<Sign> signs(Noted noted, Question question, String contaminant) {
+        List<Sign> signs = new ArrayList<>();
+        noted.seen().forEach(o -> signs.add(sign(o, true, ifSeen(o, contaminant))));
+        noted.notSeen().forEach(o -> signs.add(sign(o, false, ifNotSeen(o, contaminant))));
+        List<Question.Tried> told = question.tried().stream().filter(t -> t.counts() && t.method().isPresent()
+                && !t.outcome().equals("harm")).toList();
+        double[] logs = attempts(question).get(contaminant);
+        for (int i = 0; i < told.size(); i++) {
+            Method method = base.methods().get(told.get(i).method().orElseThrow());
+            signs.add(new Sign("tried:" + method.id(), method.name() + ": " + told.get(i).outcome().replace('-', ' '),
+                    true, TRIED, "computed", rounded(Math.exp(logs[i])), false, method.basis(), method.sources()));
+        }
+        return signs.stream().filter(s -> Math.abs(Math.log(s.ratio())) > 0.05).sorted(java.util.Comparator
+                .comparingDouble((Sign s) -> -Math.abs(Math.log(s.ratio()))).thenComparing(Sign::sign)).toList();
+    }
+
+    private Sign sign(Observation o, boolean seen, double ratio) {
+        return new Sign(o.id(), (seen ? "" : "Looked for and not there: ") + o.says(), seen, o.group(), o.strength(),
+                rounded(ratio), seen && o.strength().equals("decisive"), o.basis(), o.sources());
+    }
+
+    private static double rounded(double ratio) {
+        return Math.round(ratio * 100) / 100.0;
+    }
+}

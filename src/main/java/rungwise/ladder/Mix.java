@@ -1,0 +1,297 @@
+package rungwise.ladder;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import rungwise.knowledge.Family;
+import rungwise.knowledge.Figures;
+import rungwise.knowledge.KnowledgeBase;
+import rungwise.knowledge.Method;
+import rungwise.knowledge.Weights;
+import rungwise.science.LeastCostMix;
+
+/**
+ * One ladder for a deposit that may be one of several. A hazard counts from a belief of 0.02, a bar from 0.10; the
+ * chance of a method is its chance over all that the deposit may be, and the seven steps go by that chance. A key is
+ * the largest that the method has for any of them, so the order stays cautious.
+ */
+final class Mix {
+    static final double HAZARD_FROM = 0.02;
+    static final double BAR_FROM = 0.10;
+    private static final int ASKED_AT_MOST = 12;
+    private static final int ASKED_AT_LEAST = 3;
+    private static final double BRIEFLY_ASKED_FROM = 0.05;
+    private static final int OPTIONAL_AT_MOST = 12;
+    private static final double SLOW_OVER_MINUTES = 30;
+    private static final int PUSHES_TO_GRADE = 5;
+
+    private final KnowledgeBase base;
+    private final Sequence sequence;
+    private final Question question;
+    private final Prospects prospects;
+    private final Map<String, Double> belief;
+    private final List<String> asked;
+    private final Set<String> barred = new TreeSet<>();
+    private final Map<String, String[]> passed = new LinkedHashMap<>();
+    private final List<Able> slow = new ArrayList<>();
+    private List<Able> rungs = List.of();
+    private double cost;
+
+    /** A candidate as the mixture sees it. */
+    record Able(Answer.Rung rung, Method method, List<Object> key, double mean, boolean asks, double cost) {
+        boolean takesFilm() {
+            return rung.severity().filmMicrons() >= 0.3;
+        }
+
+        double dwell() {
+            return method.dwell().usual();
+        }
+    }
+
+    /**
+     * The mixture.
+     *
+     * @param brief ask in full only about what is likely, and about every hazard; enough to weigh a check by
+     */
+    Mix(Advisor advisor, Question question, Prospects prospects, Map<String, Double> belief, boolean brief) {
+        this.base = advisor.knowledge();
+        this.sequence = advisor.sequence();
+        this.question = question;
+        this.prospects = prospects;
+        this.belief = belief;
+        List<String> likeliest = belief.entrySet().stream().sorted(Map.Entry.<String, Double>comparingByValue()
+                .reversed().thenComparing(Map.Entry.comparingByKey())).map(Map.Entry::getKey).toList();
+        this.asked = new ArrayList<>();
+        for (String id : likeliest) {
+            boolean counts = belief.get(id) >= (brief && !isHazard(id) ? BRIEFLY_ASKED_FROM : HAZARD_FROM);
+            if (asked.size() < (brief ? 1 : ASKED_AT_LEAST) || counts && asked.size() < ASKED_AT_MOST) {
+                asked.add(id);
+            }
+        }
+        choose();
+    }
+
+    private boolean isHazard(String contaminant) {
+        return base.contaminants().get(contaminant).holds().isPresent()
+                || base.contaminants().get(contaminant).emergency().isPresent();
+    }
+
+    List<String> asked() {
+        return asked;
+    }
+
+    Answer answerFor(String contaminant) {
+        return prospects.of(contaminant).answer();
+    }
+
+    double weight(String contaminant) {
+        return belief.get(contaminant);
+    }
+
+    List<Able> rungs() {
+        return rungs;
+    }
+
+    /** Gentle but slow, and not chosen. */
+    List<Able> slow() {
+        return slow;
+    }
+
+    Set<String> barred() {
+        return barred;
+    }
+
+    /** Step and figures by method. */
+    Map<String, String[]> passed() {
+        return passed;
+    }
+
+    /** Expected worker minutes of the ladder, referral included. */
+    double cost() {
+        return cost;
+    }
+
+    boolean isHeld() {
+        return hazards().anyMatch(id -> answerFor(id).hold().isPresent());
+    }
+
+    /** What counts as a hazard: all that is believed enough, and in any case the likeliest. */
+    java.util.stream.Stream<String> hazards() {
+        return asked.stream().filter(id -> weight(id) >= HAZARD_FROM || id.equals(asked.get(0)));
+    }
+
+    double mean(String method) {
+        double mean = 0;
+        for (Map.Entry<String, Double> one : belief.entrySet()) {
+            mean += one.getValue() * prospects.chance(one.getKey(), method);
+        }
+        return mean;
+    }
+
+    private void choose() {
+        asked.forEach(id -> {
+            Prospects.Prospect prospect = prospects.of(id);
+            if (weight(id) >= BAR_FROM || asked.indexOf(id) == 0) {
+                barred.addAll(prospect.barred());
+            }
+        });
+        if (isHeld()) {
+            cost = base.weights().referral();
+            return;
+        }
+        List<Able> able = ordered(candidates());
+        able.removeIf(a -> passes(a, a.mean() < Worth.POINTLESS_BELOW, "pointless", "chance "
+                + Figures.text(round(a.mean())) + " over all it may be, under " + Figures.text(Worth.POINTLESS_BELOW)));
+        able.removeIf(a -> passes(a, a.mean() < Worth.REAL_FROM && (a.takesFilm() || a.asks()), "earned",
+                (a.takesFilm() ? "takes film" : "needs agreement") + " for a chance of "
+                        + Figures.text(round(a.mean())) + " over all it may be"));
+        Set<String> forced = new HashSet<>();
+        able.stream().filter(a -> a.mean() >= Worth.REAL_FROM && !a.takesFilm()
+                        && (a.dwell() <= SLOW_OVER_MINUTES || a.dwell() <= question.canWaitMinutes()))
+                .forEach(a -> {
+                    forced.add(a.method().id());
+                    able.stream().filter(f -> isFiner(f, a)).forEach(f -> forced.add(f.method().id()));
+                });
+        List<Able> optional = able.stream().filter(a -> !forced.contains(a.method().id()))
+                .sorted(Comparator.comparingDouble(a -> -a.mean() / Math.max(0.1, a.cost()))).toList();
+        for (Able out : optional.subList(Math.min(OPTIONAL_AT_MOST, optional.size()), optional.size())) {
+            able.remove(out);
+            passes(out, true, "cost", "twelve others promise more for their minutes");
+        }
+        cheapest(able, forced);
+    }
+
+    private boolean passes(Able able, boolean out, String step, String why) {
+        if (out) {
+            passed.put(able.method().id(), new String[]{step, why});
+        }
+        return out;
+    }
+
+    private void cheapest(List<Able> able, Set<String> forced) {
+        List<String> rest = belief.keySet().stream().filter(id -> !asked.contains(id)).toList();
+        double[] weights = new double[asked.size() + 1];
+        for (int i = 0; i < asked.size(); i++) {
+            weights[i] = weight(asked.get(i));
+        }
+        double others = rest.stream().mapToDouble(belief::get).sum();
+        weights[asked.size()] = others;
+        List<LeastCostMix.Try> tries = able.stream().map(a -> {
+            List<Double> chances = new ArrayList<>();
+            asked.forEach(id -> chances.add(prospects.chance(id, a.method().id())));
+            double sum = rest.stream().mapToDouble(id -> belief.get(id) * prospects.chance(id, a.method().id())).sum();
+            chances.add(others <= 0 ? 0 : sum / others);
+            return new LeastCostMix.Try(a.cost(), chances, a.method().family());
+        }).toList();
+        long always = 0;
+        long[] needs = new long[able.size()];
+        for (int i = 0; i < able.size(); i++) {
+            always |= forced.contains(able.get(i).method().id()) ? 1L << i : 0;
+            for (int j = 0; j < able.size(); j++) {
+                needs[i] |= isFiner(able.get(j), able.get(i)) ? 1L << j : 0;
+            }
+        }
+        LeastCostMix.Chosen chosen = LeastCostMix.of(tries, always, needs, weights, base.weights().referral());
+        cost = chosen.cost();
+        List<Able> kept = new ArrayList<>();
+        for (int i = 0; i < able.size(); i++) {
+            if ((chosen.mask() & 1L << i) != 0) {
+                kept.add(able.get(i));
+            } else {
+                if (able.get(i).dwell() > SLOW_OVER_MINUTES) {
+                    slow.add(able.get(i));
+                }
+                passes(able.get(i), true, able.get(i).dwell() > SLOW_OVER_MINUTES ? "slow" : "cost",
+                        "chance " + Figures.text(round(able.get(i).mean())) + " over all it may be is not worth "
+                                + Figures.text(round(able.get(i).cost())) + " min");
+            }
+        }
+        rungs = List.copyOf(kept);
+    }
+
+    private boolean isFiner(Able one, Able other) {
+        Family family = base.families().get(one.method().family());
+        return family.graded() && one.method().family().equals(other.method().family())
+                && one.rung().severity().filmMicrons() < other.rung().severity().filmMicrons();
+    }
+
+    private Map<String, Able> candidates() {
+        Map<String, Able> able = new HashMap<>();
+        for (String id : asked) {
+            prospects.of(id).rungs().forEach((method, rung) -> {
+                if (!barred.contains(method)) {
+                    able.merge(method, able(rung, mean(method)), (a, b) ->
+                            compare(b.key(), a.key()) > 0 ? b : a);
+                }
+            });
+        }
+        boolean softened = able.values().stream().anyMatch(a -> !a.method().softens().isEmpty()
+                && !a.method().needsSoftener());
+        able.values().removeIf(a -> a.method().needsSoftener() && !softened);
+        return able;
+    }
+
+    private Able able(Answer.Rung rung, double mean) {
+        Method method = base.methods().get(rung.method());
+        Weights weights = base.weights();
+        boolean asks = rung.gates().stream().anyMatch(g -> g.state().equals("open")
+                && base.gates().get(g.id()).needsAgreement());
+        return new Able(rung, method, rung.severity().key(), mean, asks,
+                weights.work() * method.minutes().perSpot() + weights.waiting() * method.dwell().usual()
+                        + weights.filmPerMicron() * rung.severity().filmMicrons()
+                        + method.marringPercent() / 100 * weights.mark());
+    }
+
+    /** By the largest key, which a rung that must come after others takes over from them. */
+    private List<Able> ordered(Map<String, Able> able) {
+        Map<String, List<Object>> keys = new HashMap<>();
+        Map<String, Integer> depth = new HashMap<>();
+        able.forEach((id, a) -> keys.put(id, a.key()));
+        boolean moved = true;
+        for (int round = 0; moved && round < able.size(); round++) {
+            moved = false;
+            for (String then : new TreeSet<>(able.keySet())) {
+                for (String first : sequence.earlierThan(then).keySet()) {
+                    Able before = able.get(first);
+                    if (before == null || before.rung().severity().chemical() > PUSHES_TO_GRADE || before.asks()
+                            || before.takesFilm()) {
+                        continue;
+                    }
+                    int compared = compare(keys.get(first), keys.get(then));
+                    int deep = depth.getOrDefault(first, 0) + 1;
+                    if (compared > 0 || compared == 0 && deep > depth.getOrDefault(then, 0)) {
+                        keys.put(then, keys.get(first));
+                        depth.put(then, deep);
+                        moved = true;
+                    }
+                }
+            }
+        }
+        List<Able> ordered = new ArrayList<>(able.values().stream().map(a -> new Able(a.rung(), a.method(),
+                keys.get(a.method().id()), a.mean(), a.asks(), a.cost())).toList());
+        ordered.sort(Comparator.comparing(Able::key, Mix::compare)
+                .thenComparing(a -> depth.getOrDefault(a.method().id(), 0)).thenComparing(a -> a.method().id()));
+        return ordered;
+    }
+
+    @SuppressWarnings({"unchecked", "rawtypes"})
+    private static int compare(List<Object> one, List<Object> other) {
+        for (int i = 0; i < Math.min(one.size(), other.size()); i++) {
+            int compared = ((Comparable) one.get(i)).compareTo(other.get(i));
+            if (compared != 0) {
+                return compared;
+            }
+        }
+        return 0;
+    }
+
+    static double round(double value) {
+        return Math.round(value * 1000) / 1000.0;
+    }
+}

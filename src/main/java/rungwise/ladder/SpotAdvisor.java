@@ -1,0 +1,235 @@
+package rungwise.ladder;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.function.BinaryOperator;
+import java.util.function.Function;
+import rungwise.knowledge.Agent;
+import rungwise.knowledge.Basis;
+import rungwise.knowledge.Figures;
+import rungwise.knowledge.KnowledgeBase;
+import rungwise.rules.Because;
+import rungwise.rules.Clash;
+import rungwise.science.ChanceRange;
+
+/**
+ * Answers for a spot whose contaminant is only believed. It holds one question; beliefs may be put to it one after
+ * another, and what was worked out for a contaminant is kept. Not for several threads.
+ */
+public final class SpotAdvisor {
+    private final Advisor advisor;
+    private final KnowledgeBase base;
+    private final Question question;
+    private final Prospects prospects;
+
+    public SpotAdvisor(Advisor advisor, Question question) {
+        this.advisor = advisor;
+        this.base = advisor.knowledge();
+        this.question = question;
+        this.prospects = new Prospects(advisor, question);
+    }
+
+    /**
+     * What a belief leads to, in short.
+     *
+     * @param minutes expected worker minutes, referral included
+     * @param first   the first rung; empty where work is held or none is left
+     */
+    public record Outlook(double minutes, Optional<String> first, boolean held) {
+    }
+
+    /** Short form of {@link #answer}, for weighing what a check would be worth. */
+    public Outlook outlook(Map<String, Double> belief) {
+        Mix mix = new Mix(advisor, question, prospects, belief, true);
+        return new Outlook(mix.cost(), mix.rungs().stream().findFirst().map(a -> a.method().id()), mix.isHeld());
+    }
+
+    /**
+     * One ladder over all that the deposit may be.
+     *
+     * @param belief probability by contaminant, summing to one
+     */
+    public Answer answer(Map<String, Double> belief) {
+        Mix mix = new Mix(advisor, question, prospects, belief, false);
+        List<Answer> all = mix.asked().stream().map(mix::answerFor).toList();
+        List<Answer> hazards = mix.hazards().map(mix::answerFor).toList();
+        Answer likeliest = all.get(0);
+        Optional<Answer.Held> hold = hazards.stream().flatMap(a -> a.hold().stream()).findFirst();
+        boolean stopped = hold.isPresent() || hazards.stream().anyMatch(a -> Set.of("flush", "stop")
+                .contains(a.next().action()));
+        List<Answer.Rung> rungs = stopped ? List.of() : rungs(mix);
+        List<Answer.Alternative> alternatives = stopped ? List.of() : alternatives(mix, all, rungs);
+        Set<String> barred = mix.barred();
+        return new Answer(base.revision(), question,
+                union(all, Answer::assumed, a -> a.fact() + a.value(), (a, b) -> a), hold, state(mix),
+                around(all, Answer::before, barred), rungs, alternatives, passedOver(mix, all, rungs, alternatives),
+                union(all, Answer::barred, Answer.Barred::method, (a, b) -> a.because().size() >= b.because().size()
+                        ? a : b).stream().filter(b -> barred.contains(b.method())).toList(),
+                union(all, Answer::neighbours, n -> n.surface() + n.method(), (a, b) -> a).stream().filter(n -> rungs
+                        .stream().anyMatch(r -> r.method().equals(n.method()))).toList(),
+                around(all, Answer::after, barred), likeliest.wayOut(),
+                next(hold, hazards, likeliest, all, rungs), expected(mix, rungs));
+    }
+
+    private Answer.State state(Mix mix) {
+        double sum = mix.asked().stream().mapToDouble(mix::weight).sum();
+        double hardened = 0;
+        double marked = 0;
+        for (String id : mix.asked()) {
+            hardened += mix.weight(id) / sum * mix.answerFor(id).belief().hardened();
+            marked += mix.weight(id) / sum * mix.answerFor(id).belief().marked();
+        }
+        return new Answer.State(Mix.round(1 - hardened), Mix.round(hardened), Mix.round(marked));
+    }
+
+    private static <T> List<T> union(List<Answer> all, Function<Answer, List<T>> part, Function<T, String> id,
+                                     BinaryOperator<T> both) {
+        Map<String, T> union = new LinkedHashMap<>();
+        all.forEach(a -> part.apply(a).forEach(one -> union.merge(id.apply(one), one, both)));
+        return List.copyOf(union.values());
+    }
+
+    private static List<Answer.Around> around(List<Answer> all, Function<Answer, List<Answer.Around>> part,
+                                              Set<String> barred) {
+        return union(all, part, Answer.Around::step, (a, b) -> a).stream().filter(s -> !barred.contains(s.step()))
+                .toList();
+    }
+
+    private List<Answer.Rung> rungs(Mix mix) {
+        List<Answer.Rung> rungs = new ArrayList<>();
+        List<Agent> earlier = new ArrayList<>();
+        question.tried().stream().filter(t -> t.hoursAgo() < 24).forEach(t -> t.method().map(base.methods()::get)
+                .map(base::agentOf).or(() -> t.substance().map(base.agents()::get)).ifPresent(earlier::add));
+        for (Mix.Able able : mix.rungs()) {
+            rungs.add(rung(rungs.size() + 1, able, mix, bridges(able, mix, earlier)));
+            earlier.add(base.agentOf(able.method()));
+        }
+        return rungs;
+    }
+
+    private List<Answer.Bridge> bridges(Mix.Able able, Mix mix, List<Agent> earlier) {
+        Map<String, Answer.Bridge> bridges = new LinkedHashMap<>();
+        for (Agent before : earlier) {
+            advisor.sequence().clashes(before, base.agentOf(able.method()), base.toolOf(able.method())).forEach(clash -> {
+                Clash said = clash.conclusion();
+                bridges.put(before.id() + ">" + said.then(), new Answer.Bridge(before.id(), said.bridge().stream()
+                        .filter(m -> !mix.barred().contains(m)).toList(), said.waitMinutes(), said.text(),
+                        List.of(clash.because())));
+            });
+        }
+        return List.copyOf(bridges.values());
+    }
+
+    /** A rung with everything that any of the suspects asks of it. */
+    private Answer.Rung rung(int rank, Mix.Able able, Mix mix, List<Answer.Bridge> bridges) {
+        List<Answer.Rung> same = mix.asked().stream().flatMap(id -> mix.answerFor(id).rungs().stream())
+                .filter(r -> r.method().equals(able.method().id())).toList();
+        Answer.Rung r = able.rung();
+        double half = ChanceRange.halfWidth(able.mean());
+        List<Because> because = new ArrayList<>();
+        because.add(new Because("chance", "It can take off what this may be.", "The chance is taken over all that the "
+                + "deposit may be, each by its belief.", mix.asked().stream().map(id -> base.contaminants().get(id)
+                .name() + ", belief " + Mix.round(mix.weight(id)) + ": chance " + Mix.round(chance(mix, id, r.method())))
+                .toList(), List.of(), Basis.MEMORY));
+        r.because().stream().filter(b -> !b.rule().equals("chance")).forEach(because::add);
+        return new Answer.Rung(rank, r.method(), r.name(), new Answer.Grades(r.severity().mechanical(),
+                r.severity().chemical(), r.severity().thermal(), r.severity().filmMicrons(), able.key()),
+                new Answer.Odds(Mix.round(able.mean()), Mix.round(Math.max(0, able.mean() - half)),
+                        Mix.round(Math.min(1, able.mean() + half)), r.chance().basis()),
+                r.minutes(), r.agent(), r.dwell(), r.window(), r.pressureBar(), r.tool(), r.technique(), r.tries(),
+                r.level(), r.stopSigns(), parts(same, Answer.Rung::risks, Answer.Risk::text),
+                parts(same, Answer.Rung::ppe, Answer.Ppe::item), parts(same, Answer.Rung::gates, Answer.GateState::id),
+                r.waste(), bridges, allowed(r.ifCleared(), mix), allowed(r.ifMarked(), mix), because);
+    }
+
+    private double chance(Mix mix, String contaminant, String method) {
+        return mix.asked().contains(contaminant) ? prospects.chance(contaminant, method) : 0;
+    }
+
+    private static <T> List<T> parts(List<Answer.Rung> same, Function<Answer.Rung, List<T>> part,
+                                     Function<T, String> id) {
+        Map<String, T> parts = new LinkedHashMap<>();
+        same.forEach(r -> part.apply(r).forEach(p -> parts.putIfAbsent(id.apply(p), p)));
+        return List.copyOf(parts.values());
+    }
+
+    private static List<Answer.Around> allowed(List<Answer.Around> steps, Mix mix) {
+        return steps.stream().filter(s -> !mix.barred().contains(s.step())).toList();
+    }
+
+    private List<Answer.Alternative> alternatives(Mix mix, List<Answer> all, List<Answer.Rung> rungs) {
+        Map<String, Answer.Alternative> slow = new LinkedHashMap<>();
+        mix.slow().forEach(s -> slow.put(s.method().id(), new Answer.Alternative(s.method().id(), s.method().name(),
+                "gentle but slow: stays " + Figures.text(s.dwell()) + " min", rung(1, s, mix, List.of()))));
+        union(all, Answer::alternatives, Answer.Alternative::method, (a, b) -> a).stream()
+                .filter(a -> !mix.barred().contains(a.method()) && mix.mean(a.method()) >= Worth.POINTLESS_BELOW
+                        && rungs.stream().noneMatch(r -> r.method().equals(a.method())))
+                .forEach(a -> slow.putIfAbsent(a.method(), a));
+        return List.copyOf(slow.values());
+    }
+
+    private List<Answer.PassedOver> passedOver(Mix mix, List<Answer> all, List<Answer.Rung> rungs,
+                                               List<Answer.Alternative> alternatives) {
+        Map<String, Answer.PassedOver> passed = new TreeMap<>();
+        union(all, Answer::passedOver, Answer.PassedOver::method, (a, b) -> a).forEach(p -> passed.put(p.method(),
+                new Answer.PassedOver(p.method(), p.name(), p.step(), p.why(), Mix.round(mix.mean(p.method())),
+                        p.because())));
+        mix.passed().forEach((id, step) -> passed.put(id, new Answer.PassedOver(id, base.methods().get(id).name(),
+                step[0], step[1], Mix.round(mix.mean(id)), List.of(new Because("worth:" + step[0].replace(' ', '-'),
+                Steps.SAYS.get(step[0]), Steps.CAUSE.get(step[0]), List.of(step[1]),
+                base.methods().get(id).sources(), Basis.COMMON_PRACTICE)))));
+        rungs.forEach(r -> passed.remove(r.method()));
+        alternatives.forEach(a -> passed.remove(a.method()));
+        mix.barred().forEach(passed::remove);
+        return List.copyOf(passed.values());
+    }
+
+    private static Answer.Next next(Optional<Answer.Held> hold, List<Answer> hazards, Answer likeliest,
+                                    List<Answer> all, List<Answer.Rung> rungs) {
+        if (hold.isPresent()) {
+            return new Answer.Next("hold", Optional.empty(), Optional.of(hold.get().until()), hold.get().doFirst(),
+                    hold.get().because());
+        }
+        for (String first : List.of("flush", "stop")) {
+            Optional<Answer> found = hazards.stream().filter(a -> a.next().action().equals(first)).findFirst();
+            if (found.isPresent()) {
+                return found.get().next();
+            }
+        }
+        if (rungs.isEmpty() || likeliest.next().action().equals("done")) {
+            return likeliest.next();
+        }
+        Answer.Rung rung = rungs.get(0);
+        return all.stream().map(Answer::next).filter(n -> n.method().filter(rung.method()::equals).isPresent())
+                .findFirst().orElseGet(() -> new Answer.Next(rung.hasOpen("test_spot") ? "test" : "try",
+                        Optional.of(rung.method()), Optional.empty(), (rung.hasOpen("test_spot")
+                        ? "Hidden test spot first: " : "") + rung.name() + ". " + rung.technique(), rung.because()));
+    }
+
+    private Answer.Expected expected(Mix mix, List<Answer.Rung> rungs) {
+        double cleared = 0;
+        double likely = 0;
+        double mark = 1;
+        for (String id : mix.asked()) {
+            double left = mix.weight(id);
+            for (Mix.Able able : mix.rungs()) {
+                likely += left * able.rung().minutes();
+                left *= 1 - mix.answerFor(id).rungs().stream().filter(r -> r.method().equals(able.method().id()))
+                        .findFirst().map(r -> r.chance().mean()).orElse(0.0);
+            }
+            cleared += mix.weight(id) - left;
+        }
+        for (Mix.Able able : mix.rungs()) {
+            mark *= 1 - able.method().marringPercent() / 100;
+        }
+        double worst = mix.rungs().stream().mapToDouble(a -> a.rung().minutes() * a.method().tries()).sum();
+        return rungs.isEmpty() ? new Answer.Expected(0, 0, 0, new Answer.Took(0, 0, 0))
+                : new Answer.Expected(Mix.round(cleared), state(mix).marked(), Mix.round(1 - mark), new Answer.Took(
+                Mix.round(rungs.get(0).minutes()), Mix.round(likely), Mix.round(worst)));
+    }
+}

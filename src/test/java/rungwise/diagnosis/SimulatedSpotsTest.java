@@ -1,0 +1,248 @@
+package rungwise.diagnosis;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Random;
+import java.util.Set;
+import java.util.TreeMap;
+import org.junit.jupiter.api.Test;
+import rungwise.Base;
+import rungwise.knowledge.EvidenceStrength;
+import rungwise.knowledge.KnowledgeBase;
+import rungwise.knowledge.Observation;
+import rungwise.ladder.Question;
+import tools.jackson.databind.node.JsonNodeFactory;
+import tools.jackson.databind.node.ObjectNode;
+
+/**
+ * Spots drawn from what is known: a contaminant by how often it is met, then its signs. Such spots keep to the model
+ * that judges them, so the figures are the best case, not what a yard would see; the noisy run is the fairer one.
+ */
+class SimulatedSpotsTest {
+    private static final KnowledgeBase KNOWN = Base.advisor().knowledge();
+    private static final Identifier IDENTIFIER = new Identifier(Base.advisor());
+    private static final Weighing WEIGHING = new Weighing(KNOWN);
+    private static final int SPOTS = 1_000;
+    private static final Set<String> LOOKED_AT = Set.of("place", "near", "colour", "form", "feel", "water");
+
+    private record Drawn(String contaminant, List<String> signs) {
+    }
+
+    private record Score(double top1, double top3, double brier, double offBy, double tooSure) {
+    }
+
+    private static String contaminant(Random random) {
+        double sum = 0;
+        Map<String, Double> weights = new TreeMap<>();
+        for (String id : KNOWN.contaminants().keySet()) {
+            if (!id.equals("unknown_deposit")) {
+                weights.put(id, KNOWN.signs().frequencyOf(id).weight());
+                sum += weights.get(id);
+            }
+        }
+        double left = random.nextDouble() * sum;
+        for (Map.Entry<String, Double> one : weights.entrySet()) {
+            left -= one.getValue();
+            if (left <= 0) {
+                return one.getKey();
+            }
+        }
+        return weights.keySet().iterator().next();
+    }
+
+    /** True signs only, each seen as often as its strength says; telling ones are looked for half the time. */
+    private static Drawn draw(Random random) {
+        String id = contaminant(random);
+        List<String> signs = new ArrayList<>();
+        for (Observation o : KNOWN.observations().values()) {
+            double seen = KNOWN.signs().strengths().get(o.strength()).seen();
+            boolean looked = LOOKED_AT.contains(o.id().split("_")[0]) || random.nextDouble() < 0.5;
+            if (o.pointsTo().contains(id) && !o.group().equals("side") && looked && random.nextDouble() < seen) {
+                signs.add(o.id());
+            }
+        }
+        return new Drawn(id, signs);
+    }
+
+    /** One sign of each kind, right or wrong by the rates that the model itself believes in: what doubt is made for. */
+    private static Drawn drawnByRate(Random random) {
+        String id = contaminant(random);
+        List<String> signs = new ArrayList<>();
+        for (String group : LOOKED_AT.stream().sorted().toList()) {
+            List<Observation> kinds = KNOWN.observations().values().stream().filter(o -> o.id().startsWith(
+                    group + "_")).toList();
+            if (kinds.stream().noneMatch(o -> o.pointsTo().contains(id))) {
+                continue;
+            }
+            double sum = kinds.stream().mapToDouble(o -> WEIGHING.rate(o, id)).sum();
+            double left = random.nextDouble() * Math.max(1, sum);
+            for (Observation o : kinds) {
+                left -= WEIGHING.rate(o, id);
+                if (left <= 0) {
+                    signs.add(o.id());
+                    break;
+                }
+            }
+        }
+        for (Observation o : KNOWN.observations().values()) {
+            EvidenceStrength strength = KNOWN.signs().strengths().get(o.strength());
+            if (o.id().matches("v\\d+") && o.pointsTo().contains(id)
+                    && random.nextDouble() < strength.seen() / 2) {
+                signs.add(o.id());
+            }
+        }
+        return new Drawn(id, signs);
+    }
+
+    /** Half of the signs are missing, and 15 % of the rest are another sign of the same kind, or any. */
+    private static Drawn blurred(Drawn drawn, Random random) {
+        List<String> signs = new ArrayList<>();
+        List<Observation> all = List.copyOf(KNOWN.observations().values());
+        for (String sign : drawn.signs()) {
+            if (random.nextDouble() < 0.5) {
+                continue;
+            }
+            if (random.nextDouble() < 0.15) {
+                String group = KNOWN.observations().get(sign).group();
+                List<Observation> others = all.stream().filter(o -> !o.id().equals(sign) && o.speaks()
+                        && o.group().equals(group)).toList();
+                List<Observation> from = others.isEmpty() ? all.stream().filter(Observation::speaks).toList() : others;
+                signs.add(from.get(random.nextInt(from.size())).id());
+            } else {
+                signs.add(sign);
+            }
+        }
+        return new Drawn(drawn.contaminant(), signs);
+    }
+
+    private static Spot spot(List<String> signs) {
+        ObjectNode tree = JsonNodeFactory.instance.objectNode();
+        var list = tree.putArray("observations");
+        new LinkedHashSet<>(signs).forEach(list::add);
+        return SpotReader.read(tree, KNOWN);
+    }
+
+    private static Score score(String name, List<Drawn> spots) {
+        int top1 = 0;
+        int top3 = 0;
+        double brier = 0;
+        int[] many = new int[5];
+        int[] right = new int[5];
+        double[] said = new double[5];
+        for (Drawn drawn : spots) {
+            Map<String, Double> belief = IDENTIFIER.belief(spot(drawn.signs()));
+            List<Map.Entry<String, Double>> order = belief.entrySet().stream()
+                    .sorted(Map.Entry.<String, Double>comparingByValue().reversed()).toList();
+            boolean first = order.get(0).getKey().equals(drawn.contaminant());
+            top1 += first ? 1 : 0;
+            top3 += order.stream().limit(3).anyMatch(e -> e.getKey().equals(drawn.contaminant())) ? 1 : 0;
+            for (Map.Entry<String, Double> one : belief.entrySet()) {
+                double truth = one.getKey().equals(drawn.contaminant()) ? 1 : 0;
+                brier += (one.getValue() - truth) * (one.getValue() - truth);
+            }
+            double top = order.get(0).getValue();
+            int bin = Math.min(4, (int) (top * 5));
+            many[bin]++;
+            said[bin] += top;
+            right[bin] += first ? 1 : 0;
+        }
+        int n = spots.size();
+        System.out.printf(Locale.ROOT, "%s: %d spots, top-1 %.1f %%, top-3 %.1f %%, Brier %.3f%n", name, n,
+                100.0 * top1 / n, 100.0 * top3 / n, brier / n);
+        double offBy = 0;
+        double tooSure = 0;
+        for (int i = 0; i < 5; i++) {
+            if (many[i] > 0) {
+                System.out.printf(Locale.ROOT, "    said %.1f to %.1f: %4d spots, mean said %.2f, right %.2f%n", i / 5.0,
+                        (i + 1) / 5.0, many[i], said[i] / many[i], (double) right[i] / many[i]);
+                tooSure = many[i] < 50 ? tooSure : Math.max(tooSure, (said[i] - right[i]) / many[i]);
+                offBy += Math.abs(said[i] - right[i]) / n;
+            }
+        }
+        System.out.printf(Locale.ROOT, "    mean distance of said from right %.3f%n", offBy);
+        return new Score((double) top1 / n, (double) top3 / n, brier / n, offBy, tooSure);
+    }
+
+    @Test
+    void spots_drawn_from_what_is_known_are_recognised_and_the_doubt_is_honest() {
+        Random random = new Random(20_260_101);
+        List<Drawn> spots = new ArrayList<>();
+        for (int i = 0; i < SPOTS; i++) {
+            spots.add(draw(random));
+        }
+        Score clean = score("identification, true signs", spots);
+        Score noisy = score("identification, half missing and 15 % flipped",
+                spots.stream().map(s -> blurred(s, random)).toList());
+        List<Drawn> byRate = new ArrayList<>();
+        for (int i = 0; i < SPOTS; i++) {
+            byRate.add(drawnByRate(random));
+        }
+        Score rates = score("identification, signs right and wrong by the model's own rates", byRate);
+        assertThat(rates.offBy()).isLessThan(0.10);
+        assertThat(clean.top1()).isGreaterThan(0.80);
+        assertThat(clean.top3()).isGreaterThan(0.92);
+        assertThat(clean.brier()).isLessThan(0.35);
+        assertThat(noisy.top1()).isGreaterThan(0.38).isLessThan(clean.top1());
+        assertThat(noisy.top3()).isGreaterThan(0.56);
+        // true signs are said with too much doubt, never with too little
+        assertThat(clean.tooSure()).isLessThan(0.05);
+        assertThat(noisy.tooSure()).isLessThan(0.05);
+    }
+
+    @Test
+    void checks_are_few_and_make_the_answer_better() {
+        Random random = new Random(7);
+        int checks = 0;
+        int before = 0;
+        int after = 0;
+        Observation outside = KNOWN.observations().get("side_outside");
+        List<Drawn> drawnSpots = java.util.stream.Stream.generate(() -> blurred(draw(random), random))
+                .filter(d -> outside.pointsTo().contains(d.contaminant())).limit(80).toList();
+        int spots = drawnSpots.size();
+        for (Drawn drawn : drawnSpots) {
+            Set<String> seen = new LinkedHashSet<>(drawn.signs());
+            Set<String> notSeen = new LinkedHashSet<>();
+            for (int i = 0; i < 8; i++) {
+                ObjectNode tree = JsonNodeFactory.instance.objectNode().put("surface", "clear_2k_sound");
+                seen.forEach(tree.withArray("observations")::add);
+                notSeen.stream().filter(n -> !seen.contains(n)).forEach(tree.withArray("notSeen")::add);
+                tree.putObject("setting").put("panelC", 20).put("sun", "shade");
+                Identification found = IDENTIFIER.identify(SpotReader.read(tree, KNOWN));
+                boolean right = found.suspects().get(0).contaminant().equals(drawn.contaminant());
+                before += i == 0 && right ? 1 : 0;
+                if (found.check().offered().isEmpty() || i == 7) {
+                    after += right ? 1 : 0;
+                    break;
+                }
+                checks++;
+                for (Identification.Outcome outcome : found.check().offered().get().outcomes()) {
+                    outcome.sign().ifPresent(s -> {
+                        double rate = WEIGHING.rate(KNOWN.observations().get(s), drawn.contaminant());
+                        (random.nextDouble() < rate ? seen : notSeen).add(s);
+                    });
+                }
+                // outcomes too rare to be worked out are looked at as well
+                String check = found.check().offered().get().id();
+                KNOWN.observations().values().stream().filter(o -> o.seenBy().equals(check)
+                        && !seen.contains(o.id())).forEach(o -> notSeen.add(o.id()));
+            }
+        }
+        System.out.printf(Locale.ROOT, "identification, checks: %d outside spots on sound clear, %.2f checks each, right "
+                + "before %.0f %%, after %.0f %%%n", spots, (double) checks / spots, 100.0 * before / spots,
+                100.0 * after / spots);
+        assertThat((double) checks / spots).isLessThan(4);
+        assertThat(after).isGreaterThanOrEqualTo(before);
+    }
+
+    @Test
+    void asking_twice_gives_the_same_answer() {
+        Drawn drawn = draw(new Random(3));
+        assertThat(IDENTIFIER.identify(spot(drawn.signs()))).isEqualTo(IDENTIFIER.identify(spot(drawn.signs())));
+        assertThat(spot(drawn.signs()).question()).isInstanceOf(Question.class);
+    }
+}
