@@ -16,7 +16,10 @@ import rungwise.knowledge.Near;
 import rungwise.ladder.Advisor;
 import rungwise.ladder.Answer;
 import rungwise.ladder.BadQuestion;
+import rungwise.ladder.ChanceTable;
 import rungwise.ladder.QuestionReader;
+import rungwise.shoplog.Shoplog;
+import rungwise.shoplog.Teacher;
 import tools.jackson.core.JacksonException;
 import tools.jackson.databind.JsonNode;
 
@@ -37,6 +40,13 @@ final class LadderCommand implements Callable<Integer> {
     @Option(names = "--why", paramLabel = "METHOD", description = "say where this method went, and why")
     private String why;
 
+    @Option(names = "--data", paramLabel = "DIR", description = "use what the log in this folder has taught, or in "
+            + "jdbc:postgresql://host/name")
+    private String data;
+
+    @Option(names = "--no-learning", description = "answer with priors, whatever the log says")
+    private boolean noLearning;
+
     @CommandLine.Spec
     private CommandLine.Model.CommandSpec spec;
 
@@ -51,7 +61,8 @@ final class LadderCommand implements Callable<Integer> {
         }
         Answer answer;
         try {
-            answer = advisor.answer(QuestionReader.read(tree, advisor.knowledge()), why != null);
+            answer = advisor.answer(QuestionReader.read(tree, advisor.knowledge()), why != null,
+                    chances(advisor));
         } catch (BadQuestion bad) {
             throw new InputProblem("The question in " + file + " cannot be answered:\n  "
                     + bad.getMessage().replace("\n", "\n  "));
@@ -65,6 +76,21 @@ final class LadderCommand implements Callable<Integer> {
         }
         out.flush();
         return 0;
+    }
+
+    private ChanceTable chances(Advisor advisor) {
+        if (data == null || noLearning) {
+            return ChanceTable.PRIOR;
+        }
+        if (!Shoplog.exists(data)) {
+            throw new InputProblem("--data: there is no log in " + data + "; name its folder, or leave --data out to "
+                    + "answer with priors");
+        }
+        try (Shoplog log = Shoplog.open(data)) {
+            Teacher teacher = new Teacher(log, advisor.knowledge());
+            teacher.refresh();
+            return teacher.table();
+        }
     }
 
     private JsonNode read() {

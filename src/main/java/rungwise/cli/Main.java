@@ -11,8 +11,9 @@ import rungwise.ladder.Opened;
 /** The program. */
 @Command(name = "rungwise", mixinStandardHelpOptions = true, version = "rungwise 0.1.0",
         description = "The gentlest removal method still worth trying on a vehicle surface, and why.",
-        footer = {"", "Exit codes: 0 answered, 1 knowledge or cases have faults, 2 the input is wrong."},
-        subcommands = {LadderCommand.class, CheckCommand.class, CasesCommand.class, ServeCommand.class})
+        footer = {"", "Exit codes: 0 answered, 1 knowledge, cases or the log have faults, 2 the input is wrong."},
+        subcommands = {LadderCommand.class, CheckCommand.class, CasesCommand.class, ServeCommand.class,
+                LogCommand.class, LearnedCommand.class})
 public final class Main implements Runnable {
     static final int FAULTS = 1;
     static final int BAD_INPUT = 2;

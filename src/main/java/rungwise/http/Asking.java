@@ -3,10 +3,12 @@ package rungwise.http;
 import io.javalin.http.Context;
 import java.io.IOException;
 import java.util.List;
+import java.util.function.Supplier;
 import rungwise.knowledge.Mappers;
 import rungwise.ladder.Advisor;
 import rungwise.ladder.Answer;
 import rungwise.ladder.BadQuestion;
+import rungwise.ladder.ChanceTable;
 import rungwise.ladder.QuestionReader;
 import tools.jackson.core.JacksonException;
 import tools.jackson.core.TokenStreamLocation;
@@ -18,9 +20,11 @@ final class Asking {
     private static final JsonMapper MAPPER = Mappers.json();
 
     private final Advisor advisor;
+    private final Supplier<ChanceTable> chances;
 
-    Asking(Advisor advisor) {
+    Asking(Advisor advisor, Supplier<ChanceTable> chances) {
         this.advisor = advisor;
+        this.chances = chances;
     }
 
     Answer answer(Context ctx) throws IOException {
@@ -30,7 +34,7 @@ final class Asking {
         }
         JsonNode tree = parse(Body.of(ctx));
         try {
-            return advisor.answer(QuestionReader.read(tree, advisor.knowledge()), all);
+            return advisor.answer(QuestionReader.read(tree, advisor.knowledge()), all, chances.get());
         } catch (BadQuestion e) {
             List<Refusal.Entry> entries = e.problems().stream()
                     .map(p -> new Refusal.Entry(p.pointer(), p.wrong(), p.remedy())).toList();
@@ -51,7 +55,7 @@ final class Asking {
     }
 
     /** A body without a content type is taken at its word. */
-    private static boolean isJson(String contentType) {
+    static boolean isJson(String contentType) {
         if (contentType == null) {
             return true;
         }
@@ -59,7 +63,7 @@ final class Asking {
         return type.equals("application/json") || type.startsWith("application/") && type.endsWith("+json");
     }
 
-    private static JsonNode parse(byte[] body) {
+    static JsonNode parse(byte[] body) {
         JsonNode tree;
         try {
             tree = MAPPER.readTree(body);

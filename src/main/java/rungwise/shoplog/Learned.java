@@ -31,13 +31,15 @@ final class Learned {
     /** Spots that may still be worked on; an older one is believed by its age alone. */
     private static final int SPOTS_OPEN = 10_000;
     private static final int LAST_HARMS = 5;
+    /** A smaller part of a try, believed in a state that is next to ruled out, is not worth a line. */
+    private static final double SHOWN_FROM = 0.05;
     /** A warm guess where nobody measured: the same as for a question. */
     private static final double WARM_PANEL_C = 45;
 
     private final KnowledgeBase base;
     private final Map<Cell, Tally> cells = new HashMap<>();
     private final Map<Worked, long[]> tries = new HashMap<>();
-    private final Map<Worked, List<String>> harms = new HashMap<>();
+    private final Map<Worked, Harms> harms = new HashMap<>();
     private final Map<String, Belief> spots = new LinkedHashMap<>() {
         @Override
         protected boolean removeEldestEntry(Map.Entry<String, Belief> eldest) {
@@ -52,6 +54,17 @@ final class Learned {
     private record Worked(String method, SurfaceKind surface) {
     }
 
+    /** How often, and the ids of the last ones. */
+    private record Harms(long count, List<String> last) {
+        static final Harms NONE = new Harms(0, List.of());
+
+        Harms and(String attempt) {
+            List<String> ids = new ArrayList<>(last);
+            ids.add(attempt);
+            return new Harms(count + 1, List.copyOf(ids.subList(Math.max(0, ids.size() - LAST_HARMS), ids.size())));
+        }
+    }
+
     Learned(KnowledgeBase base) {
         this.base = base;
     }
@@ -64,7 +77,7 @@ final class Learned {
             Worked worked = new Worked(method.id(), surface.get());
             tries.computeIfAbsent(worked, w -> new long[1])[0]++;
             if (tried.outcome() == Outcome.HARM) {
-                harm(worked, tried.id());
+                harms.put(worked, harms.getOrDefault(worked, Harms.NONE).and(tried.id()));
             }
         }
         if (method == null || surface.isEmpty() || contaminant == null || method.kind() != MethodKind.REMOVE) {
@@ -75,11 +88,6 @@ final class Learned {
             counted++;
             weigh(tried, method, contaminant, surface.get());
         }
-    }
-
-    private void harm(Worked worked, String attempt) {
-        List<String> last = harms.computeIfAbsent(worked, w -> new ArrayList<>());
-        last.add(attempt);
     }
 
     private void weigh(Tried tried, Method method, Contaminant contaminant, SurfaceKind surface) {
@@ -156,7 +164,9 @@ final class Learned {
     Lessons lessons() {
         Map<Cell, Tally> pooled = pooled();
         List<Lessons.Move> moves = new ArrayList<>();
-        cells.forEach((cell, own) -> {
+        cells.entrySet().stream().filter(e -> e.getValue().tries() >= SHOWN_FROM).forEach(e -> {
+            Cell cell = e.getKey();
+            Tally own = e.getValue();
             double from = own.expected() / own.tries();
             double to = Math.max(0, Math.min(1, from + Shift.of(own, pooled.get(pool(cell)).less(own))));
             moves.add(new Lessons.Move(cell.method(), cell.bond(), cell.state(), word(cell.surface()), round(from),
@@ -166,9 +176,8 @@ final class Learned {
                 .thenComparing(Lessons.Move::bond).thenComparing(Lessons.Move::state)
                 .thenComparing(Lessons.Move::surface));
         List<Lessons.Alarm> alarms = new ArrayList<>();
-        harms.forEach((worked, ids) -> alarms.add(new Lessons.Alarm(worked.method(), word(worked.surface()),
-                ids.size(), tries.get(worked)[0], List.copyOf(ids.subList(Math.max(0, ids.size() - LAST_HARMS),
-                ids.size())), proposal(worked))));
+        harms.forEach((worked, done) -> alarms.add(new Lessons.Alarm(worked.method(), word(worked.surface()),
+                done.count(), tries.get(worked)[0], done.last(), proposal(worked))));
         alarms.sort(Comparator.comparingLong((Lessons.Alarm a) -> -a.harms()).thenComparing(Lessons.Alarm::method)
                 .thenComparing(Lessons.Alarm::surface));
         return new Lessons(base.revision(), counted, new Lessons.LeftOut(unprepared, unknown), List.copyOf(moves),

@@ -13,6 +13,8 @@ final class LearnedTable implements ChanceTable {
     /** No chance becomes certain, nor quite impossible: Bayes could not come back from there. */
     private static final double LOWEST = 0.01;
     private static final double HIGHEST = 0.98;
+    /** A smaller move is none: answers show three decimals. */
+    private static final double NOTICED = 0.0005;
 
     /**
      * What is known of a method, bond class and state on one family of surfaces.
@@ -43,7 +45,9 @@ final class LearnedTable implements ChanceTable {
         if (prior.hardened().compareTo(prior.fresh()) <= 0) {
             ifHardened = Math.min(ifHardened, ifFresh);
         }
-        return new Likely(ifFresh, ifHardened, fresh.tries(), hardened.tries(), true);
+        boolean moves = Math.abs(ifFresh - prior.fresh().probability()) >= NOTICED
+                || Math.abs(ifHardened - prior.hardened().probability()) >= NOTICED;
+        return moves ? new Likely(ifFresh, ifHardened, fresh.tries(), hardened.tries(), true) : Likely.prior(prior);
     }
 
     private static double moved(double prior, Moved by) {

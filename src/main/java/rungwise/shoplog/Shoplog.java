@@ -31,7 +31,7 @@ import tools.jackson.databind.json.JsonMapper;
  * even in part. It may be used from many threads, and by several processes at once.
  */
 public final class Shoplog implements AutoCloseable {
-    private static final JsonMapper MAPPER = Mappers.json().rebuild().disable(SerializationFeature.INDENT_OUTPUT)
+    static final JsonMapper MAPPER = Mappers.json().rebuild().disable(SerializationFeature.INDENT_OUTPUT)
             .changeDefaultPropertyInclusion(i -> i.withValueInclusion(JsonInclude.Include.NON_EMPTY)).build();
     private static final int BATCH = 500;
     /** Any number of our own: who writes holds it until the end, so that seq grows in the order of commits. */

@@ -15,21 +15,29 @@ class HouseTest {
     static final ArchRule arrows_run_one_way = layeredArchitecture().consideringOnlyDependenciesInLayers()
             .layer("cli").definedBy("rungwise.cli..")
             .optionalLayer("http").definedBy("rungwise.http..")
+            .layer("shoplog").definedBy("rungwise.shoplog..")
             .layer("ladder").definedBy("rungwise.ladder..")
             .layer("rules").definedBy("rungwise.rules..")
             .layer("knowledge").definedBy("rungwise.knowledge..")
             .layer("science").definedBy("rungwise.science..")
             .whereLayer("cli").mayNotBeAccessedByAnyLayer()
             .whereLayer("http").mayOnlyBeAccessedByLayers("cli")
-            .whereLayer("ladder").mayOnlyBeAccessedByLayers("cli", "http")
-            .whereLayer("rules").mayOnlyBeAccessedByLayers("ladder", "cli", "http")
-            .whereLayer("knowledge").mayOnlyBeAccessedByLayers("rules", "ladder", "cli", "http")
+            .whereLayer("shoplog").mayOnlyBeAccessedByLayers("cli", "http")
+            .whereLayer("ladder").mayOnlyBeAccessedByLayers("shoplog", "cli", "http")
+            .whereLayer("rules").mayOnlyBeAccessedByLayers("ladder", "shoplog", "cli", "http")
+            .whereLayer("knowledge").mayOnlyBeAccessedByLayers("rules", "ladder", "shoplog", "cli", "http")
             .because("a change of the web or the engine must not reach the trade's knowledge");
 
     @ArchTest
     static final ArchRule the_engine_stays_in_rules = noClasses().that().resideOutsideOfPackage("rungwise.rules..")
             .should().dependOnClassesThat().resideInAnyPackage("org.drools..", "org.kie..")
             .because("only one package may see the engine");
+
+    @ArchTest
+    static final ArchRule the_database_stays_in_shoplog = noClasses().that()
+            .resideOutsideOfPackage("rungwise.shoplog..").should().dependOnClassesThat()
+            .resideInAnyPackage("java.sql..", "javax.sql..", "org.jdbi..", "org.flywaydb..", "com.zaxxer..", "org.sqlite..")
+            .because("only one package may see the database");
 
     @ArchTest
     static final ArchRule the_web_stays_in_http = noClasses().that().resideOutsideOfPackage("rungwise.http..")
