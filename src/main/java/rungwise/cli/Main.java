@@ -37,10 +37,14 @@ public final class Main implements Runnable {
 
     /** Runs a command line and gives its exit code. */
     public static int run(String... args) {
-        return new CommandLine(new Main()).setExecutionExceptionHandler((problem, line, parsed) -> {
+        return commandLine().execute(args);
+    }
+
+    static CommandLine commandLine() {
+        return new CommandLine(new Main()).setCaseInsensitiveEnumValuesAllowed(true).setExecutionExceptionHandler((problem, line, parsed) -> {
             line.getErr().println(problem.getMessage());
             return problem instanceof InputProblem ? BAD_INPUT : FAULTS;
-        }).execute(args);
+        });
     }
 
     Opened open() {
