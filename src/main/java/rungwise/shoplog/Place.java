@@ -7,6 +7,7 @@ import java.nio.channels.FileChannel;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
+import java.sql.SQLException;
 import java.util.Map;
 import java.util.Optional;
 import org.flywaydb.core.Flyway;
@@ -19,6 +20,8 @@ import org.flywaydb.core.api.FlywayException;
  * @param folder that holds the file; empty for a server
  */
 record Place(String url, Optional<Path> folder) {
+    /** Version of the last file in the folder migrations. */
+    static final String NEWEST = "1";
     private static final String FILE = "attempts.db";
     private static final int WAIT_MILLIS = 5_000;
     private static final int FILE_CONNECTIONS = 3;
@@ -58,7 +61,7 @@ record Place(String url, Optional<Path> folder) {
 
     /** Without what may be a password. */
     static String shown(String url) {
-        return url.replaceFirst("\\?.*", "").replaceFirst("//[^/@]*@", "//");
+        return url.replaceFirst("^jdbc:sqlite:", "").replaceFirst("\\?.*", "").replaceFirst("//[^/@]*@", "//");
     }
 
     HikariDataSource connect() {
@@ -87,6 +90,9 @@ record Place(String url, Optional<Path> folder) {
 
     /** Brings the tables to what this program knows; one process at a time. */
     void migrate(HikariDataSource source) throws IOException {
+        if (isCurrent(source)) {
+            return;
+        }
         if (folder.isEmpty()) {
             flyway(source);
             return;
@@ -94,6 +100,17 @@ record Place(String url, Optional<Path> folder) {
         try (FileChannel lock = FileChannel.open(folder.get().resolve("opening.lock"), StandardOpenOption.CREATE,
                 StandardOpenOption.WRITE); var held = lock.lock()) {
             flyway(source);
+        }
+    }
+
+    /** Looks before the migrator is started, which takes longer than all the rest of opening a log. */
+    private static boolean isCurrent(HikariDataSource source) {
+        try (var connection = source.getConnection(); var statement = connection.createStatement();
+             var row = statement.executeQuery("SELECT version, success FROM flyway_schema_history "
+                     + "ORDER BY installed_rank DESC LIMIT 1")) {
+            return row.next() && NEWEST.equals(row.getString(1)) && row.getBoolean(2);
+        } catch (SQLException noLogYet) {
+            return false;
         }
     }
 

@@ -20,7 +20,10 @@ final class Server {
     /** For user root it starts in a user namespace of its own, as the server refuses root. */
     private static Started start() {
         try {
-            EmbeddedPostgres server = EmbeddedPostgres.builder().start();
+            EmbeddedPostgres server = EmbeddedPostgres.builder()
+                    // its own defaults are those of a toy: commits that do not wait for the disk
+                    .setServerConfig("fsync", "on").setServerConfig("synchronous_commit", "on")
+                    .setServerConfig("full_page_writes", "on").start();
             Runtime.getRuntime().addShutdownHook(new Thread(() -> {
                 try {
                     server.close();

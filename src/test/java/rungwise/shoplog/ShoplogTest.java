@@ -192,6 +192,17 @@ abstract class ShoplogTest {
     }
 
     @Test
+    void the_version_looked_for_is_that_of_the_last_migration() throws Exception {
+        open().close();
+        try (var connection = java.sql.DriverManager.getConnection(Place.of(data).url());
+             var statement = connection.createStatement(); var row = statement.executeQuery(
+                     "SELECT version FROM flyway_schema_history ORDER BY installed_rank DESC LIMIT 1")) {
+            assertThat(row.next()).isTrue();
+            assertThat(row.getString(1)).isEqualTo(Place.NEWEST);
+        }
+    }
+
+    @Test
     void a_log_of_a_newer_program_is_not_touched() throws Exception {
         open().close();
         try (var connection = java.sql.DriverManager.getConnection(Place.of(data).url());
