@@ -50,6 +50,14 @@ class LogCommandTest {
     }
 
     @Test
+    void the_demo_log_is_kept_and_teaches() {
+        assertThat(run("log", "add", "demo-data/log.csv", "--data", data()).err()).isEmpty();
+        String learned = run("learned", "--data", data()).out();
+        assertThat(learned).contains("aliph_tar").contains("ALARM: acid_mild did harm on paint in 1 of 2 tries.")
+                .contains("left out 1 on unprepared panels");
+    }
+
+    @Test
     void one_wrong_row_keeps_the_whole_file_out_and_exits_2() throws Exception {
         add("a.yaml", "{contaminant: tar_spot, method: aliph_tar, outcome: cleared}");
         Ran ran = add("b.csv", "contaminant,method,outcome\ntar_spot,alc_gel,no-change\ntar_spot,alc_gell,no-change\n");

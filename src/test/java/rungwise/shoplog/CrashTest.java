@@ -110,7 +110,8 @@ class CrashTest {
                 } catch (InterruptedException e) {
                     // kill at once
                 }
-                child.destroyForcibly();
+                // by its handle: the process object would close its output, and acknowledgements in it would be lost
+                child.toHandle().destroyForcibly();
             });
             killer.start();
             for (; line != null; line = out.readLine()) {
