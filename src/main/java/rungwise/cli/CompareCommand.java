@@ -13,6 +13,7 @@ import rungwise.diagnosis.SpotAnswer;
 import rungwise.knowledge.Mappers;
 import rungwise.ladder.Advisor;
 import rungwise.ladder.Answer;
+import rungwise.ladder.ChanceTable;
 import rungwise.ladder.QuestionReader;
 import rungwise.ladder.compare.Comparison;
 import rungwise.ladder.compare.Differences;
@@ -64,7 +65,8 @@ final class CompareCommand implements Callable<Integer> {
 
     private static Answer answer(String file, JsonNode tree, Advisor advisor) {
         return QuestionFile.asked(file, () -> SpotAnswer.to(advisor, new Identifier(advisor),
-                QuestionReader.read(WhatIf.without(tree), advisor.knowledge()), true, false)).answer();
+                QuestionReader.read(WhatIf.without(tree), advisor.knowledge()), true, false,
+                ChanceTable.PRIOR)).answer();
     }
 
     private static void print(Comparison comparison, PrintWriter out) {

@@ -15,6 +15,9 @@ import rungwise.knowledge.Near;
 import rungwise.ladder.Advisor;
 import rungwise.ladder.QuestionReader;
 import rungwise.ladder.compare.WhatIf;
+import rungwise.ladder.ChanceTable;
+import rungwise.shoplog.Shoplog;
+import rungwise.shoplog.Teacher;
 import tools.jackson.databind.JsonNode;
 
 /** Asks for a ladder. */
@@ -32,6 +35,13 @@ final class LadderCommand implements Callable<Integer> {
     @Option(names = "--why", paramLabel = "METHOD", description = "say where this method went, and why")
     private String why;
 
+    @Option(names = "--data", paramLabel = "DIR", description = "use what the log in this folder has taught, or in "
+            + "jdbc:postgresql://host/name")
+    private String data;
+
+    @Option(names = "--no-learning", description = "answer with priors, whatever the log says")
+    private boolean noLearning;
+
     @CommandLine.Spec
     private CommandLine.Model.CommandSpec spec;
 
@@ -45,7 +55,7 @@ final class LadderCommand implements Callable<Integer> {
                     + Near.to(why, advisor.knowledge().methods().keySet()));
         }
         SpotAnswer answer = QuestionFile.asked(file, () -> SpotAnswer.to(advisor, new Identifier(advisor),
-                QuestionReader.read(WhatIf.without(tree), advisor.knowledge()), why != null, WhatIf.isAsked(tree)));
+                QuestionReader.read(WhatIf.without(tree), advisor.knowledge()), why != null, WhatIf.isAsked(tree), chances(advisor)));
         if (json) {
             out.println(Mappers.json().writeValueAsString(answer));
         } else if (why != null) {
@@ -62,5 +72,20 @@ final class LadderCommand implements Callable<Integer> {
         }
         out.flush();
         return 0;
+    }
+
+    private ChanceTable chances(Advisor advisor) {
+        if (data == null || noLearning) {
+            return ChanceTable.PRIOR;
+        }
+        if (!Shoplog.exists(data)) {
+            throw new InputProblem("--data: there is no log in " + data + "; name its folder, or leave --data out to "
+                    + "answer with priors");
+        }
+        try (Shoplog log = Shoplog.open(data)) {
+            Teacher teacher = new Teacher(log, advisor.knowledge());
+            teacher.refresh();
+            return teacher.table();
+        }
     }
 }

@@ -11,8 +11,9 @@ import rungwise.ladder.Opened;
 /** The program. */
 @Command(name = "rungwise", mixinStandardHelpOptions = true, version = "rungwise 0.1.0",
         description = "The gentlest removal method still worth trying on a vehicle surface, and why.",
-        footer = {"", "Exit codes: 0 answered, 1 knowledge or cases have faults, 2 the input is wrong."},
-        subcommands = {LadderCommand.class, IdentifyCommand.class, CompareCommand.class, CheckCommand.class, CasesCommand.class, ServeCommand.class})
+        footer = {"", "Exit codes: 0 answered, 1 knowledge, cases or the log have faults, 2 the input is wrong."},
+        subcommands = {LadderCommand.class, IdentifyCommand.class, CompareCommand.class, CheckCommand.class,
+                CasesCommand.class, ServeCommand.class, LogCommand.class, LearnedCommand.class})
 public final class Main implements Runnable {
     static final int FAULTS = 1;
     static final int BAD_INPUT = 2;
@@ -36,10 +37,14 @@ public final class Main implements Runnable {
 
     /** Runs a command line and gives its exit code. */
     public static int run(String... args) {
-        return new CommandLine(new Main()).setExecutionExceptionHandler((problem, line, parsed) -> {
+        return commandLine().execute(args);
+    }
+
+    static CommandLine commandLine() {
+        return new CommandLine(new Main()).setCaseInsensitiveEnumValuesAllowed(true).setExecutionExceptionHandler((problem, line, parsed) -> {
             line.getErr().println(problem.getMessage());
             return problem instanceof InputProblem ? BAD_INPUT : FAULTS;
-        }).execute(args);
+        });
     }
 
     Opened open() {

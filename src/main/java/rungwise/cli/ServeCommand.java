@@ -1,12 +1,16 @@
 package rungwise.cli;
 
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CountDownLatch;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParentCommand;
+import rungwise.http.Learning;
 import rungwise.http.Service;
+import rungwise.ladder.Advisor;
+import rungwise.shoplog.Shoplog;
 
 /** Serves the JSON API. */
 @Command(name = "serve", mixinStandardHelpOptions = true, description = "Answer over HTTP until stopped.")
@@ -20,13 +24,26 @@ final class ServeCommand implements Callable<Integer> {
     @Option(names = "--port", defaultValue = "8420", description = "port, 0 takes a free one (${DEFAULT-VALUE})")
     private int port;
 
+    @Option(names = "--data", paramLabel = "DIR", description = "keep attempts in this folder, or in "
+            + "jdbc:postgresql://host/name; without it none are kept")
+    private String data;
+
+    @Option(names = "--no-learning", description = "answer with priors, whatever the log says")
+    private boolean noLearning;
+
     @CommandLine.Spec
     private CommandLine.Model.CommandSpec spec;
 
     @Override
     public Integer call() throws InterruptedException {
-        Service service = Service.start(main.open().orElseThrow(), host, port);
-        Runtime.getRuntime().addShutdownHook(new Thread(service::close));
+        Advisor advisor = main.open().orElseThrow();
+        Optional<Learning> learning = Optional.ofNullable(data)
+                .map(d -> new Learning(Shoplog.open(d), advisor.knowledge(), !noLearning));
+        Service service = Service.start(advisor, learning, host, port);
+        Runtime.getRuntime().addShutdownHook(new Thread(() -> {
+            service.close();
+            learning.ifPresent(Learning::close);
+        }));
         spec.commandLine().getOut().println("Serving http://" + host + ":" + service.port()
                 + "/v1/ladders, described by /openapi.json.");
         spec.commandLine().getOut().flush();

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import rungwise.ladder.Advisor;
 import rungwise.ladder.Answer;
+import rungwise.ladder.ChanceTable;
 import rungwise.ladder.Question;
 import rungwise.ladder.compare.WhatIf;
 
@@ -22,13 +23,15 @@ public record SpotAnswer(@JsonUnwrapped Answer answer, Optional<List<Identificat
      *
      * @param all    judge every remover
      * @param whatIf also try the facts that could be otherwise
+     * @param chances what the shop's log teaches, for a contaminant that is named
      */
     public static SpotAnswer to(Advisor advisor, Identifier identifier, Question question, boolean all,
-                                boolean whatIf) {
+                                boolean whatIf, ChanceTable chances) {
         boolean spot = identifier.canStandFor(question);
-        Answer answer = spot ? identifier.ladder(question) : advisor.answer(question, all);
+        Answer answer = spot ? identifier.ladder(question) : advisor.answer(question, all, chances);
         return new SpotAnswer(answer, spot ? Optional.of(identifier.suspects(question)) : Optional.empty(),
-                whatIf ? Optional.of(WhatIf.changes(question, answer, spot ? identifier::ladder : advisor::answer))
+                whatIf ? Optional.of(WhatIf.changes(question, answer, spot ? identifier::ladder
+                        : q -> advisor.answer(q, false, chances)))
                         : Optional.empty());
     }
 }

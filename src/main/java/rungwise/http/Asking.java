@@ -12,6 +12,7 @@ import rungwise.knowledge.Mappers;
 import rungwise.ladder.Advisor;
 import rungwise.ladder.BadQuestion;
 import rungwise.ladder.Problem;
+import rungwise.ladder.ChanceTable;
 import rungwise.ladder.QuestionReader;
 import rungwise.ladder.compare.Comparison;
 import rungwise.ladder.compare.Differences;
@@ -27,10 +28,12 @@ final class Asking {
 
     private final Advisor advisor;
     private final Identifier identifier;
+    private final Supplier<ChanceTable> chances;
 
-    Asking(Advisor advisor) {
+    Asking(Advisor advisor, Supplier<ChanceTable> chances) {
         this.advisor = advisor;
         this.identifier = new Identifier(advisor);
+        this.chances = chances;
     }
 
     SpotAnswer answer(Context ctx) throws IOException {
@@ -79,7 +82,7 @@ final class Asking {
 
     private SpotAnswer answer(JsonNode tree, boolean all, boolean whatIf) {
         return SpotAnswer.to(advisor, identifier, QuestionReader.read(WhatIf.without(tree), advisor.knowledge()), all,
-                whatIf);
+                whatIf, chances.get());
     }
 
     private static void noParameters(Context ctx) {
@@ -118,7 +121,7 @@ final class Asking {
     }
 
     /** A body without a content type is taken at its word. */
-    private static boolean isJson(String contentType) {
+    static boolean isJson(String contentType) {
         if (contentType == null) {
             return true;
         }
@@ -126,7 +129,7 @@ final class Asking {
         return type.equals("application/json") || type.startsWith("application/") && type.endsWith("+json");
     }
 
-    private static JsonNode parse(byte[] body) {
+    static JsonNode parse(byte[] body) {
         JsonNode tree;
         try {
             tree = MAPPER.readTree(body);

@@ -17,9 +17,18 @@ enum Kind {
                     + "reaching it under a name of their own."),
     WRONG_QUESTION(422, "The question can be read but not answered",
             "Each entry of errors points to a field, says what is wrong with it and what to do."),
+    WRONG_ATTEMPT(422, "The attempt can be read but not kept",
+            "Each entry of errors points to a field, says what is wrong with it and what to do."),
+    KEY_REUSED(422, "The Idempotency-Key stands for another attempt",
+            "Send the same body again to hear the first answer, or take a new key for a new attempt."),
     REFUSED(400, "The request was refused", "Compare it with /openapi.json."),
     FAILED(500, "The service failed", "The fault is not in the request. The log of the service has it."),
-    NOT_READY(503, "The service is not ready", "It is stopping. Ask again when it has been started anew.");
+    NOT_READY(503, "The service is not ready", "It is stopping. Ask again when it has been started anew."),
+    NO_LOG(503, "No log is open here", "Start the service with --data and a folder, or the address of a database."),
+    LOG_UNREACHABLE(503, "The log cannot be used now",
+            "Nothing of the request was kept. Send it again, with the same Idempotency-Key, when the log is back."),
+    LOG_FULL(507, "The disk of the log is full",
+            "Nothing of the request was kept. Make room, then send it again with the same Idempotency-Key.");
 
     private final int status;
     private final String title;

@@ -9,9 +9,11 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.BooleanSupplier;
 import rungwise.knowledge.Mappers;
 import rungwise.ladder.Advisor;
+import rungwise.ladder.ChanceTable;
 import tools.jackson.databind.json.JsonMapper;
 
 /** The paths and what answers on them. */
@@ -22,15 +24,20 @@ final class Routes {
     private final Map<String, Handler> posts = new LinkedHashMap<>();
     private final Tag tag;
 
-    Routes(Advisor advisor, BooleanSupplier ready) {
+    Routes(Advisor advisor, Optional<Learning> learning, BooleanSupplier ready) {
         Shelves shelves = new Shelves(advisor);
-        Asking asking = new Asking(advisor);
+        Asking asking = new Asking(advisor, () -> learning.map(Learning::chances).orElse(ChanceTable.PRIOR));
+        Attempts attempts = new Attempts(advisor.knowledge(), learning);
         byte[] openapi = openapi();
         String revision = advisor.knowledge().revision();
         tag = new Tag(revision);
         posts.put("/v1/ladders", ctx -> fresh(ctx, asking.answer(ctx)));
         posts.put("/v1/ladders/compare", ctx -> fresh(ctx, asking.compare(ctx)));
         posts.put("/v1/identifications", ctx -> fresh(ctx, asking.identify(ctx)));
+        posts.put("/v1/attempts", ctx -> fresh(ctx, attempts.add(ctx)));
+        gets.put("/v1/attempts", ctx -> fresh(ctx, attempts.list(ctx)));
+        gets.put("/v1/attempts/{id}", ctx -> fresh(ctx, attempts.one(ctx)));
+        gets.put("/v1/learned", ctx -> fresh(ctx, attempts.lessons()));
         for (String shelf : Shelves.NAMES) {
             gets.put("/v1/" + shelf, ctx -> tagged(ctx, shelves.list(shelf)));
             gets.put("/v1/" + shelf + "/{id}", ctx -> tagged(ctx, shelves.one(shelf, ctx.pathParam("id"))));

@@ -5,6 +5,7 @@ import io.javalin.compression.CompressionStrategy;
 import io.javalin.config.JavalinConfig;
 import java.time.Duration;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.atomic.AtomicBoolean;
 import org.eclipse.jetty.server.NetworkConnectionLimit;
 import org.eclipse.jetty.server.Server;
@@ -21,8 +22,8 @@ public final class Service implements AutoCloseable {
     private final Routes routes;
     private final Javalin javalin;
 
-    private Service(Advisor advisor, String host, int port) {
-        routes = new Routes(advisor, open::get);
+    private Service(Advisor advisor, Optional<Learning> learning, String host, int port) {
+        routes = new Routes(advisor, learning, open::get);
         HostCheck hosts = HostCheck.forBind(host);
         javalin = Javalin.create(config -> configure(config, hosts)).start(host, port);
     }
@@ -34,7 +35,16 @@ public final class Service implements AutoCloseable {
      * @param port 0 = any free port, see {@link #port()}
      */
     public static Service start(Advisor advisor, String host, int port) {
-        return new Service(advisor, host, port);
+        return start(advisor, Optional.empty(), host, port);
+    }
+
+    /**
+     * Starts to answer, and to keep attempts.
+     *
+     * @param learning the log; whoever opened it closes it, after the service
+     */
+    public static Service start(Advisor advisor, Optional<Learning> learning, String host, int port) {
+        return new Service(advisor, learning, host, port);
     }
 
     public int port() {

@@ -22,6 +22,7 @@ enum Kind {
     WASTE("words/waste.yaml", "word", Word.class),
     LEVEL("words/levels.yaml", "word", Word.class),
     PPE("words/ppe.yaml", "word", Word.class),
+    NOT_FOLLOWED("words/not-followed.yaml", "word", Word.class),
     WEIGHTS("weights.yaml", "weights", Weights.class);
 
     final String place;

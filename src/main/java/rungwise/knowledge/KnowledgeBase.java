@@ -8,8 +8,8 @@ public record KnowledgeBase(String revision, Map<String, Contaminant> contaminan
                             Map<String, Family> families, Map<String, Gate> gates,
                             Map<String, Circumstance> circumstances, Map<String, Observation> observations,
                             Map<String, Source> sources, Map<String, Word> bondClasses, Map<String, Word> wastes,
-                            Map<String, Word> levels, Map<String, Word> ppe, Weights weights,
-                            Signs signs) {
+                            Map<String, Word> levels, Map<String, Word> ppe, Map<String, Word> notFollowed,
+                            Weights weights, Signs signs) {
     public Agent agentOf(Method method) {
         return method.agent().equals("none") ? Agent.NONE : agents.get(method.agent());
     }

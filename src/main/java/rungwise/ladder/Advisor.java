@@ -63,6 +63,15 @@ public final class Advisor {
      * @param all      judge every remover, also those that could never matter for this deposit
      */
     public Answer answer(Question question, boolean all) {
+        return answer(question, all, ChanceTable.PRIOR);
+    }
+
+    /**
+     * The answer.
+     *
+     * @param chances used for what is worth trying; what is permitted and in which order stays with the priors
+     */
+    public Answer answer(Question question, boolean all, ChanceTable chances) {
         Scene scene = Scene.of(question, base, book);
         Candidacy candidacy = new Candidacy(base, book, standing, question, scene, all);
         Optional<Answer.Held> hold = hold(scene);
@@ -75,7 +84,8 @@ public final class Advisor {
             }
         }
         List<Choice> able = ever.stream().filter(c -> c.bestChance() >= Worth.POINTLESS_BELOW).toList();
-        List<Choice> ordered = new Ordering(sequence).of(able);
+        List<Choice> ordered = new Ordering(sequence).of(able).stream().map(c -> c.with(
+                chances.of(scene.contaminant(), c.method(), scene.surface().kind()))).toList();
         Ladder ladder = Ladder.climb(question, scene, candidacy, ordered, new Worth(base.weights(), base.families()));
         List<Concluded<Step>> steps = steps(stopped, ladder, scene);
         Surroundings around = new Surroundings(candidacy, named(steps, ladder, scene));

@@ -5,11 +5,16 @@ import java.time.Duration;
 import java.time.Period;
 
 /** Reads an ISO 8601 duration as hours, weeks, months (30 days) and years (365 days) included. */
-final class Ages {
+public final class Ages {
     private Ages() {
     }
 
-    static double hours(String text) {
+    /**
+     * Hours.
+     *
+     * @throws DateTimeException where the text is no such duration
+     */
+    public static double hours(String text) {
         try {
             return Duration.parse(text).toMinutes() / 60.0;
         } catch (DateTimeException notDaysOrTime) {

@@ -79,12 +79,14 @@ final class Assembly {
     Answer.Rung rung(int rank, Choice choice, Belief belief, List<Agent> earlier) {
         Method method = choice.method();
         double mean = choice.mean(belief);
-        double half = ChanceRange.halfWidth(mean);
+        double half = ChanceRange.halfWidth(mean, belief.mean(choice.likely().triesFresh(),
+                choice.likely().triesHardened()));
         Dwell dwell = narrowed(method.dwell(), choice.judged().narrows());
         return new Answer.Rung(rank, method.id(), method.name(),
                 new Answer.Grades(choice.severity().mechanical(), choice.severity().chemical(),
                         choice.severity().thermal(), choice.severity().filmMicrons(), choice.carried().fields()),
-                new Answer.Odds(round(mean), round(Math.max(0, mean - half)), round(Math.min(1, mean + half)), "prior"),
+                new Answer.Odds(round(mean), round(Math.max(0, mean - half)), round(Math.min(1, mean + half)),
+                        choice.likely().basis()),
                 round(minutes(method)), agent(choice.use().agent()), new Answer.Span(dwell.from(), dwell.to()),
                 method.window().map(w -> new Answer.Span(w.from(), w.to())), method.pressureBar(),
                 choice.use().tool().name(), method.technique(), tries(method), method.level(), method.stopSigns(),
@@ -214,9 +216,23 @@ final class Assembly {
                         + Figures.text(round(belief.hardened()))),
                 override.map(o -> o.sources()).orElse(choice.method().sources()),
                 override.map(o -> o.basis()).orElse(Basis.MEMORY)));
+        if (choice.likely().learned()) {
+            reasons.add(learned(choice));
+        }
         choice.judged().moves().forEach(m -> reasons.add(m.because()));
         reasons.addAll(choice.orderReasons().stream().limit(6).toList());
         return reasons;
+    }
+
+    private Because learned(Choice choice) {
+        Likely now = choice.likely();
+        Likely before = Likely.prior(scene.contaminant().chances(choice.method()));
+        return new Because("learned", "The log of this shop moved the chance.",
+                "A prior of the trade is worth twenty tries; what was recorded here is weighed against it.",
+                List.of("fresh " + Figures.text(before.ifFresh()) + " to " + Figures.text(round(now.ifFresh())) + " on "
+                        + Figures.text(round(now.triesFresh())) + " tries, hardened "
+                        + Figures.text(before.ifHardened()) + " to " + Figures.text(round(now.ifHardened())) + " on "
+                        + Figures.text(round(now.triesHardened())) + " tries"), List.of(), Basis.COMMON_PRACTICE);
     }
 
     private static <T> List<T> join(List<T> one, List<T> two) {

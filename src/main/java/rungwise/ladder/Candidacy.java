@@ -270,8 +270,8 @@ final class Candidacy {
                 + weights.filmPerMicron() * severity.filmMicrons() + mark * (weights.mark() + correctionMinutes(method));
         boolean asks = here.gates().stream().map(g -> base.gates().get(g.conclusion().gate()))
                 .anyMatch(g -> g.needsAgreement() && !gates.isGranted(g, id));
-        return new Choice(standing.use(method, scene.surface()), here, severity, chances, key, key, 0, work, dwell,
-                cost, mark, asks, List.of());
+        return new Choice(standing.use(method, scene.surface()), here, severity, Likely.prior(chances), key, key, 0, work,
+                dwell, cost, mark, asks, List.of());
     }
 
     /** Film and marring figures are those of clear coat: glass neither loses film nor marks to a softer tool. */

@@ -1,7 +1,6 @@
 package rungwise.ladder;
 
 import java.util.List;
-import rungwise.knowledge.Chances;
 import rungwise.knowledge.Method;
 import rungwise.knowledge.Severity;
 import rungwise.rules.Because;
@@ -18,7 +17,7 @@ import rungwise.science.ExpectedCost;
  * @param cost    worker minutes that trying it on one spot is worth, marks and film included
  * @param asks    needs somebody's agreement
  */
-record Choice(Use use, Judged judged, Severity severity, Chances chances, Key own, Key carried, int depth,
+record Choice(Use use, Judged judged, Severity severity, Likely likely, Key own, Key carried, int depth,
               double workMinutes, double dwellMinutes, double cost, double markChance, boolean asks,
               List<Because> orderReasons) {
     Method method() {
@@ -34,11 +33,11 @@ record Choice(Use use, Judged judged, Severity severity, Chances chances, Key ow
     }
 
     double ifFresh() {
-        return chances.fresh().probability();
+        return likely.ifFresh();
     }
 
     double ifHardened() {
-        return chances.hardened().probability();
+        return likely.ifHardened();
     }
 
     double mean(Belief belief) {
@@ -62,7 +61,13 @@ record Choice(Use use, Judged judged, Severity severity, Chances chances, Key ow
     }
 
     Choice carrying(Key key, int level, List<Because> reasons) {
-        return new Choice(use, judged, severity, chances, own, key, level, workMinutes, dwellMinutes, cost, markChance,
+        return new Choice(use, judged, severity, likely, own, key, level, workMinutes, dwellMinutes, cost, markChance,
                 asks, reasons);
+    }
+
+    /** The same, where it is, with other chances: its key keeps the prior. */
+    Choice with(Likely other) {
+        return new Choice(use, judged, severity, other, own, carried, depth, workMinutes, dwellMinutes, cost,
+                markChance, asks, orderReasons);
     }
 }

@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import rungwise.knowledge.Figures;
-import rungwise.knowledge.Method;
 import rungwise.science.Belief;
 
 /**
@@ -42,10 +41,9 @@ record Ladder(List<Choice> rungs, List<Choice> slow, List<Passed> passed, Belief
             boolean isRung = rungs.stream().anyMatch(r -> r.id().equals(id));
             switch (tried.outcome()) {
                 case "no-change" -> {
-                    Method method = choice == null ? null : choice.method();
-                    var chances = method == null ? candidacy.chancesOf(id) : choice.chances();
+                    Likely likely = choice == null ? Likely.prior(candidacy.chancesOf(id)) : choice.likely();
                     for (int i = 0; i < tried.times(); i++) {
-                        belief = belief.afterFailure(chances.fresh().probability(), chances.hardened().probability());
+                        belief = belief.afterFailure(likely.ifFresh(), likely.ifHardened());
                     }
                     if (isRung) {
                         failed.add(id);

@@ -17,6 +17,16 @@ public final class ChanceRange {
      * @param mean 0 to 1
      */
     public static double halfWidth(double mean) {
-        return EIGHTY_PERCENT * Math.sqrt(mean * (1 - mean) / (WORTH_TRIES + 1));
+        return halfWidth(mean, 0);
+    }
+
+    /**
+     * The same with recorded tries beside those that the prior is worth.
+     *
+     * @param mean  0 to 1
+     * @param tries 0 or more
+     */
+    public static double halfWidth(double mean, double tries) {
+        return EIGHTY_PERCENT * Math.sqrt(mean * (1 - mean) / (WORTH_TRIES + tries + 1));
     }
 }

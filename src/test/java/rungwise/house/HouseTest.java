@@ -16,6 +16,7 @@ class HouseTest {
             .layer("cli").definedBy("rungwise.cli..")
             .optionalLayer("http").definedBy("rungwise.http..")
             .layer("diagnosis").definedBy("rungwise.diagnosis..")
+            .layer("shoplog").definedBy("rungwise.shoplog..")
             .layer("ladder").definedBy("rungwise.ladder..")
             .layer("rules").definedBy("rungwise.rules..")
             .layer("knowledge").definedBy("rungwise.knowledge..")
@@ -23,15 +24,22 @@ class HouseTest {
             .whereLayer("cli").mayNotBeAccessedByAnyLayer()
             .whereLayer("http").mayOnlyBeAccessedByLayers("cli")
             .whereLayer("diagnosis").mayOnlyBeAccessedByLayers("cli", "http")
-            .whereLayer("ladder").mayOnlyBeAccessedByLayers("diagnosis", "cli", "http")
-            .whereLayer("rules").mayOnlyBeAccessedByLayers("ladder", "diagnosis", "cli", "http")
-            .whereLayer("knowledge").mayOnlyBeAccessedByLayers("rules", "ladder", "diagnosis", "cli", "http")
+            .whereLayer("shoplog").mayOnlyBeAccessedByLayers("cli", "http")
+            .whereLayer("ladder").mayOnlyBeAccessedByLayers("diagnosis", "shoplog", "cli", "http")
+            .whereLayer("rules").mayOnlyBeAccessedByLayers("ladder", "diagnosis", "shoplog", "cli", "http")
+            .whereLayer("knowledge").mayOnlyBeAccessedByLayers("rules", "ladder", "diagnosis", "shoplog", "cli", "http")
             .because("a change of the web or the engine must not reach the trade's knowledge");
 
     @ArchTest
     static final ArchRule the_engine_stays_in_rules = noClasses().that().resideOutsideOfPackage("rungwise.rules..")
             .should().dependOnClassesThat().resideInAnyPackage("org.drools..", "org.kie..")
             .because("only one package may see the engine");
+
+    @ArchTest
+    static final ArchRule the_database_stays_in_shoplog = noClasses().that()
+            .resideOutsideOfPackage("rungwise.shoplog..").should().dependOnClassesThat()
+            .resideInAnyPackage("java.sql..", "javax.sql..", "org.jdbi..", "org.flywaydb..", "com.zaxxer..", "org.sqlite..")
+            .because("only one package may see the database");
 
     @ArchTest
     static final ArchRule the_web_stays_in_http = noClasses().that().resideOutsideOfPackage("rungwise.http..")

@@ -10,14 +10,18 @@ import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import rungwise.Base;
+import rungwise.shoplog.Shoplog;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 
@@ -26,16 +30,22 @@ class ServiceTest {
     private static final JsonMapper JSON = new JsonMapper();
     private static final HttpClient CLIENT = HttpClient.newHttpClient();
     private static final String TAR = "{\"contaminant\":\"tar_spot\",\"age\":\"P12D\",\"surface\":\"clear_2k_sound\"}";
+    @TempDir
+    private static Path folder;
+    private static Learning learning;
     private static Service service;
 
     @BeforeAll
-    static void start() {
-        service = Service.start(Base.advisor(), "127.0.0.1", 0);
+    static void start() throws Exception {
+        learning = new Learning(Shoplog.open(folder.toString()), Base.advisor().knowledge(), true);
+        service = Service.start(Base.advisor(), Optional.of(learning), "127.0.0.1", 0);
+        send("POST", "/v1/attempts", "{\"contaminant\":\"tar_spot\",\"method\":\"aliph_tar\",\"outcome\":\"cleared\"}");
     }
 
     @AfterAll
     static void stop() {
         service.close();
+        learning.close();
     }
 
     private static HttpResponse<String> send(String method, String path, String body, String... headers)
@@ -226,7 +236,7 @@ class ServiceTest {
             HttpResponse<String> response = post.isMissingNode() ? get(path.replace("{id}", id)) : send("POST", path,
                     post.at("/requestBody/content/application~1json/example").toString(), "Content-Type",
                     "application/json");
-            assertThat(response.statusCode()).as(path).isEqualTo(200);
+            assertThat(response.statusCode()).as(path).isEqualTo(path.equals("/v1/attempts") ? 201 : 200);
         }
     }
 }

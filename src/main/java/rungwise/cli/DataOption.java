@@ -1,0 +1,25 @@
+package rungwise.cli;
+
+import picocli.CommandLine.Option;
+import rungwise.shoplog.Shoplog;
+
+/** Where the log lies. */
+final class DataOption {
+    @Option(names = "--data", paramLabel = "DIR", defaultValue = "${env:RUNGWISE_DATA:-rungwise-data}",
+            description = "folder of the log, or jdbc:postgresql://host/name (${DEFAULT-VALUE}; the environment variable "
+                    + "RUNGWISE_DATA gives another)")
+    private String data;
+
+    /** The log that must be there already. */
+    Shoplog existing() {
+        if (!Shoplog.exists(data)) {
+            throw new InputProblem("there is no log in " + data + "; name its folder with --data, or begin one with "
+                    + "\"rungwise log add FILE\"");
+        }
+        return Shoplog.open(data);
+    }
+
+    Shoplog openOrMake() {
+        return Shoplog.open(data);
+    }
+}

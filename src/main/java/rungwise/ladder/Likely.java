@@ -1,0 +1,24 @@
+package rungwise.ladder;
+
+import rungwise.knowledge.Chances;
+
+/**
+ * How likely a method is to clear a deposit, as the ladder uses it.
+ *
+ * @param ifFresh      chance that one correct attempt clears a fresh deposit
+ * @param ifHardened   the same for a hardened one
+ * @param triesFresh   recorded tries behind the first figure, each weighed by the belief in that state
+ * @param triesHardened recorded tries behind the second
+ * @param learned      whether a log moved either of them; else both are priors
+ */
+public record Likely(double ifFresh, double ifHardened, double triesFresh, double triesHardened, boolean learned) {
+
+    /** What knowledge says. */
+    public static Likely prior(Chances chances) {
+        return new Likely(chances.fresh().probability(), chances.hardened().probability(), 0, 0, false);
+    }
+
+    String basis() {
+        return learned ? "learned" : "prior";
+    }
+}

@@ -1,0 +1,231 @@
+package rungwise.shoplog;
+
+import java.lang.reflect.RecordComponent;
+import java.time.DateTimeException;
+import java.time.Duration;
+import java.time.Instant;
+import java.time.InstantSource;
+import java.time.OffsetDateTime;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Collection;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.UUID;
+import java.util.regex.Pattern;
+import rungwise.knowledge.KnowledgeBase;
+import rungwise.knowledge.Mappers;
+import rungwise.knowledge.Near;
+import rungwise.ladder.BadQuestion;
+import rungwise.ladder.Problem;
+import rungwise.ladder.Question;
+import rungwise.ladder.QuestionReader;
+import tools.jackson.core.JacksonException;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.ObjectMapper;
+import tools.jackson.databind.exc.UnrecognizedPropertyException;
+import tools.jackson.databind.node.ObjectNode;
+
+/**
+ * Reads an attempt from a parsed tree and checks it against what is known. Contaminant, age, surface, facts and setting
+ * are read as those of a question are.
+ */
+public final class AttemptReader {
+    private static final ObjectMapper MAPPER = Mappers.json();
+    private static final List<String> ASKED = List.of("contaminant", "age", "surface", "facts", "setting");
+    private static final Pattern NAME = Pattern.compile("[\\p{L}\\p{N}][\\p{L}\\p{N} ._/-]{0,63}");
+    private static final Pattern ID = Pattern.compile("[0-9a-f]{8}(-[0-9a-f]{4}){3}-[0-9a-f]{12}");
+    private static final Pattern REVISION = Pattern.compile("[0-9a-f]{12}");
+    private static final Duration CLOCKS_DIFFER_BY = Duration.ofDays(1);
+    private static final Instant EARLIEST = Instant.parse("1990-01-01T00:00:00Z");
+    private static final int NOTE_CHARACTERS = 4_000;
+    private static final int PHOTO_CHARACTERS = 500;
+
+    private final KnowledgeBase base;
+    private final InstantSource clock;
+
+    /**
+     * A reader.
+     *
+     * @param clock for attempts that do not say when they were made
+     */
+    public AttemptReader(KnowledgeBase base, InstantSource clock) {
+        this.base = base;
+        this.clock = clock;
+    }
+
+    /** What an attempt says beside what it shares with a question. */
+    private record Rest(Optional<String> id, Optional<String> at, Optional<String> shop, Optional<String> bay,
+                        Optional<String> spot, Optional<String> method, Optional<String> advised,
+                        List<String> notFollowedBecause, Optional<String> outcome, Optional<Boolean> prepared,
+                        OptionalDouble minutes, Optional<String> note, Optional<String> photo,
+                        Optional<String> revision) {
+        private Rest {
+            id = or(id);
+            at = or(at);
+            shop = or(shop);
+            bay = or(bay);
+            spot = or(spot);
+            method = or(method);
+            advised = or(advised);
+            notFollowedBecause = notFollowedBecause == null ? List.of() : List.copyOf(notFollowedBecause);
+            outcome = or(outcome);
+            prepared = or(prepared);
+            minutes = minutes == null ? OptionalDouble.empty() : minutes;
+            note = or(note);
+            photo = or(photo);
+            revision = or(revision);
+        }
+
+        private static <T> Optional<T> or(Optional<T> given) {
+            return given == null ? Optional.empty() : given;
+        }
+    }
+
+    /**
+     * The attempt.
+     *
+     * @throws BadAttempt where a field is unknown, of the wrong kind, out of range, or names what is not known
+     */
+    public Attempt read(JsonNode tree) {
+        if (!(tree instanceof ObjectNode whole)) {
+            throw new BadAttempt(List.of(new Problem("", "an attempt is an object with fields, this is "
+                    + tree.getNodeType().toString().toLowerCase(Locale.ROOT), "start with contaminant, surface, method "
+                    + "and outcome")));
+        }
+        List<Problem> problems = new ArrayList<>();
+        ObjectNode other = whole.deepCopy();
+        ObjectNode asked = MAPPER.createObjectNode();
+        for (String field : ASKED) {
+            Optional.ofNullable(other.remove(field)).ifPresent(value -> asked.set(field, value));
+        }
+        Optional<Question> question = question(asked, problems);
+        Optional<Rest> rest = rest(other, problems);
+        if (!whole.has("contaminant")) {
+            problems.add(new Problem("/contaminant", "it is missing", "name the contaminant, or say unknown"));
+        }
+        rest.ifPresent(r -> check(r, problems));
+        if (!problems.isEmpty()) {
+            throw new BadAttempt(problems);
+        }
+        return attempt(question.orElseThrow(), rest.orElseThrow());
+    }
+
+    private Optional<Question> question(ObjectNode asked, List<Problem> problems) {
+        try {
+            return Optional.of(QuestionReader.read(asked, base));
+        } catch (BadQuestion bad) {
+            problems.addAll(bad.problems());
+            return Optional.empty();
+        }
+    }
+
+    private static Optional<Rest> rest(ObjectNode other, List<Problem> problems) {
+        try {
+            return Optional.of(MAPPER.treeToValue(other, Rest.class));
+        } catch (UnrecognizedPropertyException e) {
+            List<String> fields = new ArrayList<>(ASKED);
+            Arrays.stream(Rest.class.getRecordComponents()).map(RecordComponent::getName).forEach(fields::add);
+            problems.add(new Problem("/" + pointed(e.getPropertyName()), "\"" + e.getPropertyName()
+                    + "\" is not a field of an attempt", Near.to(e.getPropertyName(), fields)
+                    + " The fields are " + String.join(", ", fields)));
+        } catch (JacksonException e) {
+            StringBuilder pointer = new StringBuilder();
+            e.getPath().forEach(p -> pointer.append('/').append(p.getPropertyName() == null ? "" + p.getIndex()
+                    : pointed(p.getPropertyName())));
+            problems.add(new Problem(pointer.toString(), e.getOriginalMessage().lines().findFirst()
+                    .orElse("it does not fit").replaceAll("`?[a-z]+(\\.\\w+)+(<[^`]*>)?(\\$\\w+)?`?", "value"),
+                    "give text, a number or true and false as the field asks"));
+        }
+        return Optional.empty();
+    }
+
+    private static String pointed(String field) {
+        return field.replace("~", "~0").replace("/", "~1");
+    }
+
+    private void check(Rest rest, List<Problem> problems) {
+        rest.id().filter(i -> !ID.matcher(i).matches()).ifPresent(i -> problems.add(new Problem("/id", "\"" + i
+                + "\" is not an id of a log", "leave it out; the log gives one")));
+        rest.at().ifPresent(a -> time(a).ifPresentOrElse(t -> {
+            if (t.isAfter(clock.instant().plus(CLOCKS_DIFFER_BY)) || t.isBefore(EARLIEST)) {
+                problems.add(new Problem("/at", "\"" + a + "\" lies in the future or before 1990",
+                        "set the clock, or say when it was tried"));
+            }
+        }, () -> problems.add(new Problem("/at", "\"" + a + "\" is not a time with its offset",
+                "write 2026-05-04T09:30:00+02:00, or 2026-05-04T07:30:00Z"))));
+        name("/shop", rest.shop(), problems);
+        name("/bay", rest.bay(), problems);
+        name("/spot", rest.spot(), problems);
+        if (rest.method().isEmpty()) {
+            problems.add(new Problem("/method", "it is missing", "name the method that was tried"));
+        }
+        rest.method().ifPresent(m -> known("/method", m, base.methods().keySet(), problems));
+        rest.advised().ifPresent(m -> known("/advised", m, base.methods().keySet(), problems));
+        for (int i = 0; i < rest.notFollowedBecause().size(); i++) {
+            known("/notFollowedBecause/" + i, rest.notFollowedBecause().get(i), base.notFollowed().keySet(), problems);
+        }
+        if (rest.outcome().flatMap(Outcome::of).isEmpty()) {
+            problems.add(new Problem("/outcome", rest.outcome().map(o -> "\"" + o + "\" is not one of the words here")
+                    .orElse("it is missing"), "say " + String.join(", ", Outcome.words())));
+        }
+        rest.minutes().ifPresent(m -> {
+            if (!(m >= 0 && m <= 100_000)) {
+                problems.add(new Problem("/minutes", m + " is out of range", "give minutes from 0 to 100000"));
+            }
+        });
+        text("/note", rest.note(), NOTE_CHARACTERS, problems);
+        text("/photo", rest.photo(), PHOTO_CHARACTERS, problems);
+        rest.revision().filter(r -> !REVISION.matcher(r).matches()).ifPresent(r -> problems.add(new Problem("/revision",
+                "\"" + r + "\" is not a revision", "copy it from the answer, or leave it out")));
+    }
+
+    private static void name(String pointer, Optional<String> name, List<Problem> problems) {
+        name.filter(n -> !NAME.matcher(n).matches()).ifPresent(n -> problems.add(new Problem(pointer,
+                "it is not a short name", "use up to 64 letters, digits, spaces and . _ / - and begin with a letter or "
+                + "digit")));
+    }
+
+    private static void known(String pointer, String id, Collection<String> known, List<Problem> problems) {
+        if (!known.contains(id)) {
+            problems.add(new Problem(pointer, "\"" + id + "\" is not known", known.size() <= 12
+                    ? "use one of " + String.join(", ", known) : Near.to(id, known)));
+        }
+    }
+
+    /** What a database cannot hold, or gives back changed, is not taken in. */
+    private static void text(String pointer, Optional<String> text, int most, List<Problem> problems) {
+        text.ifPresent(t -> {
+            if (t.length() > most) {
+                problems.add(new Problem(pointer, "it is longer than " + most + " characters", "shorten it"));
+            }
+            if (t.codePoints().anyMatch(c -> c < ' ' && c != '\n' && c != '\t' || c >= 0xD800 && c <= 0xDFFF)) {
+                problems.add(new Problem(pointer, "it holds a control character or half a character",
+                        "use plain text; a line ends with a line feed alone"));
+            }
+        });
+    }
+
+    private static Optional<Instant> time(String text) {
+        try {
+            return Optional.of(OffsetDateTime.parse(text).toInstant().truncatedTo(ChronoUnit.MILLIS));
+        } catch (DateTimeException e) {
+            return Optional.empty();
+        }
+    }
+
+    private Attempt attempt(Question question, Rest rest) {
+        return new Attempt(rest.id().orElseGet(() -> UUID.randomUUID().toString()),
+                rest.at().flatMap(AttemptReader::time).orElseGet(() -> clock.instant().truncatedTo(ChronoUnit.MILLIS)),
+                rest.shop().orElse("here"), rest.bay(), rest.spot(),
+                question.contaminant().orElse(Question.UNKNOWN), question.age(),
+                question.surface().stream().distinct().toList(), question.facts(),
+                question.setting(), rest.method().orElseThrow(), rest.advised(), rest.notFollowedBecause(),
+                Outcome.of(rest.outcome().orElseThrow()).orElseThrow(), rest.prepared().orElse(true), rest.minutes(),
+                rest.note().filter(n -> !n.isEmpty()), rest.photo().filter(p -> !p.isEmpty()),
+                rest.revision().orElse(base.revision()));
+    }
+}

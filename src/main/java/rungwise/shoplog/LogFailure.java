@@ -1,0 +1,27 @@
+package rungwise.shoplog;
+
+/** The log could not be read or written; what was not acknowledged is not in it, not even in part. */
+public final class LogFailure extends RuntimeException {
+    private static final long serialVersionUID = 1L;
+
+    /** What stands in the way. */
+    public enum Cause {
+        /** No room on the disk. */
+        FULL,
+        /** Another writes for longer than is waited; asking again may help. */
+        BUSY,
+        /** It cannot be reached, opened or understood. */
+        UNREACHABLE
+    }
+
+    private final Cause why;
+
+    LogFailure(Cause why, String message, Throwable beneath) {
+        super(message, beneath);
+        this.why = why;
+    }
+
+    public Cause why() {
+        return why;
+    }
+}

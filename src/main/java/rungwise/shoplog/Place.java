@@ -1,0 +1,129 @@
+package rungwise.shoplog;
+
+import com.zaxxer.hikari.HikariConfig;
+import com.zaxxer.hikari.HikariDataSource;
+import java.io.IOException;
+import java.nio.channels.FileChannel;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
+import java.sql.SQLException;
+import java.util.Map;
+import java.util.Optional;
+import org.flywaydb.core.Flyway;
+import org.flywaydb.core.api.FlywayException;
+
+/**
+ * Where a log lies: a file in a folder, or a PostgreSQL server.
+ *
+ * @param url    for JDBC
+ * @param folder that holds the file; empty for a server
+ */
+record Place(String url, Optional<Path> folder) {
+    /** Version of the last file in the folder migrations. */
+    static final String NEWEST = "1";
+    private static final String FILE = "attempts.db";
+    private static final int WAIT_MILLIS = 5_000;
+    private static final int FILE_CONNECTIONS = 3;
+    private static final int SERVER_CONNECTIONS = 8;
+
+    /**
+     * From what a user gave: a folder, made if it is not there, or a JDBC URL.
+     *
+     * @throws LogFailure where it is neither
+     */
+    static Place of(String data) {
+        if (data.startsWith("jdbc:postgresql:") || data.startsWith("jdbc:sqlite:")) {
+            return new Place(data, Optional.empty());
+        }
+        if (data.startsWith("jdbc:")) {
+            throw new LogFailure(LogFailure.Cause.UNREACHABLE, "The log cannot lie in " + shown(data)
+                    + ": only SQLite and PostgreSQL are known; name a folder, or jdbc:postgresql://host/name.", null);
+        }
+        Path folder = Path.of(data);
+        try {
+            Files.createDirectories(folder);
+        } catch (IOException e) {
+            throw new LogFailure(LogFailure.Cause.UNREACHABLE, "The folder " + folder + " for the log cannot be made ("
+                    + e.getClass().getSimpleName() + "); name one that this user may write.", e);
+        }
+        return new Place("jdbc:sqlite:" + folder.resolve(FILE), Optional.of(folder));
+    }
+
+    /** Whether there is a log already. */
+    static boolean exists(String data) {
+        return data.startsWith("jdbc:") || Files.exists(Path.of(data).resolve(FILE));
+    }
+
+    boolean isFile() {
+        return url.startsWith("jdbc:sqlite:");
+    }
+
+    /** Without what may be a password. */
+    static String shown(String url) {
+        return url.replaceFirst("^jdbc:sqlite:", "").replaceFirst("\\?.*", "").replaceFirst("//[^/@]*@", "//");
+    }
+
+    HikariDataSource connect() {
+        HikariConfig config = new HikariConfig();
+        config.setJdbcUrl(url);
+        config.setPoolName("log");
+        config.setConnectionTimeout(WAIT_MILLIS);
+        config.setMinimumIdle(1);
+        config.setMaximumPoolSize(isFile() ? FILE_CONNECTIONS : SERVER_CONNECTIONS);
+        if (isFile()) {
+            // a commit returns when the disk has it; readers and the one writer do not wait for each other
+            config.addDataSourceProperty("journal_mode", "WAL");
+            config.addDataSourceProperty("synchronous", "FULL");
+            config.addDataSourceProperty("busy_timeout", String.valueOf(WAIT_MILLIS));
+            // a writer asks for its place at once: one that read first could not get it later
+            config.addDataSourceProperty("transaction_mode", "IMMEDIATE");
+        } else {
+            config.setConnectionInitSql("SET synchronous_commit TO on");
+            config.addDataSourceProperty("ApplicationName", "rungwise");
+            config.addDataSourceProperty("connectTimeout", "5");
+            config.addDataSourceProperty("socketTimeout", "60");
+            config.addDataSourceProperty("reWriteBatchedInserts", "true");
+        }
+        return new HikariDataSource(config);
+    }
+
+    /** Brings the tables to what this program knows; one process at a time. */
+    void migrate(HikariDataSource source) throws IOException {
+        if (isCurrent(source)) {
+            return;
+        }
+        if (folder.isEmpty()) {
+            flyway(source);
+            return;
+        }
+        try (FileChannel lock = FileChannel.open(folder.get().resolve("opening.lock"), StandardOpenOption.CREATE,
+                StandardOpenOption.WRITE); var held = lock.lock()) {
+            flyway(source);
+        }
+    }
+
+    /** Looks before the migrator is started, which takes longer than all the rest of opening a log. */
+    private static boolean isCurrent(HikariDataSource source) {
+        try (var connection = source.getConnection(); var statement = connection.createStatement();
+             var row = statement.executeQuery("SELECT version, success FROM flyway_schema_history "
+                     + "ORDER BY installed_rank DESC LIMIT 1")) {
+            return row.next() && NEWEST.equals(row.getString(1)) && row.getBoolean(2);
+        } catch (SQLException noLogYet) {
+            return false;
+        }
+    }
+
+    private void flyway(HikariDataSource source) {
+        try {
+            Flyway.configure().dataSource(source).locations("classpath:migrations")
+                    // a log of a newer program is refused, not guessed at
+                    .ignoreMigrationPatterns(new String[0])
+                    .placeholders(Map.of("serial", isFile() ? "INTEGER PRIMARY KEY AUTOINCREMENT"
+                            : "BIGINT GENERATED ALWAYS AS IDENTITY PRIMARY KEY"))
+                    .load().migrate();
+        } catch (FlywayException e) {
+            throw Failures.of("The log in " + shown(url) + " cannot be brought to this program's version", e);
+        }
+    }
+}

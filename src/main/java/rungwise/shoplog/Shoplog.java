@@ -1,0 +1,276 @@
+package rungwise.shoplog;
+
+import com.fasterxml.jackson.annotation.JsonInclude;
+import com.zaxxer.hikari.HikariDataSource;
+import com.zaxxer.hikari.pool.HikariPool;
+import java.io.IOException;
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.sql.Types;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.HashMap;
+import java.util.Iterator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.Supplier;
+import org.jdbi.v3.core.Handle;
+import org.jdbi.v3.core.Jdbi;
+import org.jdbi.v3.core.JdbiException;
+import org.jdbi.v3.core.statement.PreparedBatch;
+import org.jdbi.v3.core.statement.SqlStatement;
+import rungwise.knowledge.Mappers;
+import rungwise.ladder.Problem;
+import tools.jackson.databind.SerializationFeature;
+import tools.jackson.databind.json.JsonMapper;
+
+/**
+ * The log. What {@link #add} and {@link #addAll} have returned for is on the disk, and what they threw for is not, not
+ * even in part. It may be used from many threads, and by several processes at once.
+ */
+public final class Shoplog implements AutoCloseable {
+    static final JsonMapper MAPPER = Mappers.json().rebuild().disable(SerializationFeature.INDENT_OUTPUT)
+            .changeDefaultPropertyInclusion(i -> i.withValueInclusion(JsonInclude.Include.NON_EMPTY)).build();
+    private static final int BATCH = 500;
+    /** Any number of our own: who writes holds it until the end, so that seq grows in the order of commits. */
+    private static final long WRITERS = 8_420_001;
+    private static final String INSERT = "INSERT INTO attempt (id, shop, spot, at_millis, contaminant, surface, "
+            + "age_hours, warmest_c, method, outcome, prepared, idempotency_key, fingerprint, body) VALUES (:id, :shop, "
+            + ":spot, :at, :contaminant, :surface, :age, :warmest, :method, :outcome, :prepared, :key, :fingerprint, "
+            + ":body)";
+
+    private final Place place;
+    private final HikariDataSource source;
+    private final Jdbi jdbi;
+
+    private Shoplog(Place place, HikariDataSource source) {
+        this.place = place;
+        this.source = source;
+        this.jdbi = Jdbi.create(source);
+    }
+
+    /**
+     * Opens the log, and makes it where there is none.
+     *
+     * @param data a folder, or a JDBC URL of PostgreSQL
+     * @throws LogFailure where that is not possible
+     */
+    public static Shoplog open(String data) {
+        Place place = Place.of(data);
+        HikariDataSource source;
+        try {
+            source = place.connect();
+        } catch (HikariPool.PoolInitializationException | IllegalStateException e) {
+            throw Failures.of("The log in " + Place.shown(place.url()) + " cannot be opened", e);
+        }
+        try {
+            place.migrate(source);
+            return new Shoplog(place, source);
+        } catch (IOException e) {
+            source.close();
+            throw Failures.of("The log in " + Place.shown(place.url()) + " cannot be opened", e);
+        } catch (RuntimeException e) {
+            source.close();
+            throw e;
+        }
+    }
+
+    /** Whether a log is there already. */
+    public static boolean exists(String data) {
+        return Place.exists(data);
+    }
+
+    /** Where it lies, without a password. */
+    public String place() {
+        return Place.shown(place.url());
+    }
+
+    @Override
+    public void close() {
+        source.close();
+    }
+
+    /**
+     * Keeps an attempt.
+     *
+     * @param key of the sender: the second time it comes, what was kept the first time is returned and nothing is added
+     * @throws KeyReused  where the key stands for another attempt
+     * @throws LogFailure where it was not kept
+     */
+    public Kept add(Attempt attempt, Optional<SenderKey> key) {
+        return guarded("The attempt was not kept", () -> jdbi.inTransaction(handle -> {
+            queue(handle);
+            if (key.isPresent()) {
+                Optional<Before> before = handle.createQuery(
+                                "SELECT fingerprint, body FROM attempt WHERE idempotency_key = :key")
+                        .bind("key", key.get().key())
+                        .map((row, ctx) -> new Before(row.getString("fingerprint"), row.getString("body"))).findOne();
+                if (before.isPresent()) {
+                    if (!before.get().fingerprint().equals(key.get().fingerprint())) {
+                        throw new KeyReused("The Idempotency-Key \"" + key.get().key()
+                                + "\" stands for another attempt.");
+                    }
+                    return new Kept(attempt(before.get().body()), true);
+                }
+            }
+            bind(handle.createUpdate(INSERT), attempt, key).execute();
+            return new Kept(attempt, false);
+        }));
+    }
+
+    private record Before(String fingerprint, String body) {
+    }
+
+    /**
+     * Keeps many attempts, all or none; those that are there already are left as they are.
+     *
+     * @return how many were new
+     * @throws BadAttempt where an id is there with another content; whatever the iterator throws ends it as well
+     */
+    public long addAll(Iterator<Attempt> attempts) {
+        return guarded("The attempts were not kept", () -> jdbi.inTransaction(handle -> {
+            queue(handle);
+            long added = 0;
+            List<Attempt> some = new ArrayList<>(BATCH);
+            while (attempts.hasNext()) {
+                some.add(attempts.next());
+                if (some.size() == BATCH || !attempts.hasNext()) {
+                    added += addSome(handle, some);
+                    some.clear();
+                }
+            }
+            return added;
+        }));
+    }
+
+    private static long addSome(Handle handle, List<Attempt> some) {
+        Map<String, Attempt> there = new HashMap<>();
+        handle.createQuery("SELECT body FROM attempt WHERE id IN (<ids>)")
+                .bindList("ids", some.stream().map(Attempt::id).distinct().toList())
+                .mapTo(String.class).map(Shoplog::attempt).forEach(a -> there.put(a.id(), a));
+        PreparedBatch batch = handle.prepareBatch(INSERT);
+        long added = 0;
+        for (Attempt one : some) {
+            Attempt same = there.putIfAbsent(one.id(), one);
+            if (same == null) {
+                bind(batch, one, Optional.empty()).add();
+                added++;
+            } else if (!same.equals(one)) {
+                throw new BadAttempt(List.of(new Problem("/id", "\"" + one.id()
+                        + "\" is in the log already and says something else",
+                        "take the id out to keep it as another attempt")));
+            }
+        }
+        if (added > 0) {
+            batch.execute();
+        }
+        return added;
+    }
+
+    /** How many attempts there are. */
+    public long size() {
+        return guarded("The log was not read", () -> jdbi.withHandle(handle -> handle.createQuery(
+                "SELECT COUNT(*) FROM attempt").mapTo(Long.class).one()));
+    }
+
+    /** Attempts after a place in the log. */
+    public Page page(Optional<Cursor> from, int limit) {
+        long after = from.orElse(Cursor.START).after();
+        return guarded("The log was not read", () -> jdbi.withHandle(handle -> {
+            List<Placed> found = handle.createQuery(
+                            "SELECT seq, body FROM attempt WHERE seq > :after ORDER BY seq LIMIT :limit")
+                    .bind("after", after).bind("limit", limit + 1)
+                    .map((row, ctx) -> new Placed(row.getLong("seq"), row.getString("body"))).list();
+            List<Placed> shown = found.subList(0, Math.min(limit, found.size()));
+            long last = shown.isEmpty() ? after : shown.get(shown.size() - 1).seq();
+            return new Page(shown.stream().map(p -> attempt(p.body())).toList(), new Cursor(last),
+                    found.size() > limit);
+        }));
+    }
+
+    private record Placed(long seq, String body) {
+    }
+
+    /** The attempts that came last, oldest of them first. */
+    public List<Attempt> last(int limit) {
+        return guarded("The log was not read", () -> jdbi.withHandle(handle -> {
+            List<Attempt> last = new ArrayList<>(handle.createQuery(
+                            "SELECT body FROM attempt ORDER BY seq DESC LIMIT :limit").bind("limit", limit)
+                    .mapTo(String.class).map(Shoplog::attempt).list());
+            Collections.reverse(last);
+            return List.copyOf(last);
+        }));
+    }
+
+    public Optional<Attempt> one(String id) {
+        return guarded("The log was not read", () -> jdbi.withHandle(handle -> body(handle, id)
+                .map(Shoplog::attempt)));
+    }
+
+    private static Optional<String> body(Handle handle, String id) {
+        return handle.createQuery("SELECT body FROM attempt WHERE id = :id").bind("id", id).mapTo(String.class)
+                .findOne();
+    }
+
+    /** What learning needs of the attempts after a place, in their order. */
+    List<Tried> tried(long after, int limit) {
+        return guarded("The log was not read", () -> jdbi.withHandle(handle -> handle.createQuery(
+                        "SELECT seq, id, shop, spot, contaminant, surface, age_hours, warmest_c, method, outcome, prepared "
+                                + "FROM attempt WHERE seq > :after ORDER BY seq LIMIT :limit")
+                .bind("after", after).bind("limit", limit).map((row, ctx) -> tried(row)).list()));
+    }
+
+    private static Tried tried(ResultSet row) throws SQLException {
+        return new Tried(row.getLong("seq"), row.getString("id"), row.getString("shop"),
+                Optional.ofNullable(row.getString("spot")), row.getString("contaminant"),
+                List.of(row.getString("surface").split(" ")), number(row, "age_hours"), number(row, "warmest_c"),
+                row.getString("method"), Outcome.of(row.getString("outcome")).orElseThrow(),
+                row.getInt("prepared") == 1);
+    }
+
+    private static OptionalDouble number(ResultSet row, String column) throws SQLException {
+        double value = row.getDouble(column);
+        return row.wasNull() ? OptionalDouble.empty() : OptionalDouble.of(value);
+    }
+
+    /** One writer after another; SQLite sees to that itself. */
+    private void queue(Handle handle) {
+        if (!place.isFile()) {
+            handle.createQuery("SELECT 1 FROM pg_advisory_xact_lock(:writers)").bind("writers", WRITERS)
+                    .mapTo(Integer.class).one();
+        }
+    }
+
+    private static <S extends SqlStatement<S>> S bind(S statement, Attempt attempt, Optional<SenderKey> key) {
+        Tried tried = Tried.of(0, attempt);
+        return statement.bind("id", attempt.id()).bind("shop", attempt.shop())
+                .bindBySqlType("spot", attempt.spot().orElse(null), Types.VARCHAR)
+                .bind("at", attempt.at().toEpochMilli()).bind("contaminant", attempt.contaminant())
+                .bind("surface", String.join(" ", attempt.surface()))
+                .bindBySqlType("age", boxed(tried.ageHours()), Types.DOUBLE)
+                .bindBySqlType("warmest", boxed(tried.warmestC()), Types.DOUBLE)
+                .bind("method", attempt.method()).bind("outcome", attempt.outcome().word())
+                .bind("prepared", attempt.prepared() ? 1 : 0)
+                .bindBySqlType("key", key.map(SenderKey::key).orElse(null), Types.VARCHAR)
+                .bindBySqlType("fingerprint", key.map(SenderKey::fingerprint).orElse(null), Types.VARCHAR)
+                .bind("body", MAPPER.writeValueAsString(attempt));
+    }
+
+    private static Double boxed(OptionalDouble value) {
+        return value.isPresent() ? value.getAsDouble() : null;
+    }
+
+    private static Attempt attempt(String body) {
+        return MAPPER.readValue(body, Attempt.class);
+    }
+
+    private static <T> T guarded(String what, Supplier<T> work) {
+        try {
+            return work.get();
+        } catch (JdbiException e) {
+            throw Failures.of(what, e);
+        }
+    }
+}

@@ -1,0 +1,93 @@
+package rungwise.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import picocli.CommandLine;
+
+class LogCommandTest {
+    private static final String SPOT = "demo-data/spots/tar-on-sound-clear.yaml";
+
+    @TempDir
+    private Path folder;
+
+    private record Ran(int code, String out, String err) {
+    }
+
+    private static Ran run(String... args) {
+        StringWriter out = new StringWriter();
+        StringWriter err = new StringWriter();
+        CommandLine line = Main.commandLine().setOut(new PrintWriter(out)).setErr(new PrintWriter(err));
+        return new Ran(line.execute(args), out.toString(), err.toString());
+    }
+
+    private String data() {
+        return folder.resolve("log").toString();
+    }
+
+    private Ran add(String name, String text) throws Exception {
+        return run("log", "add", Files.writeString(folder.resolve(name), text).toString(), "--data", data());
+    }
+
+    @Test
+    void attempts_are_kept_shown_written_out_and_taken_back_without_counting_twice() throws Exception {
+        assertThat(add("a.yaml", "{contaminant: tar_spot, surface: clear_2k_sound, method: aliph_tar, outcome: cleared, "
+                + "note: went well}").out()).contains("1 attempts kept");
+        assertThat(add("b.csv", "contaminant,method,outcome,advised,notFollowedBecause\n"
+                + "tar_spot,alc_gel,no-change,aliph_tar,not_at_hand;no_time\n").out()).contains("now holds 2");
+        assertThat(run("log", "--data", data()).out()).contains("aliph_tar on tar_spot").contains("went well")
+                .contains("not followed: not at hand, no time").contains("2 of 2 attempts");
+        for (String form : new String[]{"--json", "--csv"}) {
+            String out = run("log", form, "--data", data()).out();
+            Ran again = add(form.equals("--csv") ? "out.csv" : "out.jsonl", out);
+            assertThat(again.out()).as(again.err()).contains("0 attempts kept").contains("holds 2");
+        }
+    }
+
+    @Test
+    void the_demo_log_is_kept_and_teaches() {
+        assertThat(run("log", "add", "demo-data/log.csv", "--data", data()).err()).isEmpty();
+        String learned = run("learned", "--data", data()).out();
+        assertThat(learned).contains("aliph_tar").contains("ALARM: acid_mild did harm on paint in 1 of 2 tries.")
+                .contains("left out 1 on unprepared panels");
+    }
+
+    @Test
+    void one_wrong_row_keeps_the_whole_file_out_and_exits_2() throws Exception {
+        add("a.yaml", "{contaminant: tar_spot, method: aliph_tar, outcome: cleared}");
+        Ran ran = add("b.csv", "contaminant,method,outcome\ntar_spot,alc_gel,no-change\ntar_spot,alc_gell,no-change\n");
+        assertThat(ran.code()).isEqualTo(2);
+        assertThat(ran.err()).contains("Nothing of").contains("row 3 /method").contains("alc_gel");
+        assertThat(run("log", "--data", data()).out()).contains("1 of 1");
+    }
+
+    @Test
+    void a_log_that_is_not_there_is_not_made_by_looking() {
+        for (String[] command : new String[][]{{"log", "--data", data()}, {"learned", "--data", data()},
+            {"ladder", SPOT, "--data", data()}}) {
+            Ran ran = run(command);
+            assertThat(ran.code()).isEqualTo(2);
+            assertThat(ran.err()).contains("there is no log in");
+        }
+        assertThat(folder.resolve("log")).doesNotExist();
+    }
+
+    @Test
+    void a_ladder_uses_the_log_says_so_and_can_be_told_not_to() throws Exception {
+        add("a.csv", "contaminant,age,surface,method,outcome\n" + "tar_spot,P12D,clear_2k_sound,aliph_tar,no-change\n".repeat(9)
+                + "tar_spot,P12D,clear_2k_sound,aliph_tar,harm\n");
+        String prior = run("ladder", SPOT, "--json").out();
+        String learned = run("ladder", SPOT, "--json", "--data", data()).out();
+        assertThat(learned).isNotEqualTo(prior).contains("\"learned\"");
+        assertThat(run("ladder", SPOT, "--why", "aliph_tar", "--data", data()).out())
+                .contains("The log of this shop moved the chance.");
+        assertThat(run("ladder", SPOT, "--json", "--data", data(), "--no-learning").out()).isEqualTo(prior);
+        assertThat(run("learned", "--data", data()).out()).contains("ALARM: aliph_tar did harm on paint in 1 of 10 tries.")
+                .contains("bituminous").contains("10 attempts counted");
+    }
+}

@@ -1,0 +1,147 @@
+package rungwise.shoplog;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import rungwise.Base;
+import rungwise.knowledge.KnowledgeBase;
+import rungwise.knowledge.SurfaceKind;
+import rungwise.ladder.Likely;
+
+/** What a log teaches, worked out by hand. */
+class LearnedTest {
+    private static final KnowledgeBase BASE = Base.advisor().knowledge();
+    private final Learned learned = new Learned(BASE);
+    private long seq;
+
+    private void take(int times, Attempt attempt) {
+        for (int i = 0; i < times; i++) {
+            learned.take(Tried.of(++seq, attempt));
+        }
+    }
+
+    private Likely likely(String method, SurfaceKind surface) {
+        return learned.table().of(BASE.contaminants().get("tar_spot"), BASE.methods().get(method), surface);
+    }
+
+    /** Old enough that hardened is as good as certain. */
+    private static Attempt old(String outcome, String more) {
+        return Made.attempt("{contaminant: tar_spot, age: P3000D, surface: clear_2k_sound, method: aliph_tar, outcome: "
+                + outcome + more + "}");
+    }
+
+    private static double prior(String method) {
+        return BASE.contaminants().get("tar_spot").chances(BASE.methods().get(method)).hardened().probability();
+    }
+
+    @Test
+    void ten_tries_of_which_four_cleared_weigh_against_a_prior_worth_twenty() {
+        take(4, old("cleared", ""));
+        take(6, old("no-change", ""));
+        double p = prior("aliph_tar");
+        assertThat(likely("aliph_tar", SurfaceKind.PAINT).ifHardened()).isCloseTo((20 * p + 4) / 30, within(0.001));
+        assertThat(likely("aliph_tar", SurfaceKind.PAINT).learned()).isTrue();
+        assertThat(likely("aliph_tar", SurfaceKind.PAINT).triesHardened()).isCloseTo(10, within(0.01));
+    }
+
+    @Test
+    void however_many_tries_a_chance_moves_by_no_more_than_fifteen_points() {
+        take(5_000, old("no-change", ""));
+        assertThat(likely("aliph_tar", SurfaceKind.PAINT).ifHardened()).isCloseTo(prior("aliph_tar") - 0.15, within(1e-9));
+    }
+
+    @Test
+    void an_empty_log_is_the_prior_and_a_method_nobody_tried_keeps_it() {
+        assertThat(likely("aliph_tar", SurfaceKind.PAINT).learned()).isFalse();
+        take(50, old("no-change", ""));
+        assertThat(likely("citrus_degreaser", SurfaceKind.PAINT).learned()).isFalse();
+    }
+
+    @Test
+    void glass_leans_on_what_paint_taught_until_it_has_tries_of_its_own() {
+        take(4, old("no-change", ""));
+        double paint = prior("aliph_tar") - likely("aliph_tar", SurfaceKind.PAINT).ifHardened();
+        double glass = prior("aliph_tar") - likely("aliph_tar", SurfaceKind.GLASS).ifHardened();
+        assertThat(glass).isPositive().isLessThanOrEqualTo(paint + 1e-9);
+        // ten tries on glass that agree with the prior pull it back
+        for (int i = 0; i < 10; i++) {
+            take(1, Made.attempt("{contaminant: tar_spot, age: P3000D, surface: glass_tempered_side, method: aliph_tar, outcome: "
+                    + (i < 7 ? "cleared" : "no-change") + "}"));
+        }
+        double pulled = prior("aliph_tar") - likely("aliph_tar", SurfaceKind.GLASS).ifHardened();
+        assertThat(pulled).isLessThan(glass).isPositive();
+    }
+
+    @Test
+    void a_try_counts_for_a_state_as_far_as_that_state_is_believed() {
+        take(10, Made.attempt("{contaminant: tar_spot, surface: clear_2k_sound, method: aliph_tar, outcome: no-change}"));
+        assertThat(likely("aliph_tar", SurfaceKind.PAINT).triesHardened()).isCloseTo(5, within(1e-9));
+        assertThat(likely("aliph_tar", SurfaceKind.PAINT).triesFresh()).isCloseTo(5, within(1e-9));
+    }
+
+    @Test
+    void a_failure_on_the_same_spot_moves_belief_before_the_next_try_counts() {
+        Attempt first = Made.attempt("{contaminant: sap_conifer, surface: clear_2k_sound, method: alc_gel, spot: v1, "
+                + "outcome: no-change}");
+        var chances = BASE.contaminants().get("sap_conifer").chances(BASE.methods().get("alc_gel"));
+        double f = chances.fresh().probability();
+        double h = chances.hardened().probability();
+        assertThat(f).as("else the try would say nothing of the state").isGreaterThan(h);
+        take(2, first);
+        double after = (1 - h) / ((1 - h) + (1 - f));
+        Likely likely = learned.table().of(BASE.contaminants().get("sap_conifer"), BASE.methods().get("alc_gel"),
+                SurfaceKind.PAINT);
+        assertThat(likely.triesHardened()).isCloseTo(0.5 + after, within(1e-9));
+    }
+
+    @Test
+    void a_try_on_an_unprepared_panel_teaches_nothing_but_its_harm_is_heard() {
+        take(20, old("no-change", ", prepared: false"));
+        take(1, old("harm", ", prepared: false"));
+        assertThat(likely("aliph_tar", SurfaceKind.PAINT).learned()).isFalse();
+        assertThat(learned.lessons().leftOut().unprepared()).isEqualTo(21);
+        assertThat(learned.lessons().alarms()).singleElement().satisfies(a -> {
+            assertThat(a.harms()).isEqualTo(1);
+            assertThat(a.tries()).isEqualTo(21);
+            assertThat(a.proposal().to()).isEqualTo(a.proposal().from() + 1);
+        });
+    }
+
+    @Test
+    void harm_never_raises_a_chance() {
+        take(3, old("cleared", ""));
+        double before = likely("aliph_tar", SurfaceKind.PAINT).ifHardened();
+        take(1, old("harm", ""));
+        assertThat(likely("aliph_tar", SurfaceKind.PAINT).ifHardened()).isLessThan(before);
+    }
+
+    @Test
+    void what_is_not_known_any_more_is_counted_apart() {
+        learned.take(new Tried(1, "x", "yard", java.util.Optional.empty(), "gone", List.of("clear_2k_sound"),
+                java.util.OptionalDouble.empty(), java.util.OptionalDouble.empty(), "gone", Outcome.HARM, true));
+        take(1, Made.attempt("{contaminant: tar_spot, method: aliph_tar, outcome: cleared}"));
+        assertThat(learned.lessons().leftOut().unknown()).isEqualTo(2);
+        assertThat(learned.lessons().moved()).isEmpty();
+    }
+
+    @Test
+    void the_same_log_teaches_the_same_whether_read_at_once_or_bit_by_bit() {
+        List<Tried> log = new ArrayList<>();
+        java.util.Random random = new java.util.Random(5);
+        for (int i = 0; i < 400; i++) {
+            log.add(Tried.of(i + 1, Adversary.attempt(random)));
+        }
+        Learned other = new Learned(BASE);
+        log.forEach(learned::take);
+        log.forEach(t -> {
+            other.take(t);
+            other.table();
+        });
+        assertThat(other.lessons()).isEqualTo(learned.lessons());
+        assertThat(other.lessons().moved()).isNotEmpty().allSatisfy(m ->
+                assertThat(Math.abs(m.to() - m.from())).isLessThanOrEqualTo(0.1511));
+    }
+}

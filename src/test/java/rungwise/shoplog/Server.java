@@ -1,0 +1,53 @@
+package rungwise.shoplog;
+
+import io.zonky.test.db.postgres.embedded.EmbeddedPostgres;
+import java.io.IOException;
+import java.util.Optional;
+import java.util.concurrent.atomic.AtomicInteger;
+import org.junit.jupiter.api.Assumptions;
+
+/** One real PostgreSQL server for all tests of this process; each test gets a database of its own. */
+final class Server {
+    private static final AtomicInteger DATABASES = new AtomicInteger();
+    private static final Started STARTED = start();
+
+    private record Started(Optional<EmbeddedPostgres> server, String why) {
+    }
+
+    private Server() {
+    }
+
+    /** For user root it starts in a user namespace of its own, as the server refuses root. */
+    private static Started start() {
+        try {
+            EmbeddedPostgres server = EmbeddedPostgres.builder()
+                    // its own defaults are those of a toy: commits that do not wait for the disk
+                    .setServerConfig("fsync", "on").setServerConfig("synchronous_commit", "on")
+                    .setServerConfig("full_page_writes", "on").start();
+            Runtime.getRuntime().addShutdownHook(new Thread(() -> {
+                try {
+                    server.close();
+                } catch (IOException e) {
+                    // the process ends anyway
+                }
+            }));
+            return new Started(Optional.of(server), "");
+        } catch (IOException | RuntimeException e) {
+            return new Started(Optional.empty(), String.valueOf(e.getMessage()));
+        }
+    }
+
+    /** A JDBC URL of an empty database, or the test is skipped with the reason. */
+    static String database() {
+        Assumptions.assumeTrue(STARTED.server().isPresent(), "PostgreSQL was left out: no server starts here ("
+                + STARTED.why() + ")");
+        String name = "log" + DATABASES.incrementAndGet();
+        try (var connection = STARTED.server().orElseThrow().getPostgresDatabase().getConnection();
+             var statement = connection.createStatement()) {
+            statement.execute("CREATE DATABASE " + name);
+        } catch (java.sql.SQLException e) {
+            throw new IllegalStateException(e);
+        }
+        return STARTED.server().orElseThrow().getJdbcUrl("postgres", name);
+    }
+}

@@ -1,0 +1,216 @@
+package rungwise.shoplog;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.Iterator;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.concurrent.Callable;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.Test;
+import rungwise.knowledge.Mappers;
+import tools.jackson.databind.JsonNode;
+
+/** What holds for every log, whatever database keeps it. */
+abstract class ShoplogTest {
+    private final List<Shoplog> opened = new ArrayList<>();
+    private String data;
+
+    /** A place without a log, the same each time within a test. */
+    abstract String place();
+
+    private Shoplog open() {
+        if (data == null) {
+            data = place();
+        }
+        Shoplog log = Shoplog.open(data);
+        opened.add(log);
+        return log;
+    }
+
+    @AfterEach
+    void close() {
+        opened.forEach(Shoplog::close);
+    }
+
+    private static Optional<SenderKey> key(String key, String body) {
+        JsonNode sent = Mappers.json().readTree(body);
+        return Optional.of(SenderKey.of(key, sent));
+    }
+
+    private static final String FULL = "{contaminant: sap_conifer, age: P21D, surface: [clear_2k_sound, wrap_gloss], "
+            + "facts: {totalFilmMicrons: {min: 104, max: 118}, clearMicrons: 41.5, colour: dark, paintAgeDays: 2900, "
+            + "vehicleYear: 2012, refinished: false, place: sill, priorDamage: [stone chips], warmestPanelC: 61}, "
+            + "setting: {airC: -2.5, panelC: 22, sun: overcast, windMs: 1.5, humidity: 0.5, indoors: {volumeM3: 180, "
+            + "airChangesPerHour: 2}}, method: alc_gel, advised: alc_15, notFollowedBecause: [not_at_hand], outcome: "
+            + "partly, prepared: false, minutes: 12.5, note: \"=zwei Zeilen\\n'é 😀; \\\"x\\\", y\", photo: "
+            + "\"shots/17.jpg\", shop: Yard 2, bay: b/1, spot: v17-3, at: \"2026-05-03T10:00:00.123+02:00\"}";
+
+    @Test
+    void an_attempt_comes_back_as_it_went_in_also_after_the_log_was_closed() {
+        Attempt whole = Made.attempt(FULL);
+        Attempt bare = Made.tar("aliph_tar", "cleared", "");
+        try (Shoplog log = open()) {
+            log.add(whole, Optional.empty());
+            log.add(bare, Optional.empty());
+        }
+        Shoplog again = open();
+        assertThat(again.one(whole.id())).hasValue(whole);
+        assertThat(again.one(bare.id())).hasValue(bare);
+        assertThat(again.size()).isEqualTo(2);
+        assertThat(again.one("00000000-0000-4000-8000-000000000000")).isEmpty();
+    }
+
+    @Test
+    void a_key_brings_the_first_attempt_back_and_adds_nothing() {
+        Shoplog log = open();
+        Attempt first = Made.tar("aliph_tar", "cleared", "");
+        assertThat(log.add(first, key("k1", "{\"a\":1,\"b\":2}"))).isEqualTo(new Kept(first, false));
+        Attempt second = Made.tar("aliph_tar", "cleared", "");
+        assertThat(second).isNotEqualTo(first);
+        assertThat(log.add(second, key("\"k1\"", "{ \"b\": 2, \"a\": 1 }"))).isEqualTo(new Kept(first, true));
+        assertThat(log.size()).isEqualTo(1);
+    }
+
+    @Test
+    void a_key_with_another_body_is_refused_and_nothing_is_kept() {
+        Shoplog log = open();
+        log.add(Made.tar("aliph_tar", "cleared", ""), key("k1", "{\"a\":1}"));
+        assertThatThrownBy(() -> log.add(Made.tar("aliph_tar", "harm", ""), key("k1", "{\"a\":2}")))
+                .isInstanceOf(KeyReused.class).hasMessageContaining("k1");
+        assertThat(log.size()).isEqualTo(1);
+        log.add(Made.tar("aliph_tar", "harm", ""), key("k2", "{\"a\":2}"));
+        assertThat(log.size()).isEqualTo(2);
+    }
+
+    @Test
+    void one_key_sent_by_many_at_once_keeps_one_attempt() throws Exception {
+        Shoplog log = open();
+        List<Callable<Kept>> senders = IntStream.range(0, 12).mapToObj(i -> (Callable<Kept>) () ->
+                log.add(Made.tar("aliph_tar", "cleared", ""), key("same", "{}"))).toList();
+        var pool = Executors.newFixedThreadPool(12);
+        Set<String> ids = new HashSet<>();
+        int fresh = 0;
+        for (Future<Kept> kept : pool.invokeAll(senders)) {
+            ids.add(kept.get().attempt().id());
+            fresh += kept.get().again() ? 0 : 1;
+        }
+        pool.shutdown();
+        assertThat(ids).hasSize(1);
+        assertThat(fresh).isEqualTo(1);
+        assertThat(log.size()).isEqualTo(1);
+    }
+
+    @Test
+    void pages_meet_every_attempt_once_while_others_write() throws Exception {
+        Shoplog log = open();
+        Shoplog other = open();
+        Set<String> written = java.util.concurrent.ConcurrentHashMap.newKeySet();
+        var pool = Executors.newFixedThreadPool(4);
+        List<Future<?>> writers = IntStream.range(0, 4).<Future<?>>mapToObj(w -> pool.submit(() -> {
+            for (int i = 0; i < 25; i++) {
+                written.add((w % 2 == 0 ? log : other).add(Made.tar("aliph_tar", "cleared", ""), Optional.empty())
+                        .attempt().id());
+            }
+        })).toList();
+        List<String> met = new ArrayList<>();
+        Optional<Cursor> from = Optional.empty();
+        boolean writing = true;
+        boolean more = true;
+        while (writing || more) {
+            writing = writers.stream().anyMatch(w -> !w.isDone());
+            Page page = log.page(from, 7);
+            assertThat(page.items()).hasSizeLessThanOrEqualTo(7);
+            page.items().forEach(a -> met.add(a.id()));
+            from = Cursor.of(page.next().text());
+            more = page.more();
+        }
+        for (Future<?> writer : writers) {
+            writer.get();
+        }
+        pool.shutdown();
+        assertThat(met).doesNotHaveDuplicates().containsExactlyInAnyOrderElementsOf(written).hasSize(100);
+        assertThat(log.page(from, 7).items()).isEmpty();
+        assertThat(log.last(3)).extracting(Attempt::id).isEqualTo(met.subList(97, 100));
+    }
+
+    @Test
+    void many_are_kept_whole_or_not_at_all() {
+        Shoplog log = open();
+        List<Attempt> many = IntStream.range(0, 1_203).mapToObj(i -> Made.tar("aliph_tar", "partly", "")).toList();
+        Iterator<Attempt> breaks = new Iterator<>() {
+            private int at;
+
+            @Override
+            public boolean hasNext() {
+                return true;
+            }
+
+            @Override
+            public Attempt next() {
+                if (at == 1_100) {
+                    throw new IllegalStateException("the file broke");
+                }
+                return many.get(at++);
+            }
+        };
+        assertThatThrownBy(() -> log.addAll(breaks)).hasMessageContaining("the file broke");
+        assertThat(log.size()).isZero();
+        assertThat(log.addAll(many.iterator())).isEqualTo(1_203);
+        assertThat(log.addAll(many.iterator())).as("there already").isZero();
+        assertThat(log.size()).isEqualTo(1_203);
+    }
+
+    @Test
+    void an_id_that_says_something_else_is_refused() {
+        Shoplog log = open();
+        Attempt first = Made.tar("aliph_tar", "cleared", "");
+        log.add(first, Optional.empty());
+        Attempt other = Made.tar("aliph_tar", "harm", "id: " + first.id());
+        assertThatThrownBy(() -> log.addAll(List.of(Made.tar("citrus_degreaser", "cleared", ""), other).iterator()))
+                .isInstanceOf(BadAttempt.class).hasMessageContaining("/id").hasMessageContaining(first.id());
+        assertThat(log.size()).isEqualTo(1);
+    }
+
+    @Test
+    void learning_reads_what_was_written() {
+        Shoplog log = open();
+        Attempt whole = Made.attempt(FULL);
+        Attempt bare = Made.attempt("{contaminant: unknown, method: alc_gel, outcome: harm}");
+        log.add(whole, Optional.empty());
+        log.add(bare, Optional.empty());
+        List<Tried> tried = log.tried(0, 10);
+        assertThat(tried).containsExactly(Tried.of(tried.get(0).seq(), whole), Tried.of(tried.get(1).seq(), bare));
+        assertThat(log.tried(tried.get(0).seq(), 10)).hasSize(1);
+    }
+
+    @Test
+    void the_version_looked_for_is_that_of_the_last_migration() throws Exception {
+        open().close();
+        try (var connection = java.sql.DriverManager.getConnection(Place.of(data).url());
+             var statement = connection.createStatement(); var row = statement.executeQuery(
+                     "SELECT version FROM flyway_schema_history ORDER BY installed_rank DESC LIMIT 1")) {
+            assertThat(row.next()).isTrue();
+            assertThat(row.getString(1)).isEqualTo(Place.NEWEST);
+        }
+    }
+
+    @Test
+    void a_log_of_a_newer_program_is_not_touched() throws Exception {
+        open().close();
+        try (var connection = java.sql.DriverManager.getConnection(Place.of(data).url());
+             var statement = connection.createStatement()) {
+            statement.execute("INSERT INTO flyway_schema_history SELECT installed_rank + 1, '99', 'later', type, "
+                    + "'V99__later.sql', checksum, installed_by, installed_on, execution_time, success "
+                    + "FROM flyway_schema_history WHERE version = '1'");
+        }
+        assertThatThrownBy(this::open).isInstanceOf(LogFailure.class).hasMessageContaining("newer program");
+    }
+}

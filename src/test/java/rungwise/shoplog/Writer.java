@@ -1,0 +1,20 @@
+package rungwise.shoplog;
+
+import java.util.Optional;
+
+/** A program that keeps attempts until it is killed, and says of each that it was kept. */
+final class Writer {
+    private Writer() {
+    }
+
+    /** Where, and which run of the program this is. */
+    public static void main(String[] args) {
+        Shoplog log = Shoplog.open(args[0]);
+        for (int i = 0; ; i++) {
+            Attempt attempt = CrashTest.attempt(args[1], i);
+            log.add(attempt, Optional.of(new SenderKey(args[1] + "-" + i, "0".repeat(64))));
+            System.out.println("kept " + i);
+            System.out.flush();
+        }
+    }
+}
