@@ -111,7 +111,8 @@ record Scene(Contaminant contaminant, Deposit deposit, Belief belief, Surface as
         Question.Setting setting = question.setting();
         boolean direct = setting.sun().equals("direct");
         double worked = PanelTemperature.celsius(setting.airC().orElse(MILD_AIR_C), setting.sun(),
-                PanelTemperature.absorption(question.facts().colour().orElse("dark")));
+                PanelTemperature.absorption(question.facts().colour().orElse("dark")), setting.windMs(),
+                PanelTemperature.facing(question.facts().place().orElse(Question.UNKNOWN)));
         return new Panel(setting.panelC().orElse(worked), setting.panelC().isPresent(), direct, setting.windMs());
     }
 
