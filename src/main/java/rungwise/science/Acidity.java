@@ -131,7 +131,8 @@ public final class Acidity {
             }
             // total carbonate of which the charge at this pH is the alkalinity
             double perMole = -Solute.acid(1, CARBONIC).charge(acidity);
-            double total = alkalinityM / perMole;
+            double hydroxide = Math.pow(10, acidity - WATER_PK) - Math.pow(10, -acidity);
+            double total = (alkalinityM - hydroxide) / perMole;
             return List.of(new Solute(total, CARBONIC, 0, alkalinityM / total));
         }
     }
