@@ -68,6 +68,7 @@ record Draft(List<Entry> entries, Optional<Set<String>> usedElsewhere) {
                 items(Kind.GATE, Gate.class), items(Kind.CIRCUMSTANCE, Circumstance.class),
                 items(Kind.OBSERVATION, Observation.class), items(Kind.SOURCE, Source.class),
                 items(Kind.BOND_CLASS, Word.class), items(Kind.WASTE, Word.class), items(Kind.LEVEL, Word.class),
-                items(Kind.PPE, Word.class), items(Kind.WEIGHTS, Weights.class).values().iterator().next());
+                items(Kind.PPE, Word.class), items(Kind.EXPOSURE, Exposure.class),
+                items(Kind.GLOVES, Permeation.class), items(Kind.RESPIRATOR, Respirator.class), items(Kind.WEIGHTS, Weights.class).values().iterator().next());
     }
 }

@@ -8,7 +8,9 @@ public record KnowledgeBase(String revision, Map<String, Contaminant> contaminan
                             Map<String, Family> families, Map<String, Gate> gates,
                             Map<String, Circumstance> circumstances, Map<String, Observation> observations,
                             Map<String, Source> sources, Map<String, Word> bondClasses, Map<String, Word> wastes,
-                            Map<String, Word> levels, Map<String, Word> ppe, Weights weights) {
+                            Map<String, Word> levels, Map<String, Word> ppe,
+                            Map<String, Exposure> exposures, Map<String, Permeation> gloves,
+                            Map<String, Respirator> respirators, Weights weights) {
     public Agent agentOf(Method method) {
         return method.agent().equals("none") ? Agent.NONE : agents.get(method.agent());
     }

@@ -2,16 +2,27 @@ package rungwise.knowledge;
 
 import java.util.List;
 import java.util.stream.Stream;
+import tools.jackson.databind.JsonNode;
 
 /** A statement called published that names nothing published. */
 final class MissingSourceCheck implements Check {
+    /** Fields whose parts carry a basis of their own. */
+    private static final List<String> NESTED = List.of("overrides", "limits", "vapour", "dissociation", "charts");
+
     @Override
     public List<Fault> faults(Draft draft) {
-        return draft.entries().stream().flatMap(entry -> Stream.concat(Stream.of(entry.node()),
-                        entry.node().path("overrides").values().stream())
-                .filter(n -> n.path("basis").asString("").equals("published") && n.path("sources").isEmpty())
-                .map(n -> entry.fault(n == entry.node() ? "basis" : "overrides/basis",
-                        "it is called published but names no source",
-                        "name the source, or say memory or common_practice"))).toList();
+        return draft.entries().stream().flatMap(entry -> Stream.concat(
+                unsourced(entry, "", Stream.of(entry.node())),
+                NESTED.stream().flatMap(field -> unsourced(entry, field + "/", values(entry.node().path(field)))))).toList();
+    }
+
+    private static Stream<JsonNode> values(JsonNode field) {
+        return field.isArray() ? field.values().stream() : Stream.of(field);
+    }
+
+    private static Stream<Fault> unsourced(Entry entry, String at, Stream<JsonNode> nodes) {
+        return nodes.filter(n -> n.path("basis").asString("").equals("published") && n.path("sources").isEmpty())
+                .map(n -> entry.fault(at + "basis", "it is called published but names no source",
+                        "name the source, or say memory or common_practice"));
     }
 }

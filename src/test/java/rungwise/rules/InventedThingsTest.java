@@ -50,7 +50,7 @@ class InventedThingsTest {
         return new Advisor(new KnowledgeBase("invented", k.contaminants(), k.surfaces(), methods,
                 Base.with(Base.with(k.agents(), agent.id(), agent), lye.id(), lye), Base.with(k.tools(), tool.id(), tool),
                 k.families(), k.gates(), k.circumstances(), k.observations(), k.sources(), k.bondClasses(),
-                k.wastes(), k.levels(), k.ppe(), k.weights()), Base.advisor().rules());
+                k.wastes(), k.levels(), k.ppe(), k.exposures(), k.gloves(), k.respirators(), k.weights()), Base.advisor().rules());
     }
 
     private static Method method(String id, String family, String agent, String tool, Severity severity) {
