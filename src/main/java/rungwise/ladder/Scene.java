@@ -5,6 +5,7 @@ import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import rungwise.knowledge.Agent;
 import rungwise.knowledge.Contaminant;
@@ -32,7 +33,9 @@ import rungwise.rules.Refinish;
 import rungwise.rules.RuleBook;
 import rungwise.rules.Seen;
 import rungwise.rules.TreatAs;
+import rungwise.rules.Warmth;
 import rungwise.science.Belief;
+import rungwise.science.HeatIndex;
 import rungwise.science.PanelTemperature;
 
 /**
@@ -69,6 +72,7 @@ record Scene(Contaminant contaminant, Deposit deposit, Belief belief, Surface as
         question.observations().forEach(o -> facts.add(new Seen(base.observations().get(o))));
         question.circumstances().forEach(c -> facts.add(new Happening(base.circumstances().get(c))));
         question.setting().indoors().ifPresent(i -> facts.add(new Bay(i.volumeM3(), i.airChangesPerHour())));
+        question.setting().airC().ifPresent(c -> facts.add(warmth(c, question.setting().humidity())));
         question.workers().forEach(w -> facts.add(new Person(level(w.level()), new HashSet<>(w.sensitisedTo()))));
         facts.add(new Ground(asked, !question.surface().contains(Question.UNKNOWN)));
         Conclusions derived = book.run(Phase.DERIVE, facts);
@@ -114,6 +118,11 @@ record Scene(Contaminant contaminant, Deposit deposit, Belief belief, Surface as
                 PanelTemperature.absorption(question.facts().colour().orElse("dark")), setting.windMs(),
                 PanelTemperature.facing(question.facts().place().orElse(Question.UNKNOWN)));
         return new Panel(setting.panelC().orElse(worked), setting.panelC().isPresent(), direct, setting.windMs());
+    }
+
+    private static Warmth warmth(double airC, OptionalDouble humidity) {
+        double damp = humidity.orElseGet(() -> HeatIndex.muggy(airC));
+        return new Warmth(airC, damp, humidity.isPresent(), HeatIndex.band(HeatIndex.celsius(airC, damp)));
     }
 
     private static double warmest(Question question) {
