@@ -64,8 +64,8 @@ class SettingFiguresTest {
                                                                                       @ForAll @IntRange(min = 1, max = 12) int changes,
                                                                                       @ForAll @IntRange(min = 1, max = 60) int spots) {
         boolean now = masked(bay("extent: {spots: " + spots + "}, ", volume, changes));
-        net.jqwik.api.statistics.Statistics.collect(now)
-                .coverage(c -> c.check(true).percentage(share -> share >= 30));
+        net.jqwik.api.statistics.Statistics.collect(now);
+        net.jqwik.api.statistics.Statistics.coverage(c -> c.check(true).percentage(share -> share >= 30));
         if (now) {
             assertThat(masked(bay("extent: {spots: " + spots + "}, ", volume * 0.7, changes))).isTrue();
             assertThat(masked(bay("extent: {spots: " + spots + "}, ", volume, changes - 1))).isTrue();
