@@ -73,6 +73,8 @@ final class AnswerText {
         if (!rung.stopSigns().isEmpty()) {
             out.println("  Stop at: " + String.join(", ", rung.stopSigns()));
         }
+        rung.agent().filter(a -> !a.mix().isEmpty()).ifPresent(a -> out.println("  Mix: " + a.name() + ", "
+                + a.dilution() + ". " + a.mix()));
         rung.bridgeBefore().forEach(b -> out.println("  Between: " + b.text()));
         rung.risks().forEach(r -> out.println("  Mind: " + r.text()));
     }

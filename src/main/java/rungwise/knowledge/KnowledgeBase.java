@@ -9,12 +9,21 @@ public record KnowledgeBase(String revision, Map<String, Contaminant> contaminan
                             Map<String, Circumstance> circumstances, Map<String, Observation> observations,
                             Map<String, Source> sources, Map<String, Word> bondClasses, Map<String, Word> wastes,
                             Map<String, Word> levels, Map<String, Word> ppe, Map<String, Word> notFollowed,
-                            Weights weights, Signs signs) {
+                            Map<String, Exposure> exposures, Map<String, Permeation> gloves,
+                            Map<String, Respirator> respirators, Weights weights, Signs signs) {
     public Agent agentOf(Method method) {
         return method.agent().equals("none") ? Agent.NONE : agents.get(method.agent());
     }
 
     public Tool toolOf(Method method) {
         return method.tool().equals("none") ? Tool.NONE : tools.get(method.tool());
+    }
+
+    /** The same but for what is used, as a shop or a test may have it. */
+    public KnowledgeBase using(String revision, Map<String, Method> methods, Map<String, Agent> agents,
+                               Map<String, Tool> tools) {
+        return new KnowledgeBase(revision, contaminants, surfaces, methods, agents, tools, families, gates,
+                circumstances, observations, sources, bondClasses, wastes, levels, ppe, notFollowed, exposures, gloves,
+                respirators, weights, signs);
     }
 }

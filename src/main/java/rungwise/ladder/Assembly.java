@@ -25,6 +25,7 @@ import rungwise.rules.Concluded;
 import rungwise.rules.Gated;
 import rungwise.rules.Narrow;
 import rungwise.rules.Protect;
+import rungwise.rules.Use;
 import rungwise.science.Belief;
 import rungwise.science.ChanceRange;
 
@@ -87,7 +88,7 @@ final class Assembly {
                         choice.severity().thermal(), choice.severity().filmMicrons(), choice.carried().fields()),
                 new Answer.Odds(round(mean), round(Math.max(0, mean - half)), round(Math.min(1, mean + half)),
                         choice.likely().basis()),
-                round(minutes(method)), agent(choice.use().agent()), new Answer.Span(dwell.from(), dwell.to()),
+                round(minutes(method)), agent(choice.use()), new Answer.Span(dwell.from(), dwell.to()),
                 method.window().map(w -> new Answer.Span(w.from(), w.to())), method.pressureBar(),
                 choice.use().tool().name(), method.technique(), tries(method), method.level(), method.stopSigns(),
                 risks(choice), ppe(choice), gates(choice), method.waste(), bridges(choice, earlier),
@@ -117,9 +118,10 @@ final class Assembly {
         return work + method.dwell().usual();
     }
 
-    private static Optional<Answer.Brought> agent(Agent agent) {
-        return agent == Agent.NONE ? Optional.empty()
-                : Optional.of(new Answer.Brought(agent.id(), agent.name(), agent.dilution(), agent.mix()));
+    private Optional<Answer.Brought> agent(Use use) {
+        Agent agent = use.agent();
+        return agent == Agent.NONE ? Optional.empty() : Optional.of(new Answer.Brought(agent.id(), agent.name(),
+                agent.dilution(), Mixing.text(use, question.mixing())));
     }
 
     private Answer.Tries tries(Method method) {

@@ -6,6 +6,7 @@ import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import rungwise.knowledge.Chances;
 import rungwise.knowledge.Contaminant;
@@ -26,6 +27,7 @@ import rungwise.rules.Budget;
 import rungwise.rules.Candidate;
 import rungwise.rules.Concluded;
 import rungwise.rules.Conclusions;
+import rungwise.rules.FilmToday;
 import rungwise.rules.GateOn;
 import rungwise.rules.Gated;
 import rungwise.rules.Moved;
@@ -91,13 +93,10 @@ final class Candidacy {
         }
         Family family = base.families().get(method.family());
         double cap = family.contactCapMinutes().orElse(Double.POSITIVE_INFINITY);
-        double refining = 0;
-        if (method.removesFilm()) {
-            refining = method.correction().stream().map(base.methods()::get)
-                    .filter(m -> m != null && m.family().equals("polish"))
-                    .mapToDouble(m -> m.severity().filmMicrons()).sum();
-        }
-        return new Candidate(use, atHand(method), method.severity().filmMicrons() + refining,
+        double[] refining = !method.removesFilm() ? new double[0] : method.correction().stream()
+                .map(base.methods()::get).filter(m -> m != null && m.family().equals("polish"))
+                .mapToDouble(m -> m.severity().filmMicrons()).toArray();
+        return new Candidate(use, atHand(method), FilmBudget.used(method.severity().filmMicrons(), refining),
                 Math.max(0, cap - contactDone),
                 method.doneBy().filter(question.done()::contains).isPresent() ? 0 : method.tries() - triesDone);
     }
@@ -120,7 +119,11 @@ final class Candidacy {
     private void judge(List<Candidate> candidates) {
         List<Object> facts = new ArrayList<>(scene.facts());
         facts.addAll(candidates);
-        facts.add(budget());
+        Budget budget = budget();
+        facts.add(budget);
+        filmToday(budget).ifPresent(facts::add);
+        facts.addAll(Vapours.of(question, base, candidates));
+        facts.addAll(GloveChoice.of(question, base, candidates));
         question.consent().granted().forEach(g -> facts.add(new Answered(g, true)));
         question.consent().refused().forEach(r -> facts.add(new Answered(r, false)));
         for (Candidate candidate : candidates) {
@@ -156,9 +159,19 @@ final class Candidacy {
 
     private Budget budget() {
         return question.facts().clearMicrons().isPresent()
-                ? new Budget(FilmBudget.ofClear(question.facts().clearMicrons().getAsDouble()),
-                "the smaller of 7.5 µm and a quarter of the clear, for life")
+                ? new Budget(FilmBudget.ofReading(question.facts().clearMicrons().getAsDouble()),
+                "for life, the smaller of 7.5 µm and a quarter of the clear, the gauge taken 3 µm too high")
                 : new Budget(FilmBudget.PER_VISIT_MICRONS, "a visit, without a reading of the clear alone");
+    }
+
+    /** What the tries on this spot took: of a visit's budget those of the day, of a budget for life all. */
+    private Optional<FilmToday> filmToday(Budget budget) {
+        boolean forLife = question.facts().clearMicrons().isPresent();
+        double taken = scene.attempts().stream().filter(a -> forLife || a.hoursAgo() < 24)
+                .mapToDouble(a -> a.times() * Optional.ofNullable(base.methods().get(a.method()))
+                        .map(m -> m.severity().filmMicrons()).orElse(0.0)).sum();
+        return taken == 0 ? Optional.empty()
+                : Optional.of(new FilmToday(FilmBudget.left(budget.microns(), taken), taken));
     }
 
     /** What an unknown fact would bar becomes a gate that asks for the fact. */

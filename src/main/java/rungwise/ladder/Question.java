@@ -17,13 +17,14 @@ import java.util.OptionalInt;
  * @param canWaitMinutes  how long the customer can wait beyond the work
  * @param passedTests     methods whose hidden test spot passed
  * @param wanted          methods somebody asks for
+ * @param mixing          the bottle that agents are to be mixed in
  */
 public record Question(Optional<String> contaminant, List<String> observations, String age, Extent extent,
                        @JsonFormat(with = JsonFormat.Feature.ACCEPT_SINGLE_VALUE_AS_ARRAY) List<String> surface,
                        Facts facts, List<String> circumstances, List<String> neighbours, Setting setting,
                        List<Worker> workers, Optional<List<String>> shelf, boolean shelfStrict, Consent consent,
                        List<String> done, double canWaitMinutes, List<String> passedTests, List<String> wanted,
-                       List<Tried> tried) {
+                       List<Tried> tried, Optional<Mixing> mixing) {
     public static final String UNKNOWN = "unknown";
 
     public Question {
@@ -43,6 +44,7 @@ public record Question(Optional<String> contaminant, List<String> observations, 
         passedTests = copy(passedTests);
         wanted = copy(wanted);
         tried = copy(tried);
+        mixing = mixing == null ? Optional.empty() : mixing;
     }
 
     private static <T> List<T> copy(List<T> list) {
@@ -57,19 +59,22 @@ public record Question(Optional<String> contaminant, List<String> observations, 
     /** The same question about a contaminant that it might be. */
     public Question about(String id) {
         return new Question(Optional.of(id), observations, age, extent, surface, facts, circumstances, neighbours,
-                setting, workers, shelf, shelfStrict, consent, done, canWaitMinutes, passedTests, wanted, tried);
+                setting, workers, shelf, shelfStrict, consent, done, canWaitMinutes, passedTests, wanted, tried,
+                mixing);
     }
 
     /** The same question with other methods asked for. */
     public Question wanting(List<String> methods) {
         return new Question(contaminant, observations, age, extent, surface, facts, circumstances, neighbours, setting,
-                workers, shelf, shelfStrict, consent, done, canWaitMinutes, passedTests, methods, tried);
+                workers, shelf, shelfStrict, consent, done, canWaitMinutes, passedTests, methods, tried,
+                mixing);
     }
 
     /** The same question before anything was tried. */
     Question untried() {
         return new Question(contaminant, observations, age, extent, surface, facts, circumstances, neighbours, setting,
-                workers, shelf, shelfStrict, consent, done, canWaitMinutes, passedTests, wanted, List.of());
+                workers, shelf, shelfStrict, consent, done, canWaitMinutes, passedTests, wanted, List.of(),
+                mixing);
     }
 
     /** How much of it there is: a number of spots, or an area. */
@@ -136,6 +141,18 @@ public record Question(Optional<String> contaminant, List<String> observations, 
 
     /** A room around the work. */
     public record Indoors(double volumeM3, double airChangesPerHour) {
+    }
+
+    /**
+     * A bottle to mix in.
+     *
+     * @param bottleMl  its size
+     * @param drawParts for the bottle of a foam lance: parts of water that pass for one part drawn
+     */
+    public record Mixing(double bottleMl, OptionalDouble drawParts) {
+        public Mixing {
+            drawParts = drawParts == null ? OptionalDouble.empty() : drawParts;
+        }
     }
 
     /** Somebody on the job. */

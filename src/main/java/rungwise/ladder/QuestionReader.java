@@ -163,6 +163,10 @@ public final class QuestionReader {
             within("/setting/indoors/volumeM3", i.volumeM3(), 1, 1_000_000);
             within("/setting/indoors/airChangesPerHour", i.airChangesPerHour(), 0, 1_000);
         });
+        q.mixing().ifPresent(m -> {
+            within("/mixing/bottleMl", m.bottleMl(), 10, 1_000_000);
+            m.drawParts().ifPresent(d -> within("/mixing/drawParts", d, 0, 200));
+        });
         within("/canWaitMinutes", q.canWaitMinutes(), 0, 1_000_000);
     }
 

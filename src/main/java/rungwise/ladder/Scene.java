@@ -34,7 +34,9 @@ import rungwise.rules.RuleBook;
 import rungwise.rules.Seen;
 import rungwise.rules.Spread;
 import rungwise.rules.TreatAs;
+import rungwise.rules.Warmth;
 import rungwise.science.Belief;
+import rungwise.science.HeatIndex;
 import rungwise.science.PanelTemperature;
 
 /**
@@ -78,6 +80,7 @@ record Scene(Contaminant contaminant, Deposit deposit, Belief belief, Surface as
         }
         spread(question.extent()).ifPresent(area -> facts.add(new Spread(area)));
         question.setting().indoors().ifPresent(i -> facts.add(new Bay(i.volumeM3(), i.airChangesPerHour())));
+        question.setting().airC().ifPresent(c -> facts.add(warmth(c, question.setting().humidity())));
         question.workers().forEach(w -> facts.add(new Person(level(w.level()), new HashSet<>(w.sensitisedTo()))));
         facts.add(new Ground(asked, !question.surface().contains(Question.UNKNOWN)));
         Conclusions derived = book.run(Phase.DERIVE, facts);
@@ -120,8 +123,14 @@ record Scene(Contaminant contaminant, Deposit deposit, Belief belief, Surface as
         Question.Setting setting = question.setting();
         boolean direct = setting.sunOrShade().equals("direct");
         double worked = PanelTemperature.celsius(setting.airC().orElse(MILD_AIR_C), setting.sunOrShade(),
-                PanelTemperature.absorption(question.facts().colour().orElse("dark")));
+                PanelTemperature.absorption(question.facts().colour().orElse("dark")), setting.windMs(),
+                PanelTemperature.facing(question.facts().place().orElse(Question.UNKNOWN)));
         return new Panel(setting.panelC().orElse(worked), setting.panelC().isPresent(), direct, setting.windMs());
+    }
+
+    private static Warmth warmth(double airC, OptionalDouble humidity) {
+        double damp = humidity.orElseGet(() -> HeatIndex.muggy(airC));
+        return new Warmth(airC, damp, humidity.isPresent(), HeatIndex.band(HeatIndex.celsius(airC, damp)));
     }
 
     private static double warmest(Question question) {

@@ -22,7 +22,7 @@ import rungwise.rules.Meeting;
 import rungwise.rules.Phase;
 import rungwise.rules.RuleBook;
 import rungwise.rules.Use;
-import rungwise.rules.Vapour;
+import rungwise.rules.Ignition;
 
 /** Which method comes after which, and which agents clash: facts of the methods alone, decided once. */
 final class Sequence {
@@ -44,7 +44,7 @@ final class Sequence {
             }
         }
         List<Tool> lighting = base.tools().values().stream().filter(Tool::ignites).toList();
-        agents.forEach(agent -> lighting.forEach(tool -> facts.add(new Vapour(agent, tool))));
+        agents.forEach(agent -> lighting.forEach(tool -> facts.add(new Ignition(agent, tool))));
         Conclusions said = book.run(Phase.ORDER, facts);
         for (Concluded<After> after : said.of(After.class)) {
             earlierOf.computeIfAbsent(after.conclusion().then(), t -> new HashMap<>())

@@ -5,7 +5,7 @@ import java.util.Set;
 /**
  * A method is never used here.
  *
- * @param opensWith the step that would lift it today (shade, cool, warm, buy, another_worker, gauge, spent, next_visit); empty = nothing does
+ * @param opensWith the step that would lift it today (shade, cool, warm, buy, another_worker, gauge, ventilate, spent, next_visit); empty = nothing does
  */
 public record Bar(String method, String figures, String opensWith) implements Conclusion {
     private static final Set<String> WEATHER = Set.of("shade", "cool", "warm");

@@ -39,6 +39,11 @@ public record Candidate(Use use, boolean atHand, double filmWithRefining, double
         return "takes " + Figures.text(filmWithRefining) + " µm with its refining";
     }
 
+    public String filmText(double budgetMicrons) {
+        return "It takes " + Figures.text(filmWithRefining) + " µm with its refining, of "
+                + Figures.text(budgetMicrons) + " µm that may go.";
+    }
+
     /** Level number a worker needs: L1 = 1 … L4 = 4, outside trades above that. */
     public int levelNeeded() {
         return use.method().level().startsWith("L") ? use.method().level().charAt(1) - '0' : 5;

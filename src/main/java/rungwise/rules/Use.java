@@ -110,7 +110,7 @@ public record Use(Method method, Agent agent, Tool tool, Surface surface) {
 
     /** Whether there is paint here, or a film with paint beneath it. */
     public boolean isOnPaint() {
-        return surface.kind() == SurfaceKind.PAINT || surface.kind() == SurfaceKind.FILM;
+        return surface.mayBe(SurfaceKind.PAINT) || surface.mayBe(SurfaceKind.FILM);
     }
 
     /** Water, steam or chemistry goes on with it; powder and warm air do not wet. */

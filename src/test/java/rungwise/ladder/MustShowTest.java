@@ -70,10 +70,7 @@ class MustShowTest {
                 var k = Base.advisor().knowledge();
                 var moved = new java.util.TreeMap<>(k.methods());
                 moved.replaceAll((id, m) -> Shaken.minutes(m, random));
-                Advisor shaken = new Advisor(new rungwise.knowledge.KnowledgeBase(k.revision(), k.contaminants(),
-                        k.surfaces(), moved, k.agents(), k.tools(), k.families(), k.gates(), k.circumstances(),
-                        k.observations(), k.sources(), k.bondClasses(), k.wastes(), k.levels(), k.ppe(),
-                        k.notFollowed(), k.weights(), k.signs()),
+                Advisor shaken = new Advisor(k.using(k.revision(), moved, k.agents(), k.tools()),
                         Base.advisor().rules());
                 same += Base.ask(shaken, question).rungs().get(0).method().equals(first) ? 1 : 0;
             }

@@ -118,7 +118,8 @@ final class DrawnQuestions {
                 r.nextBoolean() ? List.of(new Question.Worker("L" + (1 + r.nextInt(4)), List.of())) : List.of(),
                 shelf, r.nextInt(4) == 0, new Question.Consent(granted, refused),
                 r.nextBoolean() ? List.of("washed", "dried") : List.of(), r.nextInt(4) * 30, List.of(),
-                some(r, KNOWN.methods().keySet(), r.nextInt(3)), List.of());
+                some(r, KNOWN.methods().keySet(), r.nextInt(3)), List.of(),
+                r.nextInt(4) == 0 ? Optional.of(new Question.Mixing(1000, number(r, 0, 20))) : Optional.empty());
     }
 
     /** After some of the ladder's own rungs changed nothing, the last one with any outcome but cleared. */

@@ -77,7 +77,7 @@ final class Made {
                      List<Question.Tried> tried) {
         q = new Question(contaminant, q.observations(), age, q.extent(), surface, facts, circumstances, neighbours,
                 setting, q.workers(), shelf, q.shelfStrict(), consent, q.done(), q.canWaitMinutes(), q.passedTests(),
-                wanted, tried);
+                wanted, tried, q.mixing());
         return this;
     }
 }

@@ -47,10 +47,7 @@ class InventedThingsTest {
                 "zelkova_dab", method("zelkova_dab", "terpene", "zelkova_fluid", "cloth", new Severity(2, 5, 0, 0))),
                 "husk_rub", method("husk_rub", "rigid_abrasive", "water", "husk_block", new Severity(6, 0, 0, 0.5))),
                 "quill_soak", method("quill_soak", "alkali", "quill_lye", "none", new Severity(0, 5, 0, 0)));
-        return new Advisor(new KnowledgeBase("invented", k.contaminants(), k.surfaces(), methods,
-                Base.with(Base.with(k.agents(), agent.id(), agent), lye.id(), lye), Base.with(k.tools(), tool.id(), tool),
-                k.families(), k.gates(), k.circumstances(), k.observations(), k.sources(), k.bondClasses(),
-                k.wastes(), k.levels(), k.ppe(), k.notFollowed(), k.weights(), k.signs()), Base.advisor().rules());
+        return new Advisor(k.using("invented", methods, Base.with(Base.with(k.agents(), agent.id(), agent), lye.id(), lye), Base.with(k.tools(), tool.id(), tool)), Base.advisor().rules());
     }
 
     private static Method method(String id, String family, String agent, String tool, Severity severity) {

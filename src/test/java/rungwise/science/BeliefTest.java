@@ -23,13 +23,6 @@ class BeliefTest {
         assertThat(new Belief(0.5).afterFailure(0.92, 0.7).hardened()).isGreaterThan(0.5);
     }
 
-    /** A thermal camera read 71 °C on a black and 44 °C on a white bonnet in the same sun; air then about 26 to 29 °C. */
-    @Test
-    void a_black_and_a_white_bonnet_come_out_as_a_thermal_camera_read_them() {
-        assertThat(PanelTemperature.celsius(27, "direct", PanelTemperature.absorption("dark"))).isBetween(68.0, 75.0);
-        assertThat(PanelTemperature.celsius(27, "direct", PanelTemperature.absorption("light"))).isBetween(40.0, 47.0);
-    }
-
     @Test
     void the_film_budget_is_the_smaller_of_a_quarter_and_the_makers_limit() {
         assertThat(FilmBudget.ofClear(20)).isEqualTo(5);

@@ -1,0 +1,20 @@
+package rungwise.knowledge;
+
+/** What is breathed, by what takes it out of the air again. */
+public enum AirHazard {
+    /** Vapour of a solvent. */
+    VAPOUR,
+    /** Gas or mist of an acid. */
+    ACID,
+    /** Ammonia and amines. */
+    AMMONIA,
+    /** Mist or dust of a base or salt that gives off no gas to speak of. */
+    BASE,
+    /** Peroxide, hypochlorite and the chlorine they let go. */
+    OXIDISER,
+    /** Thioglycolate and hydrogen sulfide. */
+    SULFUR,
+    /** Vapour and mist of hardener. */
+    ISOCYANATE,
+    DUST
+}

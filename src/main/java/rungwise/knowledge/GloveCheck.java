@@ -1,0 +1,24 @@
+package rungwise.knowledge;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.stream.Stream;
+
+/** A thin glove that outlasts the thick one, and a solvent that no chart covers. */
+final class GloveCheck implements Check {
+    @Override
+    public List<Fault> faults(Draft draft) {
+        List<Fault> faults = new ArrayList<>(draft.each(Kind.GLOVES, Permeation.class, (entry, permeation) -> {
+            OptionalDouble thin = permeation.shortest(GloveMaterial.NITRILE_THIN);
+            OptionalDouble thick = permeation.shortest(GloveMaterial.NITRILE);
+            return thin.isEmpty() || thick.isEmpty() || thin.getAsDouble() <= thick.getAsDouble() ? Stream.empty()
+                    : Stream.of(entry.fault("charts", "the thin nitrile glove outlasts the thick one", "check the minutes"));
+        }));
+        if (draft.isWhole(Kind.GLOVES)) {
+            faults.addAll(Uncovered.faults(draft, Kind.GLOVES, solvent -> draft.items(Kind.GLOVES, Permeation.class)
+                    .values().stream().anyMatch(p -> p.solvents().contains(solvent)), "says which gloves hold"));
+        }
+        return faults;
+    }
+}

@@ -1,0 +1,66 @@
+package rungwise.ladder;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Collections;
+import java.util.List;
+import java.util.Optional;
+import rungwise.knowledge.Agent;
+import rungwise.knowledge.GloveMaterial;
+import rungwise.knowledge.KnowledgeBase;
+import rungwise.knowledge.Method;
+import rungwise.knowledge.Permeation;
+import rungwise.rules.Candidate;
+import rungwise.rules.HandCover;
+import rungwise.science.GloveTime;
+
+/** Picks gloves by all that an agent holds and by how long hands are in it; unknown extent counts as a shift's hour. */
+final class GloveChoice {
+    private static final double UNKNOWN_MINUTES = 60;
+
+    private GloveChoice() {
+    }
+
+    static List<HandCover> of(Question question, KnowledgeBase base, Collection<Candidate> candidates) {
+        List<HandCover> covers = new ArrayList<>();
+        for (Candidate candidate : candidates) {
+            cover(candidate, question.extent(), base).ifPresent(covers::add);
+        }
+        return covers;
+    }
+
+    private static Optional<HandCover> cover(Candidate candidate, Question.Extent extent, KnowledgeBase base) {
+        Agent agent = candidate.use().agent();
+        List<Permeation> held = base.gloves().values().stream().filter(p -> isHeld(p, agent)).toList();
+        if (held.isEmpty()) {
+            return Optional.empty();
+        }
+        double contact = contact(candidate.use().method(), extent);
+        GloveMaterial best = GloveMaterial.NITRILE_THIN;
+        double longest = -1;
+        for (GloveMaterial glove : GloveMaterial.values()) {
+            double minutes = shortest(held, glove);
+            if (minutes > longest && !GloveTime.holds(longest, contact)) {
+                best = glove;
+                longest = minutes;
+            }
+        }
+        return Optional.of(new HandCover(candidate.name(), agent.name(), best, longest,
+                shortest(held, GloveMaterial.NITRILE_THIN), contact));
+    }
+
+    private static boolean isHeld(Permeation permeation, Agent agent) {
+        return permeation.solvents().stream().anyMatch(s -> agent.solvents().getOrDefault(s, 0.0) >= Agent.COUNTS_FROM_PERCENT)
+                || !Collections.disjoint(permeation.reactive(), agent.reactive());
+    }
+
+    /** Nothing charted for one of the substances is nothing to rely on. */
+    private static double shortest(List<Permeation> held, GloveMaterial glove) {
+        return held.stream().map(p -> p.shortest(glove)).mapToDouble(m -> m.orElse(0)).min().orElse(0);
+    }
+
+    private static double contact(Method method, Question.Extent extent) {
+        double work = Extents.isKnown(extent) ? Extents.workMinutes(method, extent) : UNKNOWN_MINUTES;
+        return work + method.dwell().to();
+    }
+}

@@ -1,0 +1,80 @@
+package rungwise.rules;
+
+import java.util.Optional;
+import rungwise.knowledge.Exposure;
+import rungwise.knowledge.Figures;
+import rungwise.knowledge.Respirator;
+
+/**
+ * What a method would put into the air of the bay, near the hands, by the end of its work.
+ *
+ * @param what             the component that counts most
+ * @param ppm              of that component, over at least a quarter of an hour
+ * @param shareOfLimit     of all components together, 1 = the limit over a shift
+ * @param shareOfFlammable of all components together at the pace of the work, 1 = it burns
+ * @param dangerous        at or above what is dangerous at once
+ * @param changesNeeded    air changes an hour that keep it at the limit; infinite where no shop's airing does
+ * @param airOutChanges    air changes an hour with the gate open
+ * @param airOutMinutes    until 95 % is gone with those, once the work is done
+ * @param extentKnown      false where work for a whole shift was assumed
+ * @param respirator       the least that is enough, if any is
+ */
+public record Airing(String method, Bay bay, Exposure what, double ppm, double shareOfLimit, double shareOfFlammable,
+                     boolean dangerous, double changesNeeded, double airOutChanges, double airOutMinutes, boolean extentKnown,
+                     Optional<Respirator> respirator) {
+    private static final double STOP = rungwise.science.BayAir.STOP_SHARE_OF_FLAMMABLE;
+    /** Below this share nothing need be said. */
+    private static final double WORTH_SAYING = 0.1;
+
+    public boolean stops() {
+        return shareOfFlammable >= STOP || dangerous;
+    }
+
+    public boolean overLimit() {
+        return shareOfLimit > 1;
+    }
+
+    public boolean hasRespirator() {
+        return respirator.isPresent();
+    }
+
+    public boolean worthSaying() {
+        return !overLimit() && shareOfLimit >= WORTH_SAYING;
+    }
+
+    public String figures() {
+        return bay.figures() + "; about " + rounded(ppm) + " ppm near the hands, " + what.inSentence() + "; "
+                + percent(shareOfLimit) + " of the limit, " + percent(shareOfFlammable)
+                + " of what burns" + (extentKnown ? "" : "; extent not given, a whole shift assumed");
+    }
+
+    /** What to do about it. */
+    public String overText() {
+        String air = Double.isInfinite(changesNeeded) ? "No fan airs this bay enough: work outdoors or extract at the spot."
+                : "The bay needs " + Figures.text(Math.ceil(changesNeeded)) + " air changes an hour while it lasts.";
+        return air + " " + airOut() + (respirator.isPresent() ? " Otherwise: " + lowerFirst(respirator.get().name())
+                + ". A particle mask stops no vapour." : " No cartridge is enough here.");
+    }
+
+    public String mildText() {
+        return "Vapour to " + percent(shareOfLimit) + " of the limit near the hands. " + airOut();
+    }
+
+    private String airOut() {
+        return "Afterwards " + Figures.text(Math.ceil(airOutMinutes)) + " min at " + Figures.text(airOutChanges)
+                + " air changes an hour clear it.";
+    }
+
+    private static String percent(double share) {
+        double percent = share * 100;
+        return Figures.text(percent >= 10 ? Math.round(percent) : Math.round(percent * 10) / 10.0) + " %";
+    }
+
+    private static String rounded(double value) {
+        return Figures.text(value >= 10 ? Math.round(value) : Math.round(value * 10) / 10.0);
+    }
+
+    private static String lowerFirst(String text) {
+        return text.substring(0, 1).toLowerCase(java.util.Locale.ROOT) + text.substring(1);
+    }
+}
