@@ -8,7 +8,8 @@ interface Check {
     List<Check> ALL = List.of(new DuplicateIdCheck(), new FileNameCheck(), new DanglingIdCheck(),
             new MissingSourceCheck(), new UnusedEntryCheck(), new NeededMethodCheck(), new AgeingChanceCheck(),
             new OverrideCheck(), new GainsWithAgeCheck(), new RinseCheck(), new WindowCheck(), new DwellCheck(),
-            new PercentCheck(), new HoursCheck(), new MechanicalCheck());
+            new PercentCheck(), new HoursCheck(), new MechanicalCheck(),
+            new CompositionCheck(), new SubstanceCheck(), new RoleCheck());
 
     List<Fault> faults(Draft draft);
 }

@@ -16,12 +16,13 @@ import java.util.Set;
  * @param holds       why no work starts at all, where that is so
  * @param emergency   what to do before anything else, while it still helps
  * @param refersTo    method id of who takes over, where the deposit and not the surface decides it
+ * @param dissolvesLike material whose spheres stand for it, where those of its bond class do not fit
  * @param overrides   chances that differ from those of its bond class
  * @param gainsWithAge methods whose chance rises when the bond class changes
  */
 public record Contaminant(String id, String name, String what, Bond bond, Hours hardens, Hours marks, String ageing,
                           Set<Nature> nature, Set<String> hazards, List<String> ppe, Optional<String> holds,
-                          Optional<Emergency> emergency, Optional<String> refersTo, Recognition recognise, List<Override> overrides,
+                          Optional<Emergency> emergency, Optional<String> refersTo, Optional<String> dissolvesLike, Recognition recognise, List<Override> overrides,
                           List<String> gainsWithAge, Basis basis, List<String> sources) {
     public Contaminant {
         hardens = hardens == null ? Hours.NEVER : hardens;
@@ -32,6 +33,7 @@ public record Contaminant(String id, String name, String what, Bond bond, Hours 
         holds = holds == null ? Optional.empty() : holds;
         emergency = emergency == null ? Optional.empty() : emergency;
         refersTo = refersTo == null ? Optional.empty() : refersTo;
+        dissolvesLike = dissolvesLike == null ? Optional.empty() : dissolvesLike;
         overrides = overrides == null ? List.of() : List.copyOf(overrides);
         gainsWithAge = gainsWithAge == null ? List.of() : List.copyOf(gainsWithAge);
         sources = sources == null ? List.of() : List.copyOf(sources);

@@ -67,7 +67,8 @@ record Draft(List<Entry> entries, Optional<Set<String>> usedElsewhere) {
                 items(Kind.AGENT, Agent.class), items(Kind.TOOL, Tool.class), items(Kind.FAMILY, Family.class),
                 items(Kind.GATE, Gate.class), items(Kind.CIRCUMSTANCE, Circumstance.class),
                 items(Kind.OBSERVATION, Observation.class), items(Kind.SOURCE, Source.class),
-                items(Kind.BOND_CLASS, Word.class), items(Kind.WASTE, Word.class), items(Kind.LEVEL, Word.class),
-                items(Kind.PPE, Word.class), items(Kind.WEIGHTS, Weights.class).values().iterator().next());
+                items(Kind.BOND_CLASS, BondClass.class), items(Kind.WASTE, Word.class), items(Kind.LEVEL, Word.class),
+                items(Kind.PPE, Word.class), items(Kind.SUBSTANCE, Substance.class),
+                items(Kind.SOLUTE, Solute.class), items(Kind.WEIGHTS, Weights.class).values().iterator().next());
     }
 }

@@ -7,8 +7,9 @@ public record KnowledgeBase(String revision, Map<String, Contaminant> contaminan
                             Map<String, Method> methods, Map<String, Agent> agents, Map<String, Tool> tools,
                             Map<String, Family> families, Map<String, Gate> gates,
                             Map<String, Circumstance> circumstances, Map<String, Observation> observations,
-                            Map<String, Source> sources, Map<String, Word> bondClasses, Map<String, Word> wastes,
-                            Map<String, Word> levels, Map<String, Word> ppe, Weights weights) {
+                            Map<String, Source> sources, Map<String, BondClass> bondClasses, Map<String, Word> wastes,
+                            Map<String, Word> levels, Map<String, Word> ppe, Map<String, Substance> substances,
+                            Map<String, Solute> solutes, Weights weights) {
     public Agent agentOf(Method method) {
         return method.agent().equals("none") ? Agent.NONE : agents.get(method.agent());
     }

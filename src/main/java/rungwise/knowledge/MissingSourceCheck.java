@@ -7,11 +7,11 @@ import java.util.stream.Stream;
 final class MissingSourceCheck implements Check {
     @Override
     public List<Fault> faults(Draft draft) {
-        return draft.entries().stream().flatMap(entry -> Stream.concat(Stream.of(entry.node()),
-                        entry.node().path("overrides").values().stream())
-                .filter(n -> n.path("basis").asString("").equals("published") && n.path("sources").isEmpty())
-                .map(n -> entry.fault(n == entry.node() ? "basis" : "overrides/basis",
-                        "it is called published but names no source",
-                        "name the source, or say memory or common_practice"))).toList();
+        return draft.entries().stream().flatMap(entry -> Stream.of("", "overrides", "spheres").flatMap(part ->
+                (part.isEmpty() ? Stream.of(entry.node()) : entry.node().path(part).values().stream())
+                        .filter(n -> n.path("basis").asString("").equals("published") && n.path("sources").isEmpty())
+                        .map(n -> entry.fault((part + "/basis").replaceFirst("^/", ""),
+                                "it is called published but names no source",
+                                "name the source, or say memory or common_practice")))).toList();
     }
 }

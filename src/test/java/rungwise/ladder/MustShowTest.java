@@ -72,7 +72,8 @@ class MustShowTest {
                 moved.replaceAll((id, m) -> Shaken.minutes(m, random));
                 Advisor shaken = new Advisor(new rungwise.knowledge.KnowledgeBase(k.revision(), k.contaminants(),
                         k.surfaces(), moved, k.agents(), k.tools(), k.families(), k.gates(), k.circumstances(),
-                        k.observations(), k.sources(), k.bondClasses(), k.wastes(), k.levels(), k.ppe(), k.weights()),
+                        k.observations(), k.sources(), k.bondClasses(), k.wastes(), k.levels(), k.ppe(), k.substances(),
+                        k.solutes(), k.weights()),
                         Base.advisor().rules());
                 same += Base.ask(shaken, question).rungs().get(0).method().equals(first) ? 1 : 0;
             }
