@@ -73,8 +73,17 @@ final class AnswerText {
         if (!rung.stopSigns().isEmpty()) {
             out.println("  Stop at: " + String.join(", ", rung.stopSigns()));
         }
+        rung.staysWet().filter(w -> w.basis().equals("computed")).ifPresent(w -> out.println("  Stays wet: "
+                + minutes(w.fromSeconds()) + " to " + minutes(w.toSeconds()) + "; wet at most "
+                + w.atOnce().spots().map(s -> s + (s == 1 ? " spot" : " spots"))
+                .or(() -> w.atOnce().areaM2().map(m -> Figures.text(m) + " m²")).orElse("one place") + " at once"));
         rung.bridgeBefore().forEach(b -> out.println("  Between: " + b.text()));
         rung.risks().forEach(r -> out.println("  Mind: " + r.text()));
+    }
+
+    private static String minutes(double seconds) {
+        return seconds < 120 ? Math.round(seconds) + " s" : seconds < 7200 ? Math.round(seconds / 60) + " min"
+                : "hours";
     }
 
     private void ladder(Answer answer) {

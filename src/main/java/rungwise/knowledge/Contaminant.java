@@ -1,5 +1,6 @@
 package rungwise.knowledge;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -65,6 +66,16 @@ public record Contaminant(String id, String name, String what, Bond bond, Hours 
                 .map(o -> new Chances(o.fresh(), o.hardened()))
                 .orElseGet(() -> new Chances(method.chancesFor(bond.fresh()).fresh(),
                         method.chancesFor(bond.hardened()).hardened()));
+    }
+
+    /** The same with more overrides; a method whose chance rises with the bond class is listed as one that gains. */
+    public Contaminant and(List<Override> more) {
+        List<Override> all = new ArrayList<>(overrides);
+        all.addAll(more);
+        List<String> gains = new ArrayList<>(gainsWithAge);
+        more.stream().filter(o -> o.hardened().compareTo(o.fresh()) > 0).forEach(o -> gains.addAll(o.methods()));
+        return new Contaminant(id, name, what, bond, hardens, marks, ageing, nature, hazards, ppe, holds, emergency,
+                refersTo, dissolvesLike, recognise, all, gains, basis, sources);
     }
 
     public boolean is(Nature one) {

@@ -10,6 +10,12 @@ public record KnowledgeBase(String revision, Map<String, Contaminant> contaminan
                             Map<String, Source> sources, Map<String, BondClass> bondClasses, Map<String, Word> wastes,
                             Map<String, Word> levels, Map<String, Word> ppe, Map<String, Substance> substances,
                             Map<String, Solute> solutes, Weights weights) {
+    /** The same with other entries for the contaminants. */
+    public KnowledgeBase with(Map<String, Contaminant> others) {
+        return new KnowledgeBase(revision, others, surfaces, methods, agents, tools, families, gates, circumstances,
+                observations, sources, bondClasses, wastes, levels, ppe, substances, solutes, weights);
+    }
+
     public Agent agentOf(Method method) {
         return method.agent().equals("none") ? Agent.NONE : agents.get(method.agent());
     }

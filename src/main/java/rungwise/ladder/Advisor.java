@@ -27,14 +27,18 @@ import rungwise.science.Belief;
 
 /** Answers questions. One advisor holds one revision of knowledge and rules and may be asked from many threads. */
 public final class Advisor {
+    private final KnowledgeBase given;
     private final KnowledgeBase base;
+    private final ComputedChances chances;
     private final RuleBook book;
     private final Standing standing;
     private final Sequence sequence;
     private final Map<String, RuleInfo> rules;
 
     public Advisor(KnowledgeBase base, RuleBook book) {
-        this.base = base;
+        this.given = base;
+        this.chances = ComputedChances.of(base);
+        this.base = chances.base();
         this.book = book;
         this.standing = new Standing(base, book);
         this.sequence = new Sequence(base, book);
@@ -42,7 +46,12 @@ public final class Advisor {
     }
 
     public KnowledgeBase knowledge() {
-        return base;
+        return given;
+    }
+
+    /** How much of what is said of solvents rests on computation. */
+    public ChemistryShare chemistry() {
+        return ChemistryShare.of(given);
     }
 
     public RuleBook rules() {
@@ -75,7 +84,7 @@ public final class Advisor {
         List<Choice> able = ever.stream().filter(c -> c.bestChance() >= Worth.POINTLESS_BELOW).toList();
         List<Choice> ordered = new Ordering(sequence).of(able);
         Ladder ladder = Ladder.climb(question, scene, candidacy, ordered, new Worth(base.weights(), base.families()));
-        Assembly assembly = new Assembly(base, standing, sequence, question, scene, candidacy);
+        Assembly assembly = new Assembly(base, chances, standing, sequence, question, scene, candidacy);
         List<Answer.Rung> rungs = stopped ? List.of() : assembly.rungs(ladder.rungs(), ladder.belief());
         List<Answer.Alternative> alternatives = stopped ? List.of() : alternatives(ladder, assembly);
         List<Concluded<Step>> steps = steps(stopped, ladder, scene);

@@ -30,15 +30,19 @@ import rungwise.science.ChanceRange;
 /** Writes a chosen method out as a rung: everything the person at the panel needs, each thing with its because. */
 final class Assembly {
     private final KnowledgeBase base;
+    private final ComputedChances chances;
+    private final Wetness wetness;
     private final Standing standing;
     private final Sequence sequence;
     private final Question question;
     private final Scene scene;
     private final Candidacy candidacy;
 
-    Assembly(KnowledgeBase base, Standing standing, Sequence sequence, Question question, Scene scene,
-             Candidacy candidacy) {
+    Assembly(KnowledgeBase base, ComputedChances chances, Standing standing, Sequence sequence, Question question,
+             Scene scene, Candidacy candidacy) {
         this.base = base;
+        this.chances = chances;
+        this.wetness = new Wetness(base, question, scene);
         this.standing = standing;
         this.sequence = sequence;
         this.question = question;
@@ -65,8 +69,10 @@ final class Assembly {
         return new Answer.Rung(rank, method.id(), method.name(),
                 new Answer.Grades(choice.severity().mechanical(), choice.severity().chemical(),
                         choice.severity().thermal(), choice.severity().filmMicrons(), choice.carried().fields()),
-                new Answer.Odds(round(mean), round(Math.max(0, mean - half)), round(Math.min(1, mean + half)), "prior"),
+                new Answer.Odds(round(mean), round(Math.max(0, mean - half)), round(Math.min(1, mean + half)),
+                        chances.isComputed(scene.contaminant().id(), method.id()) ? "computed" : "prior"),
                 round(minutes(method)), agent(choice.use().agent()), new Answer.Span(dwell.from(), dwell.to()),
+                wetness.of(method, choice.use().agent(), dwell),
                 method.window().map(w -> new Answer.Span(w.from(), w.to())), method.pressureBar(),
                 choice.use().tool().name(), method.technique(), tries(method), method.level(), method.stopSigns(),
                 risks(choice), ppe(choice), gates(choice), method.waste(), bridges(choice, earlier),
