@@ -74,9 +74,9 @@ final class AnswerText {
             out.println("  Stop at: " + String.join(", ", rung.stopSigns()));
         }
         rung.staysWet().filter(w -> w.basis().equals("computed")).ifPresent(w -> out.println("  Stays wet: "
-                + minutes(w.fromSeconds()) + " to " + minutes(w.toSeconds()) + "; wet at most "
-                + w.atOnce().spots().map(s -> s + (s == 1 ? " spot" : " spots"))
-                .or(() -> w.atOnce().areaM2().map(m -> Figures.text(m) + " m²")).orElse("one place") + " at once"));
+                + minutes(w.fromSeconds()) + " to " + minutes(w.toSeconds()) + w.atOnce().spots()
+                .map(s -> s + (s == 1 ? " spot" : " spots")).or(() -> w.atOnce().areaM2().map(m -> Figures.text(m) + " m²"))
+                .map(most -> "; wet at most " + most + " at once").orElse("")));
         rung.bridgeBefore().forEach(b -> out.println("  Between: " + b.text()));
         rung.risks().forEach(r -> out.println("  Mind: " + r.text()));
     }

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import rungwise.knowledge.Agent;
 import rungwise.knowledge.Basis;
 import rungwise.knowledge.Dwell;
@@ -16,6 +17,7 @@ import rungwise.knowledge.Substance;
 import rungwise.rules.Because;
 import rungwise.science.Antoine;
 import rungwise.science.Evaporation;
+import rungwise.science.Solubility;
 import rungwise.science.Units;
 import rungwise.science.WetTime;
 
@@ -32,6 +34,8 @@ final class Wetness {
     private static final double FAR_FROM_EDGE_M = 0.1;
     private static final String REFERENCE = "n_butyl_acetate";
     private static final double PER_MINUTE = 60;
+    /** A hand's breadth. */
+    private static final double SMALLEST_M2 = 0.01;
 
     private final KnowledgeBase base;
     private final Question question;
@@ -84,11 +88,13 @@ final class Wetness {
             grams += part.volume() * part.component().gramsPerCm3();
             volatilePercent += part.volume();
         }
-        // thickener, surfactant, salt and oil
-        double stays = Math.max(0, 100 - volatilePercent);
-        if (parts.isEmpty()) {
+        double oil = agent.composition().entrySet().stream().filter(e -> isOil(base.substances().get(e.getKey())))
+                .mapToDouble(Map.Entry::getValue).sum();
+        if (parts.isEmpty() || oil >= Solubility.COUNTS_FROM_PERCENT) {
             return WetTime.FOR_GOOD_SECONDS;
         }
+        // thickener, surfactant and salt
+        double stays = Math.max(0, 100 - volatilePercent);
         double pace = WetTime.secondsPerMicron(parts, stays, new Evaporation.Air(panelC, moving, overFilm),
                 component(base.substances().get(REFERENCE)).orElseThrow());
         return WetTime.seconds(dry ? layer.appliedMicrons().from() : layer.appliedMicrons().to(), layer.yieldPascals(),
@@ -112,6 +118,11 @@ final class Wetness {
         return parts;
     }
 
+    /** A liquid that leaves no vapour to speak of: it stays until it is washed off. */
+    private boolean isOil(Substance s) {
+        return s.evaporatesAs().isEmpty() && component(s).isEmpty();
+    }
+
     /** Empty where it does not evaporate, or is told by what stands for it. */
     private Optional<Evaporation.Component> component(Substance s) {
         Optional<Antoine> vapour = s.antoine().or(() -> s.vapourKpa20C().flatMap(kpa -> s.boilingC()
@@ -120,17 +131,25 @@ final class Wetness {
                 s.densityGramsPerCm3(), v, s.evaporationRate().orElse(0.0), id.equals("water"))));
     }
 
-    /** What may be wetted at once by the shorter time, so that the last is wiped before the first is dry. */
+    /**
+     * What may be wetted at once, so that the last is wiped before the first is dry or has stayed longer than it may.
+     * It goes by the shorter time; one spot is always possible.
+     */
     private static Answer.AtOnce atOnce(Method method, double seconds, Dwell dwell) {
-        double wait = Math.min(dwell.from() * PER_MINUTE, seconds);
-        Optional<Integer> spots = method.minutes().spot().isPresent() && method.minutes().spot().getAsDouble() > 0
-                ? Optional.of((int) Math.max(1, Math.min(1000, Math.floor(WetTime.batch(seconds, wait,
-                        method.minutes().spot().getAsDouble() * PER_MINUTE))))) : Optional.empty();
-        Optional<Double> area = method.minutes().squareMetre().isPresent()
-                && method.minutes().squareMetre().getAsDouble() > 0
-                ? Optional.of(Math.max(0.01, Math.min(100, Math.floor(100 * WetTime.batch(seconds, wait,
-                        method.minutes().squareMetre().getAsDouble() * PER_MINUTE)) / 100))) : Optional.empty();
+        double until = dwell.to() > 0 ? Math.min(seconds, dwell.to() * PER_MINUTE) : seconds;
+        if (until >= WetTime.FOR_GOOD_SECONDS) {
+            return new Answer.AtOnce(Optional.empty(), Optional.empty());
+        }
+        double wait = dwell.from() * PER_MINUTE;
+        Optional<Integer> spots = positive(method.minutes().spot()).map(minutes ->
+                (int) Math.max(1, Math.floor(WetTime.batch(until, wait, minutes * PER_MINUTE))));
+        Optional<Double> area = positive(method.minutes().squareMetre()).map(minutes ->
+                Math.max(SMALLEST_M2, Math.floor(100 * WetTime.batch(until, wait, minutes * PER_MINUTE)) / 100));
         return new Answer.AtOnce(spots, area);
+    }
+
+    private static Optional<Double> positive(OptionalDouble minutes) {
+        return minutes.isPresent() && minutes.getAsDouble() > 0 ? Optional.of(minutes.getAsDouble()) : Optional.empty();
     }
 
     private Because because(Agent agent, Layer layer, double from, double to, Dwell dwell) {
@@ -139,8 +158,10 @@ final class Wetness {
                 + (question.setting().humidity().isPresent() ? ", humidity "
                 + Figures.text(question.setting().humidity().getAsDouble() * 100) + " %"
                 : ", humidity taken as 35 to 65 %"));
-        facts.add("laid on " + layer.appliedMicrons() + " µm thick; dry after " + Figures.text(Math.floor(from)) + " to "
-                + (to >= WetTime.FOR_GOOD_SECONDS ? "days" : Figures.text(Math.ceil(to)) + " s"));
+        facts.add("laid on " + layer.appliedMicrons() + " µm thick; "
+                + (from >= WetTime.FOR_GOOD_SECONDS ? "it does not dry until it is washed off"
+                : "dry or spent after " + Figures.text(Math.floor(from)) + " to "
+                + (to >= WetTime.FOR_GOOD_SECONDS ? "days" : Figures.text(Math.ceil(to)) + " s")));
         if (from < dwell.from() * PER_MINUTE) {
             facts.add("it may dry before its dwell of " + Figures.text(dwell.from()) + " min is over: wet it again");
         }

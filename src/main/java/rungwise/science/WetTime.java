@@ -12,7 +12,9 @@ import java.util.List;
  */
 public final class WetTime {
     private static final double G = 9.80665;
-    private static final int STEPS = 2000;
+    private static final int STEPS = 20_000;
+    /** Share of its solvent at which a film is spent. */
+    private static final double SPENT = 0.1;
     /** Longer than this is "does not dry": a week. */
     public static final double FOR_GOOD_SECONDS = 7 * 24 * 3600.0;
 
@@ -66,7 +68,8 @@ public final class WetTime {
     /**
      * Seconds in which one micrometre of a mixture dries, its parts leaving at their own pace (Raoult, in small steps).
      * It ends where nothing volatile is left or what does not evaporate has become half of the film: from there on the
-     * loss is no longer constant. A film whose water cannot leave moist air counts as never dry.
+     * loss is no longer constant. A mixture of much solvent and some water ends where nine tenths of its solvent has left, as
+     * the water that stays behind does not do its work. Water that cannot leave moist air never dries.
      *
      * @param parts       volatile parts
      * @param solidVolume share by volume that never leaves, 0 or more
@@ -79,15 +82,18 @@ public final class WetTime {
         List<Double> left = new ArrayList<>(parts.stream().map(p -> p.volume() / whole * p.component().gramsPerCm3())
                 .toList());
         double ends = Math.max(solidVolume / whole, 1e-3);
+        double solvent = solvent(parts, left);
+        boolean watered = parts.stream().anyMatch(p -> p.component().isWater());
+        double spent = watered && solvent * whole >= (whole - solidVolume) / 2 ? solvent * SPENT : -1;
         double seconds = 0;
-        for (int step = 0; step < STEPS * 10; step++) {
+        for (int step = 0; step < STEPS; step++) {
             double moles = 0;
             double volume = 0;
             for (int i = 0; i < parts.size(); i++) {
                 moles += left.get(i) / parts.get(i).component().gramsPerMol();
                 volume += left.get(i) / parts.get(i).component().gramsPerCm3();
             }
-            if (volume <= ends) {
+            if (volume <= ends || solvent(parts, left) <= spent) {
                 return seconds;
             }
             double[] loss = new double[parts.size()];
@@ -108,6 +114,15 @@ public final class WetTime {
             seconds += by;
         }
         return FOR_GOOD_SECONDS;
+    }
+
+    /** Volume of what is no water, in µm. */
+    private static double solvent(List<Part> parts, List<Double> grams) {
+        double volume = 0;
+        for (int i = 0; i < parts.size(); i++) {
+            volume += parts.get(i).component().isWater() ? 0 : grams.get(i) / parts.get(i).component().gramsPerCm3();
+        }
+        return volume;
     }
 
     /**

@@ -125,6 +125,13 @@ class ChemistryPropertyTest {
     }
 
     @Example
+    void what_is_mostly_solvent_is_spent_before_its_water_has_left() {
+        Evaporation.Air moist = new Evaporation.Air(20, 1, 1);
+        assertThat(seconds(0.7, 0, moist)).isLessThan(3600);
+        assertThat(seconds(0.3, 0, moist)).isEqualTo(WetTime.FOR_GOOD_SECONDS);
+    }
+
+    @Example
     void more_solids_end_the_law_sooner_and_moist_air_never_dries_water() {
         Evaporation.Air air = new Evaporation.Air(20, 1, 0.4);
         assertThat(seconds(0.7, 0.2, air)).isLessThan(seconds(0.7, 0, air));
