@@ -75,8 +75,17 @@ final class AnswerText {
         }
         rung.agent().filter(a -> !a.mix().isEmpty()).ifPresent(a -> out.println("  Mix: " + a.name() + ", "
                 + a.dilution() + ". " + a.mix()));
+        rung.staysWet().filter(w -> w.basis().equals("computed")).ifPresent(w -> out.println("  Stays wet: "
+                + minutes(w.fromSeconds()) + " to " + minutes(w.toSeconds()) + w.atOnce().spots()
+                .map(s -> s + (s == 1 ? " spot" : " spots")).or(() -> w.atOnce().areaM2().map(m -> Figures.text(m) + " m²"))
+                .map(most -> "; wet at most " + most + " at once").orElse("")));
         rung.bridgeBefore().forEach(b -> out.println("  Between: " + b.text()));
         rung.risks().forEach(r -> out.println("  Mind: " + r.text()));
+    }
+
+    private static String minutes(double seconds) {
+        return seconds < 120 ? Math.round(seconds) + " s" : seconds < 7200 ? Math.round(seconds / 60) + " min"
+                : "hours";
     }
 
     private void ladder(Answer answer) {

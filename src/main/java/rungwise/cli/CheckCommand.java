@@ -24,7 +24,7 @@ final class CheckCommand implements Callable<Integer> {
         opened.advisor().ifPresent(a -> out.println("No fault: " + a.knowledge().contaminants().size()
                 + " contaminants, " + a.knowledge().surfaces().size() + " surfaces, "
                 + a.knowledge().methods().size() + " methods, " + a.rules().rules().size() + " rules, revision "
-                + a.knowledge().revision() + "."));
+                + a.knowledge().revision() + ".\n" + a.chemistry().words()));
         if (!opened.faults().isEmpty()) {
             out.println(opened.faults().size() + " faults.");
         }

@@ -12,17 +12,22 @@ import java.util.Set;
  * @param acidity      pH as used; empty where the agent holds no water to speak of
  * @param solvents     percent by volume of each organic kind, as used (water, thickener and surfactant left out)
  * @param residueRinse minutes of rinsing that clear it; 0 where it leaves nothing behind
+ * @param composition  substances by percent of volume as used, typical of the trade and recalled; what is left out is
+ *                     thickener, surfactant, salt. Empty where nobody knows
+ * @param layer        how thick it sits; empty for a thin liquid
  * @param sensitisers  what a sensitised worker may react to
  */
 public record Agent(String id, String name, String family, Form form, Optional<Range> acidity,
                     Map<Solvent, Double> solvents, Set<Reactive> reactive, String dilution, String mix,
                     double residueRinse, Set<String> sensitisers, List<String> ppe, List<String> risks,
-                    boolean alwaysAtHand, Basis basis, List<String> sources) {
+                    boolean alwaysAtHand, Map<String, Double> composition, Optional<Layer> layer, Basis basis,
+                    List<String> sources) {
     /** Below this share an organic component does not count against a surface. */
     public static final double COUNTS_FROM_PERCENT = 5;
 
     public static final Agent NONE = new Agent("none", "nothing", "none", Form.LIQUID, Optional.empty(), Map.of(),
-            Set.of(), "", "", 0, Set.of(), List.of(), List.of(), true, Basis.COMMON_PRACTICE, List.of());
+            Set.of(), "", "", 0, Set.of(), List.of(), List.of(), true, Map.of(), Optional.empty(), Basis.COMMON_PRACTICE,
+            List.of());
 
     public Agent {
         acidity = acidity == null ? Optional.empty() : acidity;
@@ -33,6 +38,8 @@ public record Agent(String id, String name, String family, Form form, Optional<R
         sensitisers = Sorted.set(sensitisers);
         ppe = ppe == null ? List.of() : List.copyOf(ppe);
         risks = risks == null ? List.of() : List.copyOf(risks);
+        composition = Sorted.map(composition);
+        layer = layer == null ? Optional.empty() : layer;
         sources = sources == null ? List.of() : List.copyOf(sources);
     }
 

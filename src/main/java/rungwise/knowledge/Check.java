@@ -9,7 +9,8 @@ interface Check {
             new MissingSourceCheck(), new UnusedEntryCheck(), new NeededMethodCheck(), new AgeingChanceCheck(),
             new OverrideCheck(), new GainsWithAgeCheck(), new RinseCheck(), new WindowCheck(), new DwellCheck(),
             new PercentCheck(), new HoursCheck(), new MechanicalCheck(), new ExposureCheck(),
-            new GloveCheck(), new RespiratorCheck());
+            new GloveCheck(), new RespiratorCheck(), new CompositionCheck(),
+            new SubstanceCheck(), new RoleCheck());
 
     List<Fault> faults(Draft draft);
 }

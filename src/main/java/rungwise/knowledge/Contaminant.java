@@ -1,5 +1,6 @@
 package rungwise.knowledge;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -16,12 +17,13 @@ import java.util.Set;
  * @param holds       why no work starts at all, where that is so
  * @param emergency   what to do before anything else, while it still helps
  * @param refersTo    method id of who takes over, where the deposit and not the surface decides it
+ * @param dissolvesLike material whose spheres stand for it, where those of its bond class do not fit
  * @param overrides   chances that differ from those of its bond class
  * @param gainsWithAge methods whose chance rises when the bond class changes
  */
 public record Contaminant(String id, String name, String what, Bond bond, Hours hardens, Hours marks, String ageing,
                           Set<Nature> nature, Set<String> hazards, List<String> ppe, Optional<String> holds,
-                          Optional<Emergency> emergency, Optional<String> refersTo, Recognition recognise, List<Override> overrides,
+                          Optional<Emergency> emergency, Optional<String> refersTo, Optional<String> dissolvesLike, Recognition recognise, List<Override> overrides,
                           List<String> gainsWithAge, Basis basis, List<String> sources) {
     public Contaminant {
         hardens = hardens == null ? Hours.NEVER : hardens;
@@ -32,6 +34,7 @@ public record Contaminant(String id, String name, String what, Bond bond, Hours 
         holds = holds == null ? Optional.empty() : holds;
         emergency = emergency == null ? Optional.empty() : emergency;
         refersTo = refersTo == null ? Optional.empty() : refersTo;
+        dissolvesLike = dissolvesLike == null ? Optional.empty() : dissolvesLike;
         overrides = overrides == null ? List.of() : List.copyOf(overrides);
         gainsWithAge = gainsWithAge == null ? List.of() : List.copyOf(gainsWithAge);
         sources = sources == null ? List.of() : List.copyOf(sources);
@@ -63,6 +66,16 @@ public record Contaminant(String id, String name, String what, Bond bond, Hours 
                 .map(o -> new Chances(o.fresh(), o.hardened()))
                 .orElseGet(() -> new Chances(method.chancesFor(bond.fresh()).fresh(),
                         method.chancesFor(bond.hardened()).hardened()));
+    }
+
+    /** The same with more overrides; a method whose chance rises with the bond class is listed as one that gains. */
+    public Contaminant and(List<Override> more) {
+        List<Override> all = new ArrayList<>(overrides);
+        all.addAll(more);
+        List<String> gains = new ArrayList<>(gainsWithAge);
+        more.stream().filter(o -> o.hardened().compareTo(o.fresh()) > 0).forEach(o -> gains.addAll(o.methods()));
+        return new Contaminant(id, name, what, bond, hardens, marks, ageing, nature, hazards, ppe, holds, emergency,
+                refersTo, dissolvesLike, recognise, all, gains, basis, sources);
     }
 
     public boolean is(Nature one) {

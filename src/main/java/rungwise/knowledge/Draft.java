@@ -67,10 +67,11 @@ record Draft(List<Entry> entries, Optional<Set<String>> usedElsewhere) {
                 items(Kind.AGENT, Agent.class), items(Kind.TOOL, Tool.class), items(Kind.FAMILY, Family.class),
                 items(Kind.GATE, Gate.class), items(Kind.CIRCUMSTANCE, Circumstance.class),
                 items(Kind.OBSERVATION, Observation.class), items(Kind.SOURCE, Source.class),
-                items(Kind.BOND_CLASS, Word.class), items(Kind.WASTE, Word.class), items(Kind.LEVEL, Word.class),
+                items(Kind.BOND_CLASS, BondClass.class), items(Kind.WASTE, Word.class), items(Kind.LEVEL, Word.class),
                 items(Kind.PPE, Word.class), items(Kind.NOT_FOLLOWED, Word.class),
                 items(Kind.EXPOSURE, Exposure.class), items(Kind.GLOVES, Permeation.class),
-                items(Kind.RESPIRATOR, Respirator.class),
+                items(Kind.RESPIRATOR, Respirator.class), items(Kind.SUBSTANCE, Substance.class),
+                items(Kind.SOLUTE, Solute.class),
                 items(Kind.WEIGHTS, Weights.class).values().iterator().next(),
                 new Signs(items(Kind.EVIDENCE_STRENGTH, EvidenceStrength.class), items(Kind.SIGN_GROUP, SignGroup.class),
                         items(Kind.CHECK, Inspection.class), items(Kind.FREQUENCY, Frequency.class)));

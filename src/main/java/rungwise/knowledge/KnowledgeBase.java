@@ -7,10 +7,11 @@ public record KnowledgeBase(String revision, Map<String, Contaminant> contaminan
                             Map<String, Method> methods, Map<String, Agent> agents, Map<String, Tool> tools,
                             Map<String, Family> families, Map<String, Gate> gates,
                             Map<String, Circumstance> circumstances, Map<String, Observation> observations,
-                            Map<String, Source> sources, Map<String, Word> bondClasses, Map<String, Word> wastes,
+                            Map<String, Source> sources, Map<String, BondClass> bondClasses, Map<String, Word> wastes,
                             Map<String, Word> levels, Map<String, Word> ppe, Map<String, Word> notFollowed,
                             Map<String, Exposure> exposures, Map<String, Permeation> gloves,
-                            Map<String, Respirator> respirators, Weights weights, Signs signs) {
+                            Map<String, Respirator> respirators, Map<String, Substance> substances,
+                            Map<String, Solute> solutes, Weights weights, Signs signs) {
     public Agent agentOf(Method method) {
         return method.agent().equals("none") ? Agent.NONE : agents.get(method.agent());
     }
@@ -24,6 +25,13 @@ public record KnowledgeBase(String revision, Map<String, Contaminant> contaminan
                                Map<String, Tool> tools) {
         return new KnowledgeBase(revision, contaminants, surfaces, methods, agents, tools, families, gates,
                 circumstances, observations, sources, bondClasses, wastes, levels, ppe, notFollowed, exposures, gloves,
-                respirators, weights, signs);
+                respirators, substances, solutes, weights, signs);
+    }
+
+    /** The same with other entries for the contaminants. */
+    public KnowledgeBase with(Map<String, Contaminant> others) {
+        return new KnowledgeBase(revision, others, surfaces, methods, agents, tools, families, gates, circumstances,
+                observations, sources, bondClasses, wastes, levels, ppe, notFollowed, exposures, gloves, respirators,
+                substances, solutes, weights, signs);
     }
 }

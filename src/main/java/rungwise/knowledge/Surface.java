@@ -16,13 +16,14 @@ import java.util.Set;
  * @param hardness       the hardest tool (see {@link Tool}) that does not scratch it by itself
  * @param maxPressureBar water pressure at the nozzle that it bears
  * @param never          what is never done and why, for the reader
+ * @param polymers       what it is made of, as solvents see it; several count together
  * @param wayOut         method id of who takes over when the ladder ends
  * @param kinds          every kind that it may be; more than one where that is not known, or surfaces are treated as one
  */
 public record Surface(String id, String name, String description, SurfaceKind kind, Range acidity,
                       Map<SolventColumn, Limit> solvents, double maxC, Mechanical mechanical, int hardness,
                       double maxPressureBar, Set<Trait> traits, String film, List<String> never,
-                      List<String> cautions, String wayOut, Basis basis, List<String> sources,
+                      List<String> cautions, List<Polymer> polymers, String wayOut, Basis basis, List<String> sources,
                       Set<SurfaceKind> kinds) {
     public Surface {
         solvents = Sorted.map(solvents);
@@ -31,6 +32,7 @@ public record Surface(String id, String name, String description, SurfaceKind ki
         film = film == null ? "" : film;
         never = never == null ? List.of() : List.copyOf(never);
         cautions = cautions == null ? List.of() : List.copyOf(cautions);
+        polymers = polymers == null ? List.of() : List.copyOf(polymers);
         sources = sources == null ? List.of() : List.copyOf(sources);
     }
 
@@ -78,12 +80,13 @@ public record Surface(String id, String name, String description, SurfaceKind ki
                 description, kind == other.kind ? kind : SurfaceKind.PAINT, low <= high ? new Range(low, high) : new Range(7, 7), both,
                 Math.min(maxC, other.maxC), mechanical.stricter(other.mechanical),
                 Math.min(hardness, other.hardness), Math.min(maxPressureBar, other.maxPressureBar), all, film,
-                union(never, other.never), union(cautions, other.cautions), wayOut, basis,
+                union(never, other.never), union(cautions, other.cautions),
+                union(polymers, other.polymers), wayOut, basis,
                 union(sources, other.sources), allKinds);
     }
 
-    private static List<String> union(List<String> one, List<String> two) {
-        Set<String> all = new LinkedHashSet<>(one);
+    private static <T> List<T> union(List<T> one, List<T> two) {
+        Set<T> all = new LinkedHashSet<>(one);
         all.addAll(two);
         return List.copyOf(all);
     }

@@ -27,20 +27,29 @@ import rungwise.science.Belief;
 
 /** Answers questions. One advisor holds one revision of knowledge and rules and may be asked from many threads. */
 public final class Advisor {
+    private final KnowledgeBase given;
     private final KnowledgeBase base;
+    private final ComputedChances computed;
     private final RuleBook book;
     private final Standing standing;
     private final Sequence sequence;
 
     public Advisor(KnowledgeBase base, RuleBook book) {
-        this.base = base;
+        this.given = base;
+        this.computed = ComputedChances.of(base);
+        this.base = computed.base();
         this.book = book;
         this.standing = new Standing(base, book);
         this.sequence = new Sequence(base, book);
     }
 
     public KnowledgeBase knowledge() {
-        return base;
+        return given;
+    }
+
+    /** How much of what is said of solvents rests on computation. */
+    public ChemistryShare chemistry() {
+        return ChemistryShare.of(given);
     }
 
     public RuleBook rules() {
@@ -89,7 +98,7 @@ public final class Advisor {
         Ladder ladder = Ladder.climb(question, scene, candidacy, ordered, new Worth(base.weights(), base.families()));
         List<Concluded<Step>> steps = steps(stopped, ladder, scene);
         Surroundings around = new Surroundings(candidacy, named(steps, ladder, scene));
-        Assembly assembly = new Assembly(base, around, sequence, question, scene, candidacy);
+        Assembly assembly = new Assembly(base, computed, around, sequence, question, scene, candidacy);
         List<Answer.Rung> rungs = stopped ? List.of() : assembly.rungs(ladder.rungs(), ladder.belief());
         List<Answer.Alternative> alternatives = stopped ? List.of() : alternatives(ladder, assembly);
         NextStep step = new NextStep(base, question, scene, candidacy, ladder);

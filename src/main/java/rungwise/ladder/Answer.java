@@ -28,7 +28,7 @@ public record Answer(String revision, Question question, List<Assumed> assumed, 
 
     /** One method worth trying. */
     public record Rung(int rank, String method, String name, Grades severity, Odds chance, double minutes,
-                       Optional<Brought> agent, Span dwell, Optional<Span> window, Optional<Double> pressureBar,
+                       Optional<Brought> agent, Span dwell, Optional<Wet> staysWet, Optional<Span> window, Optional<Double> pressureBar,
                        String tool, String technique, Tries tries, String level, List<String> stopSigns,
                        List<Risk> risks, List<Ppe> ppe, List<GateState> gates, String waste,
                        List<Bridge> bridgeBefore, List<Around> ifCleared, List<Around> ifMarked,
@@ -51,6 +51,19 @@ public record Answer(String revision, Question question, List<Assumed> assumed, 
     }
 
     public record Span(double from, double to) {
+    }
+
+    /**
+     * How long it stays wet here.
+     *
+     * @param basis  computed from agent, panel and air, or table: the dwell, as too little is known
+     * @param atOnce what may be wetted at once and still be wiped before it dries or has stayed too long
+     */
+    public record Wet(double fromSeconds, double toSeconds, String basis, AtOnce atOnce, List<Because> because) {
+    }
+
+    /** Spots, or area where the method is done by area. */
+    public record AtOnce(Optional<Integer> spots, Optional<Double> areaM2) {
     }
 
     /** Attempts made and left. */

@@ -33,14 +33,18 @@ import rungwise.science.ChanceRange;
 final class Assembly {
     private final KnowledgeBase base;
     private final Surroundings around;
+    private final ComputedChances computed;
+    private final Wetness wetness;
     private final Sequence sequence;
     private final Question question;
     private final Scene scene;
     private final Candidacy candidacy;
 
-    Assembly(KnowledgeBase base, Surroundings around, Sequence sequence, Question question, Scene scene,
-             Candidacy candidacy) {
+    Assembly(KnowledgeBase base, ComputedChances computed, Surroundings around, Sequence sequence, Question question,
+             Scene scene, Candidacy candidacy) {
         this.base = base;
+        this.computed = computed;
+        this.wetness = new Wetness(base, question, scene);
         this.around = around;
         this.sequence = sequence;
         this.question = question;
@@ -87,8 +91,9 @@ final class Assembly {
                 new Answer.Grades(choice.severity().mechanical(), choice.severity().chemical(),
                         choice.severity().thermal(), choice.severity().filmMicrons(), choice.carried().fields()),
                 new Answer.Odds(round(mean), round(Math.max(0, mean - half)), round(Math.min(1, mean + half)),
-                        choice.likely().basis()),
+                        choice.likely().basis(computed.isComputed(scene.contaminant().id(), method.id()))),
                 round(minutes(method)), agent(choice.use()), new Answer.Span(dwell.from(), dwell.to()),
+                wetness.of(method, choice.use().agent(), dwell),
                 method.window().map(w -> new Answer.Span(w.from(), w.to())), method.pressureBar(),
                 choice.use().tool().name(), method.technique(), tries(method), method.level(), method.stopSigns(),
                 risks(choice), ppe(choice), gates(choice), method.waste(), bridges(choice, earlier),

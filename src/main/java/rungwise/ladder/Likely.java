@@ -18,7 +18,8 @@ public record Likely(double ifFresh, double ifHardened, double triesFresh, doubl
         return new Likely(chances.fresh().probability(), chances.hardened().probability(), 0, 0, false);
     }
 
-    String basis() {
-        return learned ? "learned" : "prior";
+    /** What the figures rest on, where knowledge states a chance or chemistry filled it in. */
+    String basis(boolean computed) {
+        return learned ? "learned" : computed ? "computed" : "prior";
     }
 }

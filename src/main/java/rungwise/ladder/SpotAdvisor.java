@@ -141,7 +141,7 @@ public final class SpotAdvisor {
                 r.severity().chemical(), r.severity().thermal(), r.severity().filmMicrons(), able.key()),
                 new Answer.Odds(Mix.round(able.mean()), Mix.round(Math.max(0, able.mean() - half)),
                         Mix.round(Math.min(1, able.mean() + half)), r.chance().basis()),
-                r.minutes(), r.agent(), r.dwell(), r.window(), r.pressureBar(), r.tool(), r.technique(), r.tries(),
+                r.minutes(), r.agent(), r.dwell(), r.staysWet(), r.window(), r.pressureBar(), r.tool(), r.technique(), r.tries(),
                 r.level(), r.stopSigns(), parts(same, Answer.Rung::risks, Answer.Risk::text),
                 parts(same, Answer.Rung::ppe, Answer.Ppe::item), parts(same, Answer.Rung::gates, Answer.GateState::id),
                 r.waste(), bridges, allowed(r.ifCleared(), mix), allowed(r.ifMarked(), mix), because);

@@ -60,6 +60,7 @@ final class Standing {
                     facts.add(new SolventContact(use, column, percent, surface.limit(column)));
                 }
             }
+            facts.addAll(PolymerContacts.of(use, base));
         }
         return Judged.byMethod(book.run(Phase.STANDING, facts));
     }

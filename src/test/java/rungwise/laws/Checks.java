@@ -92,6 +92,7 @@ final class Checks {
         }
         Stream.concat(a.rungs().stream(), a.alternatives().stream().map(Answer.Alternative::rung)).forEach(r -> {
             because("rung " + r.method(), r.because(), wrong);
+            r.staysWet().ifPresent(x -> because("stays wet of " + r.method(), x.because(), wrong));
             r.risks().forEach(x -> because("risk of " + r.method(), x.because(), wrong));
             r.ppe().forEach(x -> because("ppe " + x.item() + " of " + r.method(), x.because(), wrong));
             r.gates().forEach(x -> because("gate " + x.id() + " of " + r.method(), x.because(), wrong));

@@ -35,7 +35,7 @@ class LawBreaksTest {
         Answer.Rung r = sound.rungs().get(0);
         List<Answer.Rung> rungs = new ArrayList<>(sound.rungs());
         rungs.add(new Answer.Rung(r.rank(), barred.iterator().next(), r.name(), r.severity(), r.chance(), r.minutes(),
-                r.agent(), r.dwell(), r.window(), r.pressureBar(), r.tool(), r.technique(), r.tries(), r.level(),
+                r.agent(), r.dwell(), r.staysWet(), r.window(), r.pressureBar(), r.tool(), r.technique(), r.tries(), r.level(),
                 r.stopSigns(), r.risks(), r.ppe(), r.gates(), r.waste(), r.bridgeBefore(), r.ifCleared(), r.ifMarked(),
                 r.because()));
         assertThat(Checks.barredButOffered(sound, barred)).isEmpty();

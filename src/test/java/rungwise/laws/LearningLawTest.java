@@ -154,7 +154,7 @@ class LearningLawTest {
         Answer.Rung r = sound.rungs().get(0);
         List<Answer.Rung> rungs = new ArrayList<>(sound.rungs());
         rungs.set(0, new Answer.Rung(r.rank(), r.method(), r.name(), r.severity(), r.chance(), r.minutes(), r.agent(),
-                r.dwell(), r.window(), r.pressureBar(), r.tool(), r.technique(), r.tries(), r.level(), r.stopSigns(),
+                r.dwell(), r.staysWet(), r.window(), r.pressureBar(), r.tool(), r.technique(), r.tries(), r.level(), r.stopSigns(),
                 r.risks(), r.ppe(), List.of(), r.waste(), r.bridgeBefore(), r.ifCleared(), r.ifMarked(), r.because()));
         assertThat(wrong(sound, sound)).isEmpty();
         assertThat(wrong(sound, Law.with(sound, rungs))).anyMatch(w -> w.startsWith("gates of"));

@@ -37,10 +37,10 @@ class InventedThingsTest {
         Agent agent = new Agent("zelkova_fluid", "Zelkova fluid", "terpene", Form.LIQUID, Optional.empty(),
                 Map.of(Solvent.ALCOHOL, 60.0, Solvent.TERPENE, 20.0, Solvent.ALIPHATIC, 15.0),
                 Set.of(Reactive.FLAMMABLE), "", "", 1, Set.of(), List.of("solvent_set"), List.of(), false,
-                Basis.MEMORY, List.of());
+                Map.of(), Optional.empty(), Basis.MEMORY, List.of());
         Agent lye = new Agent("quill_lye", "Quill lye", "alkali", Form.LIQUID, Optional.of(new Range(11, 12)), Map.of(),
-                Set.of(Reactive.ALKALI), "", "", 1, Set.of(), List.of("splash_set"), List.of(), false, Basis.MEMORY,
-                List.of());
+                Set.of(Reactive.ALKALI), "", "", 1, Set.of(), List.of("splash_set"), List.of(), false,
+                Map.of(), Optional.empty(), Basis.MEMORY, List.of());
         Tool tool = new Tool("husk_block", "Husk block", ToolKind.UNGRADED_ABRASIVE, 4, false, List.of(), List.of(), false,
                 Basis.MEMORY, List.of());
         Map<String, Method> methods = Base.with(Base.with(Base.with(k.methods(),
