@@ -143,7 +143,7 @@ class SettingFiguresTest {
     @Test
     void every_dilution_with_figures_can_be_mixed() {
         Base.advisor().knowledge().agents().values().stream()
-                .filter(a -> a.dilution().matches(".*\\d.*") && !a.dilution().startsWith("ready to use"))
+                .filter(a -> a.dilution().matches(".*\\d ?(%|:|g).*") && !a.dilution().startsWith("ready to use"))
                 .forEach(a -> assertThat(Mixing.text(new rungwise.rules.Use(Base.advisor().knowledge().methods().get("neutral_rewash"),
                         a, rungwise.knowledge.Tool.NONE, Base.advisor().knowledge().surfaces().get("clear_2k_sound")),
                         java.util.Optional.of(new Question.Mixing(1000, null)))).as(a.dilution()).startsWith("For 1000 ml: "));

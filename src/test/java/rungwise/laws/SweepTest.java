@@ -1,0 +1,120 @@
+package rungwise.laws;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
+import java.util.Queue;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.concurrent.ConcurrentLinkedQueue;
+import java.util.concurrent.atomic.AtomicLong;
+import org.junit.jupiter.api.Test;
+import rungwise.Base;
+import rungwise.knowledge.KnowledgeBase;
+import rungwise.knowledge.Mappers;
+import rungwise.ladder.Advisor;
+import rungwise.ladder.Answer;
+import rungwise.ladder.Question;
+import rungwise.ladder.QuestionReader;
+
+/**
+ * Every contaminant on every surface, at four ages and three panel temperatures: the laws that one answer can break, and
+ * those between neighbouring ages and temperatures. Inside meets outside too, as a spot asks nobody where it belongs.
+ */
+class SweepTest {
+    private static final List<String> AGES = List.of("PT2H", "P2D", "P14D", "P400D");
+    private static final double[] PANELS = {20, 30, 45};
+    private static final Advisor ADVISOR = Base.advisor();
+    private static final KnowledgeBase KNOWN = ADVISOR.knowledge();
+    private static final Question PLAIN = QuestionReader.read(Mappers.question().readTree("""
+            {contaminant: tar_spot, age: P12D, surface: clear_2k_sound, done: [washed, dried],
+             setting: {airC: 20, panelC: 20, sun: shade, outdoors: true}}
+            """), KNOWN);
+
+    private final AtomicLong ladders = new AtomicLong();
+    private final AtomicLong withRungs = new AtomicLong();
+    private final Queue<String> broken = new ConcurrentLinkedQueue<>();
+
+    @Test
+    void no_law_is_broken_anywhere() {
+        long start = System.nanoTime();
+        KNOWN.contaminants().keySet().parallelStream().forEach(contaminant ->
+                KNOWN.surfaces().keySet().forEach(surface -> spot(contaminant, surface)));
+        System.out.printf("sweep: %d ladders, %d of them with rungs, in %d s; broken: %d%n", ladders.get(),
+                withRungs.get(), (System.nanoTime() - start) / 1_000_000_000L, broken.size());
+        assertThat(broken.stream().sorted().limit(20).toList()).isEmpty();
+        assertThat(ladders.get()).isEqualTo((long) KNOWN.contaminants().size() * KNOWN.surfaces().size() * AGES.size()
+                * PANELS.length);
+    }
+
+    private void spot(String contaminant, String surface) {
+        Map<Double, Answer> younger = new TreeMap<>();
+        for (String age : AGES) {
+            List<Answer> cooler = new ArrayList<>();
+            for (double panel : PANELS) {
+                Question q = new Made(PLAIN).contaminant(contaminant).surface(List.of(surface)).age(age)
+                        .setting(at(panel)).made();
+                Answer answer = ADVISOR.answer(q);
+                ladders.incrementAndGet();
+                if (!answer.rungs().isEmpty()) {
+                    withRungs.incrementAndGet();
+                }
+                alone(answer);
+                cooler.forEach(cool -> hotterNeverAdds(cool, answer));
+                if (panel >= 25) {
+                    cooler.add(answer);
+                }
+                Answer young = younger.put(panel, answer);
+                if (young != null) {
+                    olderIsHarder(young, answer);
+                }
+            }
+        }
+    }
+
+    private static Question.Setting at(double panel) {
+        Question.Setting s = PLAIN.setting();
+        return new Question.Setting(s.airC(), OptionalDouble.of(panel), s.sun(), s.windMs(), s.humidity(), s.indoors(),
+                s.outdoors());
+    }
+
+    private void alone(Answer answer) {
+        Set<String> barred = Checks.barred(answer);
+        say(answer, "1 order", Checks.order(answer));
+        say(answer, "2 offered", Checks.barredButOffered(answer, barred));
+        say(answer, "2 around", Checks.barredButAround(answer, barred));
+        say(answer, "8 because", Checks.unreasoned(answer));
+        for (Answer.Rung rung : answer.rungs()) {
+            var method = KNOWN.methods().get(rung.method());
+            List<String> worn = rung.ppe().stream().map(Answer.Ppe::item).toList();
+            List<String> demanded = new ArrayList<>(KNOWN.agentOf(method).ppe());
+            demanded.addAll(KNOWN.toolOf(method).ppe());
+            demanded.addAll(KNOWN.contaminants().get(answer.question().contaminant().orElseThrow()).ppe());
+            demanded.removeAll(worn);
+            say(answer, "9 protection", demanded.stream().map(d -> rung.method() + " without " + d).toList());
+        }
+    }
+
+    /** Law 6, among the methods that chemistry proposes for both. */
+    private void hotterNeverAdds(Answer cool, Answer hot) {
+        Set<String> lifted = Checks.barred(cool);
+        lifted.removeAll(Checks.barred(hot));
+        say(hot, "6 hotter", lifted.stream().toList());
+    }
+
+    /** Law 4. */
+    private void olderIsHarder(Answer young, Answer old) {
+        if (old.belief().hardened() < young.belief().hardened() || old.belief().marked() < young.belief().marked()) {
+            say(old, "4 age", List.of(young.belief() + " then " + old.belief()));
+        }
+    }
+
+    private void say(Answer answer, String law, List<String> wrong) {
+        wrong.forEach(w -> broken.add(law + ": " + w + " in {contaminant: "
+                + answer.question().contaminant().orElse("") + ", surface: " + answer.question().surface() + ", age: "
+                + answer.question().age() + ", panelC: " + answer.question().setting().panelC().orElse(0) + "}"));
+    }
+}
