@@ -21,7 +21,8 @@ public record Deposit(Contaminant contaminant, boolean ageKnown, double ageHours
 
     /** First aid for the surface is given whatever the weather, the shelf and the count of tries. */
     public boolean firstAid(String method) {
-        return withinEmergency() && contaminant.emergency().get().method().equals(method);
+        return withinEmergency() && (method.equals("blot_absorb")
+                || contaminant.emergency().get().method().equals(method));
     }
 
     public String figures() {

@@ -45,7 +45,10 @@ class SweepTest {
                 KNOWN.surfaces().keySet().forEach(surface -> spot(contaminant, surface)));
         System.out.printf("sweep: %d ladders, %d of them with rungs, in %d s; broken: %d%n", ladders.get(),
                 withRungs.get(), (System.nanoTime() - start) / 1_000_000_000L, broken.size());
-        assertThat(broken.stream().sorted().limit(20).toList()).isEmpty();
+        // one question a kind of break is enough to see it by
+        Map<String, String> smallest = new TreeMap<>();
+        broken.stream().sorted().forEach(b -> smallest.putIfAbsent(b.substring(0, b.indexOf(" in {")), b));
+        assertThat(smallest.values()).isEmpty();
         assertThat(ladders.get()).isEqualTo((long) KNOWN.contaminants().size() * KNOWN.surfaces().size() * AGES.size()
                 * PANELS.length);
     }
@@ -85,7 +88,11 @@ class SweepTest {
         Set<String> barred = Checks.barred(answer);
         say(answer, "1 order", Checks.order(answer));
         say(answer, "2 offered", Checks.barredButOffered(answer, barred));
-        say(answer, "2 around", Checks.barredButAround(answer, barred));
+        // tries and contact are counted for a rung, not for the rinse or wash around it
+        Set<String> barredAround = answer.barred().stream().filter(b -> b.opensWith()
+                .filter(w -> w.contains("spent") || w.contains("next_visit")).isEmpty()).map(Answer.Barred::method)
+                .collect(java.util.stream.Collectors.toSet());
+        say(answer, "2 around", Checks.barredButAround(answer, barredAround));
         say(answer, "8 because", Checks.unreasoned(answer));
         for (Answer.Rung rung : answer.rungs()) {
             var method = KNOWN.methods().get(rung.method());
