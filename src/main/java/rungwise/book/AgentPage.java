@@ -2,6 +2,7 @@ package rungwise.book;
 
 import static j2html.TagCreator.text;
 
+import j2html.tags.DomContent;
 import java.util.List;
 import rungwise.knowledge.Agent;
 import rungwise.knowledge.Figures;
@@ -29,13 +30,13 @@ final class AgentPage {
                 .fact("Sensitisers", String.join(", ", one.sensitisers().stream().map(Words::of).toList()))
                 .fact("Always at hand", Words.yes(one.alwaysAtHand()))
                 .fact("Sits on the panel", one.layer().map(l -> l.appliedMicrons() + " µm thick as put on").orElse(""));
-        sheet.sentences("Protection", one.ppe().stream().map(p -> Words.meaning(base.ppe(), p)).toList())
+        sheet.sentences("Protection", new Protection(base).of(one.ppe()))
                 .sentences("Risks", one.risks())
                 .table("Organic solvents as used", List.of("Kind", "% by volume"), one.solvents().entrySet().stream()
-                        .map(e -> List.<j2html.tags.DomContent>of(text(Words.of(e.getKey())),
+                        .map(e -> List.<DomContent>of(text(Words.of(e.getKey())),
                                 text(Figures.text(e.getValue())))).toList())
                 .table("Composition as used", List.of("Substance", "% by volume"), one.composition().entrySet()
-                        .stream().map(e -> List.<j2html.tags.DomContent>of(text(base.substances().get(e.getKey())
+                        .stream().map(e -> List.<DomContent>of(text(base.substances().get(e.getKey())
                                 .name()), text(Figures.text(e.getValue())))).toList())
                 .list("Methods that use it", base.methods().values().stream().filter(m -> m.agent().equals(one.id()))
                         .map(m -> links.to(Chapter.METHOD, m.id())).toList());

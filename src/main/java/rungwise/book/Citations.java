@@ -3,9 +3,9 @@ package rungwise.book;
 import static j2html.TagCreator.text;
 
 import j2html.tags.DomContent;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.ArrayList;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.TreeSet;
@@ -54,17 +54,12 @@ final class Citations {
 
     private void cite(Object entry, DomContent who) {
         TreeSet<String> cited = new TreeSet<>();
-        JsonNode tree = MAPPER.valueToTree(entry);
-        tree.findValues("sources").forEach(list -> list.forEach(s -> cited.add(s.asString())));
-        nested(tree, cited);
+        walk(MAPPER.valueToTree(entry), cited);
         cited.forEach(s -> bySource.computeIfAbsent(s, k -> new ArrayList<>()).add(who));
     }
 
-    /** The walk of the library ends at the first find of a branch. */
-    private static void nested(JsonNode node, TreeSet<String> cited) {
-        for (JsonNode child : node) {
-            child.path("sources").forEach(s -> cited.add(s.asString()));
-            nested(child, cited);
-        }
+    private static void walk(JsonNode node, TreeSet<String> cited) {
+        node.path("sources").forEach(s -> cited.add(s.asString()));
+        node.forEach(child -> walk(child, cited));
     }
 }

@@ -42,9 +42,9 @@ final class ContaminantPage {
         sheet.head("Hazards").fact("Hazards", said(one.hazards().isEmpty() ? List.of("none named")
                         : one.hazards().stream().map(Words::of).toList()))
                 .fact("Nature", said(one.nature().stream().map(Words::of).toList()));
-        sheet.sentences("Protection", one.ppe().stream().map(p -> Words.meaning(base.ppe(), p)).toList());
+        sheet.sentences("Protection", new Protection(base).of(one.ppe()));
         ladders.forEach(answer -> ladder.write(sheet, answer));
-        sheet.table("Chances that differ from its bond class", List.of("Methods", "Fresh", "Hardened", "Why", "Basis"),
+        sheet.ungroup().table("Chances that differ from its bond class", List.of("Methods", "Fresh", "Hardened", "Why", "Basis"),
                 one.overrides().stream().map(o -> List.<DomContent>of(links.all(Chapter.METHOD, o.methods()),
                         text(Words.of(o.fresh())), text(Words.of(o.hardened())), text(o.why()),
                         links.basis(o.basis(), o.sources()))).toList());

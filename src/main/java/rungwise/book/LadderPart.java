@@ -21,7 +21,7 @@ final class LadderPart {
 
     void write(Sheet sheet, Answer answer) {
         String surface = answer.question().surface().get(0);
-        sheet.head("Ladder, aged, on: " + base.surfaces().get(surface).name())
+        sheet.group("Ladder, aged, on: " + base.surfaces().get(surface).name())
                 .fact("Surface", links.to(Chapter.SURFACE, surface))
                 .fact("Taken to be", Words.percent(answer.belief().hardened()) + " likely hardened, "
                         + Words.percent(answer.belief().marked()) + " likely to have marked the surface")
@@ -38,8 +38,8 @@ final class LadderPart {
                 .map(p -> List.of(links.to(Chapter.METHOD, p.method()), text(p.step()), text(p.why()))).toList());
         sheet.table("Barred", List.of("Method", "Because"), answer.barred().stream()
                 .map(b -> List.of(links.to(Chapter.METHOD, b.method()), links.reasons(b.because()))).toList());
-        sheet.head("When the ladder ends").add(each(links.to(Chapter.METHOD, answer.wayOut().method()),
-                text(": " + answer.wayOut().text())));
+        sheet.list("When the ladder ends", List.of(each(links.to(Chapter.METHOD, answer.wayOut().method()),
+                text(": " + answer.wayOut().text()))));
     }
 
     private void around(Sheet sheet, String title, List<Answer.Around> steps) {

@@ -2,9 +2,11 @@ package rungwise.book;
 
 import static j2html.TagCreator.text;
 
+import j2html.tags.DomContent;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 import rungwise.knowledge.Chances;
 import rungwise.knowledge.Figures;
 import rungwise.knowledge.KnowledgeBase;
@@ -43,7 +45,7 @@ final class MethodPage {
                 .fact("Staff", Words.meaning(base.levels(), one.level()))
                 .fact("Only after a softener", one.needsSoftener() ? "yes" : "")
                 .fact("Softens", String.join(", ", one.softens().stream().map(Words::of).toList()));
-        sheet.sentences("Protection", one.ppe().stream().map(p -> Words.meaning(base.ppe(), p)).toList())
+        sheet.sentences("Protection", new Protection(base).of(protection(one)))
                 .sentences("Stop when", one.stopSigns()).sentences("Risks", one.risks())
                 .sentences("Waste", List.of(Words.meaning(base.wastes(), one.waste())))
                 .list("Gates", one.gates().stream().map(links::gate).toList())
@@ -60,9 +62,14 @@ final class MethodPage {
                 .page(Chapter.METHOD.path(one.id()), one.name());
     }
 
-    private List<j2html.tags.DomContent> chance(Map.Entry<String, Chances> one) {
+    private List<DomContent> chance(Map.Entry<String, Chances> one) {
         return List.of(text(Words.of(one.getKey())), text(Words.of(one.getValue().fresh())),
                 text(Words.of(one.getValue().hardened())));
+    }
+
+    /** What agent and tool ask for counts as well. */
+    private List<String> protection(Method one) {
+        return Stream.of(one.ppe(), base.agentOf(one).ppe(), base.toolOf(one).ppe()).flatMap(List::stream).toList();
     }
 
     private static String minutes(OptionalDouble minutes, String per) {

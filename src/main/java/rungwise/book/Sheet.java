@@ -6,6 +6,7 @@ import static j2html.TagCreator.dl;
 import static j2html.TagCreator.dt;
 import static j2html.TagCreator.each;
 import static j2html.TagCreator.h2;
+import static j2html.TagCreator.h3;
 import static j2html.TagCreator.li;
 import static j2html.TagCreator.p;
 import static j2html.TagCreator.tbody;
@@ -26,6 +27,7 @@ import java.util.List;
 final class Sheet {
     private final List<DomContent> body = new ArrayList<>();
     private final List<DomContent> facts = new ArrayList<>();
+    private boolean grouped;
 
     Sheet say(String sentence) {
         return sentence.isBlank() ? this : add(p(sentence));
@@ -37,7 +39,20 @@ final class Sheet {
         return this;
     }
 
+    /** A heading of the page; lists and tables after it stand beside it. */
     Sheet head(String title) {
+        grouped = false;
+        return add(h2(title));
+    }
+
+    Sheet ungroup() {
+        grouped = false;
+        return this;
+    }
+
+    /** A heading under which lists and tables stand until the next one. */
+    Sheet group(String title) {
+        grouped = true;
         return add(h2(title));
     }
 
@@ -58,20 +73,24 @@ final class Sheet {
     }
 
     Sheet list(String title, List<? extends DomContent> lines) {
-        return lines.isEmpty() ? this : head(title).add(ul(each(lines, one -> li(one))));
+        return lines.isEmpty() ? this : add(part(title)).add(ul(each(lines, one -> li(one))));
     }
 
     Sheet table(String title, List<String> heads, List<List<DomContent>> rows) {
         if (rows.isEmpty()) {
             return this;
         }
-        return head(title).add(div(TagCreator.table(thead(tr(each(heads, h -> th(h)))),
+        return add(part(title)).add(div(TagCreator.table(thead(tr(each(heads, h -> th(h)))),
                 tbody(each(rows, row -> tr(each(row, cell -> td(cell))))))).withClass("wide"));
     }
 
     Page page(String path, String title) {
         close();
         return new Page(path, title, body);
+    }
+
+    private DomContent part(String title) {
+        return grouped ? h3(title) : h2(title);
     }
 
     private void close() {

@@ -99,6 +99,21 @@ class BookTest {
     }
 
     @Test
+    void a_method_says_the_protection_that_its_agent_asks_for_item_by_item() {
+        KnowledgeBase base = Base.advisor().knowledge();
+        assertThat(TEXTS.get("methods/alc_gel.html")).contains(base.ppe().get("splash_goggles").meaning())
+                .doesNotContain("splash_goggles");
+    }
+
+    @Test
+    void a_source_names_those_that_cite_it_deep_inside_an_entry() {
+        String page = TEXTS.get("sources.html");
+        int start = page.indexOf(" id=\"mainedot-road-stripe-paint\"");
+        assertThat(page.substring(start, page.indexOf("<h2", start)))
+                .as("cited by a solvent limit of this surface").contains("surfaces/clear_2k_sound.html");
+    }
+
+    @Test
     void a_rule_names_the_cases_that_fire_it(@TempDir Path folder) throws IOException {
         Files.writeString(folder.resolve("one.yaml"), """
                 - name: Tar & resin are <asked> about
