@@ -13,7 +13,8 @@ import rungwise.ladder.Opened;
         description = "The gentlest removal method still worth trying on a vehicle surface, and why.",
         footer = {"", "Exit codes: 0 answered, 1 knowledge, cases or the log have faults, 2 the input is wrong."},
         subcommands = {LadderCommand.class, IdentifyCommand.class, CompareCommand.class, CheckCommand.class,
-                CasesCommand.class, ServeCommand.class, LogCommand.class, LearnedCommand.class})
+                CasesCommand.class, ServeCommand.class, LogCommand.class, LearnedCommand.class,
+                BookCommand.class})
 public final class Main implements Runnable {
     static final int FAULTS = 1;
     static final int BAD_INPUT = 2;

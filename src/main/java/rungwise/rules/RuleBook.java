@@ -25,8 +25,17 @@ public final class RuleBook {
     private final Set<String> fired = ConcurrentHashMap.newKeySet();
 
     RuleBook(KieBase base) {
+        this(base, RuleMetadata.read(base));
+    }
+
+    private RuleBook(KieBase base, Map<String, RuleInfo> infoByName) {
         this.base = base;
-        this.infoByName = RuleMetadata.read(base);
+        this.infoByName = infoByName;
+    }
+
+    /** The same rules, none of which has fired yet: shows what one question alone fires. */
+    public RuleBook unfired() {
+        return new RuleBook(base, infoByName);
     }
 
     /** What every rule says of itself, by rule id. */

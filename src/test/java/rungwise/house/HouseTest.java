@@ -15,6 +15,7 @@ class HouseTest {
     static final ArchRule arrows_run_one_way = layeredArchitecture().consideringOnlyDependenciesInLayers()
             .layer("cli").definedBy("rungwise.cli..")
             .optionalLayer("http").definedBy("rungwise.http..")
+            .layer("book").definedBy("rungwise.book..")
             .layer("diagnosis").definedBy("rungwise.diagnosis..")
             .layer("shoplog").definedBy("rungwise.shoplog..")
             .layer("ladder").definedBy("rungwise.ladder..")
@@ -23,11 +24,13 @@ class HouseTest {
             .layer("science").definedBy("rungwise.science..")
             .whereLayer("cli").mayNotBeAccessedByAnyLayer()
             .whereLayer("http").mayOnlyBeAccessedByLayers("cli")
+            .whereLayer("book").mayOnlyBeAccessedByLayers("cli")
             .whereLayer("diagnosis").mayOnlyBeAccessedByLayers("cli", "http")
             .whereLayer("shoplog").mayOnlyBeAccessedByLayers("cli", "http")
-            .whereLayer("ladder").mayOnlyBeAccessedByLayers("diagnosis", "shoplog", "cli", "http")
-            .whereLayer("rules").mayOnlyBeAccessedByLayers("ladder", "diagnosis", "shoplog", "cli", "http")
-            .whereLayer("knowledge").mayOnlyBeAccessedByLayers("rules", "ladder", "diagnosis", "shoplog", "cli", "http")
+            .whereLayer("ladder").mayOnlyBeAccessedByLayers("book", "diagnosis", "shoplog", "cli", "http")
+            .whereLayer("rules").mayOnlyBeAccessedByLayers("ladder", "book", "diagnosis", "shoplog", "cli", "http")
+            .whereLayer("knowledge").mayOnlyBeAccessedByLayers("rules", "ladder", "book", "diagnosis", "shoplog", "cli",
+                    "http")
             .because("a change of the web or the engine must not reach the trade's knowledge");
 
     @ArchTest
@@ -45,4 +48,9 @@ class HouseTest {
     static final ArchRule the_web_stays_in_http = noClasses().that().resideOutsideOfPackage("rungwise.http..")
             .should().dependOnClassesThat().resideInAnyPackage("io.javalin..", "jakarta.servlet..")
             .because("only one package may see the web");
+
+    @ArchTest
+    static final ArchRule markup_stays_in_book = noClasses().that().resideOutsideOfPackage("rungwise.book..")
+            .should().dependOnClassesThat().resideInAnyPackage("j2html..")
+            .because("only one package may write pages");
 }

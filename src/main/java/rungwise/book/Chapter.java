@@ -1,0 +1,22 @@
+package rungwise.book;
+
+/** The kinds of entry that have a page each. */
+enum Chapter {
+    CONTAMINANT("contaminants", "Contaminants"),
+    SURFACE("surfaces", "Surfaces"),
+    METHOD("methods", "Methods"),
+    AGENT("agents", "Agents"),
+    RULE("rules", "Rules");
+
+    final String folder;
+    final String title;
+
+    Chapter(String folder, String title) {
+        this.folder = folder;
+        this.title = title;
+    }
+
+    String path(String id) {
+        return folder + "/" + id + ".html";
+    }
+}

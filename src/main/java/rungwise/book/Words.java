@@ -1,0 +1,48 @@
+package rungwise.book;
+
+import java.util.Locale;
+import java.util.Map;
+import rungwise.knowledge.Chance;
+import rungwise.knowledge.Figures;
+import rungwise.knowledge.Word;
+
+/** Ids, enums and figures as a reader expects them. */
+final class Words {
+    private Words() {
+    }
+
+    static String of(String id) {
+        return id.replace('_', ' ');
+    }
+
+    static String of(Enum<?> one) {
+        return of(one.name().toLowerCase(Locale.ROOT));
+    }
+
+    static String meaning(Map<String, Word> words, String id) {
+        return words.containsKey(id) ? words.get(id).meaning() : of(id);
+    }
+
+    static String percent(double share) {
+        return Figures.text(Math.round(share * 100)) + " %";
+    }
+
+    static String of(Chance chance) {
+        return switch (chance) {
+            case VU -> "very unlikely";
+            case U -> "unlikely";
+            case P -> "possible";
+            case L -> "likely";
+            case VL -> "very likely";
+        } + " (" + percent(chance.probability()) + ")";
+    }
+
+    static String yes(boolean is) {
+        return is ? "yes" : "no";
+    }
+
+    /** Minutes from and to, said once where they are the same. */
+    static String span(double from, double to) {
+        return from == to ? Figures.text(from) : Figures.text(from) + "–" + Figures.text(to);
+    }
+}

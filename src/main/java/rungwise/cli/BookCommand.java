@@ -1,0 +1,60 @@
+package rungwise.cli;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.ParentCommand;
+import rungwise.book.Book;
+import rungwise.book.BookFolder;
+import rungwise.book.FolderTaken;
+import rungwise.book.RuleCases;
+import rungwise.ladder.Advisor;
+
+/** Writes the rule book. */
+@Command(name = "book", mixinStandardHelpOptions = true,
+        description = "Write knowledge and rules as a book of static pages.")
+final class BookCommand implements Callable<Integer> {
+    @ParentCommand
+    private Main main;
+
+    @Parameters(paramLabel = "DIR", description = "a new or empty folder, or one that holds an earlier book")
+    private Path folder;
+
+    @Option(names = "--cases", paramLabel = "DIR",
+            description = "answer the cases of this folder and name, with each rule, those in which it fires")
+    private Optional<Path> cases = Optional.empty();
+
+    @CommandLine.Spec
+    private CommandLine.Model.CommandSpec spec;
+
+    @Override
+    public Integer call() throws IOException {
+        BookFolder target = new BookFolder(folder);
+        try {
+            target.check();
+        } catch (FolderTaken taken) {
+            throw new InputProblem(taken.getMessage());
+        }
+        if (cases.isPresent() && !Files.isDirectory(cases.get())) {
+            throw new InputProblem("--cases: the folder " + cases.get()
+                    + " does not exist; name the folder that holds the cases");
+        }
+        Advisor advisor = main.open().orElseThrow();
+        Optional<RuleCases> answered = cases.isPresent() ? Optional.of(RuleCases.of(cases.get(), advisor))
+                : Optional.empty();
+        Map<String, String> texts = new Book(advisor, answered).texts();
+        target.write(texts);
+        var out = spec.commandLine().getOut();
+        out.println(texts.keySet().stream().filter(p -> p.endsWith(".html")).count() + " pages of revision "
+                + advisor.knowledge().revision() + " written; open " + folder.resolve("index.html") + ".");
+        out.flush();
+        return 0;
+    }
+}
