@@ -38,11 +38,7 @@ public final class Overlay {
      */
     public static Laid lay(KnowledgeBase base, String folder, Map<String, String> texts) {
         Map<String, String> files = new TreeMap<>();
-        texts.forEach((name, text) -> {
-            if (name.endsWith(".yaml") || name.endsWith(".yml")) {
-                files.put(folder + "/" + name, text);
-            }
-        });
+        texts.forEach((name, text) -> files.put(folder + "/" + name, text));
         KnowledgeLoader.Read read = KnowledgeLoader.read(Kind.OVERLAY, files);
         List<Fault> faults = new ArrayList<>(read.faults());
         if (files.isEmpty()) {

@@ -10,6 +10,8 @@ import java.util.TreeSet;
 
 /** What is wrong with a product, beyond what its schema says. */
 final class ProductCheck {
+    private static final String SPECIALIST = "specialist_only";
+
     private final KnowledgeBase base;
     private final String file;
 
@@ -36,6 +38,10 @@ final class ProductCheck {
         product.hazards().stream().filter(h -> !base.hazards().containsKey(h)).forEach(h -> faults.add(fault(id,
                 "hazards", "the hazard statement " + h + " is not known, so nothing would follow from it",
                 Near.to(h, base.hazards().keySet()) + " Otherwise add it to hazard-statements.yaml")));
+        product.hazards().stream().filter(h -> base.hazards().containsKey(h)
+                && base.hazards().get(h).ppe().contains(SPECIALIST)).forEach(h -> faults.add(fault(id, "hazards", h
+                + " (" + base.hazards().get(h).meaning() + ") asks for a specialist; no protection of a shop is enough",
+                "leave the product out, and off the shelf")));
         product.like().ifPresent(like -> like(id, like, faults));
         boolean corrosive = product.hazards().stream().map(base.hazards()::get).anyMatch(h -> h != null && h.corrosive());
         if (product.acidity().isEmpty() && (corrosive || faults.isEmpty() && !new Worst(base).agent(product).isSolvent())) {

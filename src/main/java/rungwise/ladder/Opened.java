@@ -37,7 +37,7 @@ public record Opened(Optional<Advisor> advisor, List<Overlay.Taken> products, Li
         Map<String, String> known = knowledge.map(KnowledgeFiles::inFolder)
                 .orElseGet(() -> KnowledgeFiles.builtIn("knowledge"));
         Map<String, String> texts = rules.map(RuleBooks::texts).orElseGet(() -> KnowledgeFiles.builtIn("rules"));
-        Map<String, String> own = overlay.map(KnowledgeFiles::inFolder).orElse(Map.of());
+        Map<String, String> own = overlay.map(KnowledgeFiles::yamlIn).orElse(Map.of());
         Map<String, String> content = new TreeMap<>(known);
         own.forEach((name, text) -> content.put("overlay/" + name, text));
         String revision = KnowledgeFiles.revision(content, texts);

@@ -157,6 +157,24 @@ class OverlayTest {
     }
 
     @Test
+    void what_only_a_specialist_may_handle_is_refused() {
+        assertThat(opened(product("composition: {ester: {from: 10, to: 60}}, hazards: [H350]")).faults()).singleElement()
+                .satisfies(f -> assertThat(f.toString()).contains("own.yaml", "H350", "specialist"));
+    }
+
+    @Test
+    void sheets_that_are_no_text_may_lie_beside_the_products() throws IOException {
+        Files.write(folder.resolve("sheet.pdf"), new byte[]{(byte) 0xff, (byte) 0xfe, 0, 1});
+        assertThat(opened(product("composition: {ethanol: {from: 1, to: 60}}, hazards: []")).faults()).isEmpty();
+    }
+
+    /** That a terpene thinned with water is worked as terpene and not as glycol ether is common practice. */
+    @Test
+    void the_leading_solvent_decides_the_family() {
+        assertThat(ADVISOR.knowledge().methods().get("peel_cleaner").family()).isEqualTo("terpene");
+    }
+
+    @Test
     void check_ends_with_1_and_ladder_with_2_where_the_overlay_is_at_fault() throws IOException {
         opened("tighten: [{method: alc_70, tries: 9}]");
         Path question = Files.writeString(folder.resolve("question.json"),
