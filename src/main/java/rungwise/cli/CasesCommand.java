@@ -32,7 +32,7 @@ final class CasesCommand implements Callable<Integer> {
         if (!Files.isDirectory(folder)) {
             throw new InputProblem("the folder " + folder + " does not exist; name the folder that holds the cases");
         }
-        CaseFile cases = new CaseFile(main.open().orElseThrow());
+        CaseFile cases = new CaseFile(main.ready());
         int all = 0;
         int differ = 0;
         try (Stream<Path> files = Files.list(folder)) {

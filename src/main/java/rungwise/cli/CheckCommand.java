@@ -25,6 +25,7 @@ final class CheckCommand implements Callable<Integer> {
                 + " contaminants, " + a.knowledge().surfaces().size() + " surfaces, "
                 + a.knowledge().methods().size() + " methods, " + a.rules().rules().size() + " rules, revision "
                 + a.knowledge().revision() + ".\n" + a.chemistry().words()));
+        opened.advisor().ifPresent(a -> opened.products().forEach(p -> ProductText.print(p, a, out)));
         if (!opened.faults().isEmpty()) {
             out.println(opened.faults().size() + " faults.");
         }

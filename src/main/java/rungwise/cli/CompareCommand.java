@@ -49,7 +49,7 @@ final class CompareCommand implements Callable<Integer> {
     public Integer call() {
         JsonNode first = QuestionFile.read(one);
         JsonNode second = other == null ? first : QuestionFile.read(other);
-        Advisor advisor = main.open().orElseThrow();
+        Advisor advisor = main.ready();
         Advisor otherAdvisor = knowledge == null && rules == null ? advisor : main.open(knowledge, rules).orElseThrow();
         Comparison comparison = Comparison.of(answer(one, first, advisor), answer(other == null ? one : other, second,
                 otherAdvisor), Differences.between(first, second));

@@ -34,7 +34,7 @@ final class IdentifyCommand implements Callable<Integer> {
     public Integer call() {
         PrintWriter out = spec.commandLine().getOut();
         JsonNode tree = QuestionFile.read(file);
-        Advisor advisor = main.open().orElseThrow();
+        Advisor advisor = main.ready();
         Identification found = QuestionFile.asked(file,
                 () -> new Identifier(advisor).identify(SpotReader.read(tree, advisor.knowledge())));
         if (json) {

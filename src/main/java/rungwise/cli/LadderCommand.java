@@ -49,7 +49,7 @@ final class LadderCommand implements Callable<Integer> {
     public Integer call() {
         PrintWriter out = spec.commandLine().getOut();
         JsonNode tree = QuestionFile.read(file);
-        Advisor advisor = main.open().orElseThrow();
+        Advisor advisor = main.ready();
         if (why != null && !advisor.knowledge().methods().containsKey(why)) {
             throw new InputProblem("--why: \"" + why + "\" is not a known method; "
                     + Near.to(why, advisor.knowledge().methods().keySet()));

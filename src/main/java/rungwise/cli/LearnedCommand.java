@@ -35,7 +35,7 @@ final class LearnedCommand implements Callable<Integer> {
         PrintWriter out = spec.commandLine().getOut();
         Lessons lessons;
         try (Shoplog log = data.existing()) {
-            lessons = new Teacher(log, main.open().orElseThrow().knowledge()).lessons();
+            lessons = new Teacher(log, main.ready().knowledge()).lessons();
         }
         if (json) {
             out.println(Mappers.json().writeValueAsString(lessons));

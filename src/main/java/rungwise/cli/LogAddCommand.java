@@ -52,7 +52,7 @@ final class LogAddCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         Main main = spec.commandLine().getParent().getParent().getCommand();
-        AttemptReader reader = new AttemptReader(main.open().orElseThrow().knowledge(), InstantSource.system());
+        AttemptReader reader = new AttemptReader(main.ready().knowledge(), InstantSource.system());
         try (InputStream in = opened(); Reader text = new InputStreamReader(in, StandardCharsets.UTF_8);
              Shoplog log = data.openOrMake()) {
             long before = log.size();

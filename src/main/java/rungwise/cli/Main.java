@@ -6,6 +6,8 @@ import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ScopeType;
+import rungwise.knowledge.Fault;
+import rungwise.ladder.Advisor;
 import rungwise.ladder.Opened;
 
 /** The program. */
@@ -26,6 +28,10 @@ public final class Main implements Runnable {
     @Option(names = "--rules", paramLabel = "DIR", scope = ScopeType.INHERIT,
             description = "compile rules from this folder instead of the built-in ones")
     private Path rules;
+
+    @Option(names = "--overlay", paramLabel = "DIR", scope = ScopeType.INHERIT,
+            description = "lay the own products and narrower limits in this folder over the knowledge")
+    private Path overlay;
 
     @CommandLine.Spec
     private CommandLine.Model.CommandSpec spec;
@@ -52,14 +58,25 @@ public final class Main implements Runnable {
         return open(knowledge, rules);
     }
 
+    /** To answer with: an overlay at fault is wrong input, knowledge at fault is not. */
+    Advisor ready() {
+        Opened opened = open();
+        boolean overlaid = overlay != null && !opened.faults().isEmpty()
+                && opened.faults().stream().allMatch(f -> f.file().startsWith(overlay.toString()));
+        if (overlaid) {
+            throw new InputProblem(String.join("\n", opened.faults().stream().map(Fault::toString).toList()));
+        }
+        return opened.orElseThrow();
+    }
+
     /** Opens folders in place of what the program carries; null = what it carries. */
     Opened open(Path knowledge, Path rules) {
-        for (Path folder : new Path[]{knowledge, rules}) {
+        for (Path folder : new Path[]{knowledge, rules, overlay}) {
             if (folder != null && !java.nio.file.Files.isDirectory(folder)) {
                 throw new InputProblem("the folder " + folder + " does not exist; name the folder that holds the files");
             }
         }
-        return Opened.from(Optional.ofNullable(knowledge), Optional.ofNullable(rules));
+        return Opened.from(Optional.ofNullable(knowledge), Optional.ofNullable(rules), Optional.ofNullable(overlay));
     }
 
     @Override

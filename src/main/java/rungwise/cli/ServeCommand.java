@@ -36,7 +36,7 @@ final class ServeCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws InterruptedException {
-        Advisor advisor = main.open().orElseThrow();
+        Advisor advisor = main.ready();
         Optional<Learning> learning = Optional.ofNullable(data)
                 .map(d -> new Learning(Shoplog.open(d), advisor.knowledge(), !noLearning));
         Service service = Service.start(advisor, learning, host, port);

@@ -22,6 +22,9 @@ enum Kind {
     EXPOSURE("exposure.yaml", "exposure", Exposure.class),
     GLOVES("gloves.yaml", "gloves", Permeation.class),
     RESPIRATOR("respirators.yaml", "respirator", Respirator.class),
+    HAZARD("hazard-statements.yaml", "hazard-statement", HazardStatement.class),
+    /** What a shop lays over the knowledge; it lies in a folder of its own. */
+    OVERLAY("(overlay)", "product", OverlayFile.class),
     SOURCE("sources.yaml", "source", Source.class),
     BOND_CLASS("words/bond-classes.yaml", "bond-class", BondClass.class),
     WASTE("words/waste.yaml", "word", Word.class),

@@ -14,6 +14,7 @@ import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
 
 /** Reads every file below a folder, or below a folder that the program carries inside, as text by relative path. */
@@ -22,9 +23,18 @@ public final class KnowledgeFiles {
     }
 
     public static Map<String, String> inFolder(Path folder) {
+        return inFolder(folder, file -> true);
+    }
+
+    /** Only YAML: beside it a shop may keep the sheets themselves, which are no text. */
+    public static Map<String, String> yamlIn(Path folder) {
+        return inFolder(folder, file -> file.toString().endsWith(".yaml") || file.toString().endsWith(".yml"));
+    }
+
+    private static Map<String, String> inFolder(Path folder, Predicate<Path> which) {
         try (Stream<Path> files = Files.walk(folder)) {
             Map<String, String> texts = new TreeMap<>();
-            for (Path file : files.filter(Files::isRegularFile).toList()) {
+            for (Path file : files.filter(Files::isRegularFile).filter(which).toList()) {
                 texts.put(folder.relativize(file).toString().replace('\\', '/'), Files.readString(file));
             }
             return texts;

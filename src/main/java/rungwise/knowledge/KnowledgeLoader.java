@@ -59,6 +59,17 @@ public final class KnowledgeLoader {
         return new KnowledgeLoader(Optional.of(new Schemas())).read(files, Optional.of(usedElsewhere));
     }
 
+    /** Entries of one kind wherever they lie, with what keeps the others from being read. */
+    record Read(List<Entry> entries, List<Fault> faults) {
+    }
+
+    static Read read(Kind kind, Map<String, String> files) {
+        KnowledgeLoader loader = new KnowledgeLoader(Optional.of(new Schemas()));
+        new TreeMap<>(files).forEach((file, text) -> loader.parse(file, text)
+                .ifPresent(tree -> loader.read(kind, file, tree)));
+        return new Read(List.copyOf(loader.entries), List.copyOf(loader.faults));
+    }
+
     private Loaded loaded(Map<String, String> files, String revision, Optional<Set<String>> usedElsewhere) {
         Draft draft = read(files, usedElsewhere);
         Check.ALL.forEach(check -> faults.addAll(check.faults(draft)));

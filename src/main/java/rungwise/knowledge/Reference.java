@@ -32,6 +32,7 @@ record Reference(Kind from, String path, Kind to) {
                     new Reference(Kind.CONTAMINANT, "dissolvesLike", Kind.SOLUTE),
                     new Reference(Kind.SURFACE, "polymers/*/sphere", Kind.SOLUTE),
                     new Reference(Kind.TOOL, "ppe/*", Kind.PPE),
+                    new Reference(Kind.HAZARD, "ppe/*", Kind.PPE),
                     new Reference(Kind.CONTAMINANT, "bond/*", Kind.BOND_CLASS),
                     new Reference(Kind.CONTAMINANT, "ppe/*", Kind.PPE),
                     new Reference(Kind.CONTAMINANT, "gainsWithAge/*", Kind.METHOD),

@@ -47,6 +47,11 @@ public final class Advisor {
         return given;
     }
 
+    /** Why a method is never used on a surface, whatever the day; empty where nothing bars it. */
+    public List<Because> barsOn(String surface, String method) {
+        return standing.of(base.surfaces().get(surface), method).bars().stream().map(Concluded::because).distinct().toList();
+    }
+
     /** How much of what is said of solvents rests on computation. */
     public ChemistryShare chemistry() {
         return ChemistryShare.of(given);

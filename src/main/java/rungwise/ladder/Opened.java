@@ -5,15 +5,18 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import rungwise.knowledge.Fault;
+import rungwise.knowledge.KnowledgeBase;
 import rungwise.knowledge.KnowledgeFiles;
 import rungwise.knowledge.KnowledgeLoader;
+import rungwise.knowledge.Overlay;
 import rungwise.rules.BadRules;
 import rungwise.rules.RuleBook;
 import rungwise.rules.RuleBooks;
 
 /** Opens knowledge and rules together: an advisor, or every fault that keeps them from use. */
-public record Opened(Optional<Advisor> advisor, List<Fault> faults) {
+public record Opened(Optional<Advisor> advisor, List<Overlay.Taken> products, List<Fault> faults) {
 
     /**
      * Reads what the program carries inside, or folders instead.
@@ -22,10 +25,22 @@ public record Opened(Optional<Advisor> advisor, List<Fault> faults) {
      * @param rules     folder instead of the built-in rules; it is compiled now
      */
     public static Opened from(Optional<Path> knowledge, Optional<Path> rules) {
+        return from(knowledge, rules, Optional.empty());
+    }
+
+    /**
+     * The same, with what a shop lays over the knowledge.
+     *
+     * @param overlay folder of own products and narrower limits
+     */
+    public static Opened from(Optional<Path> knowledge, Optional<Path> rules, Optional<Path> overlay) {
         Map<String, String> known = knowledge.map(KnowledgeFiles::inFolder)
                 .orElseGet(() -> KnowledgeFiles.builtIn("knowledge"));
         Map<String, String> texts = rules.map(RuleBooks::texts).orElseGet(() -> KnowledgeFiles.builtIn("rules"));
-        String revision = KnowledgeFiles.revision(known, texts);
+        Map<String, String> own = overlay.map(KnowledgeFiles::yamlIn).orElse(Map.of());
+        Map<String, String> content = new TreeMap<>(known);
+        own.forEach((name, text) -> content.put("overlay/" + name, text));
+        String revision = KnowledgeFiles.revision(content, texts);
         // what the program carries was held against the schemas when it was built
         KnowledgeLoader.Loaded loaded = knowledge.isEmpty() ? KnowledgeLoader.loadProven(known, revision)
                 : KnowledgeLoader.load(known, revision);
@@ -40,8 +55,14 @@ public record Opened(Optional<Advisor> advisor, List<Fault> faults) {
         } catch (BadRules e) {
             e.faults().forEach(f -> faults.add(new Fault("rules", "", f, "mend the rule")));
         }
-        return faults.isEmpty() ? new Opened(Optional.of(new Advisor(loaded.base().orElseThrow(), book)), List.of())
-                : new Opened(Optional.empty(), List.copyOf(faults));
+        if (!faults.isEmpty()) {
+            return new Opened(Optional.empty(), List.of(), List.copyOf(faults));
+        }
+        KnowledgeBase base = loaded.base().orElseThrow();
+        Overlay.Laid laid = overlay.map(folder -> Overlay.lay(base, folder.toString(), own))
+                .orElseGet(() -> new Overlay.Laid(Optional.of(base), List.of(), List.of()));
+        RuleBook opened = book;
+        return new Opened(laid.base().map(whole -> new Advisor(whole, opened)), laid.products(), laid.faults());
     }
 
     /** The advisor, where faults are not expected. */
