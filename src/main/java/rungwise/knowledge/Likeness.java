@@ -58,7 +58,7 @@ record Likeness(Method closest, Method nearest, Method technique, KnowledgeBase 
         Set<Reactive> differ = new TreeSet<>(one.reactive());
         other.reactive().stream().filter(g -> !differ.remove(g)).toList().forEach(differ::add);
         differ.remove(Reactive.FLAMMABLE);
-        return far + 0.5 * differ.size() + (one.form() == other.form() ? 0 : 0.1);
+        return far + 0.5 * differ.size() + (one.form() == other.form() ? 0 : 0.5);
     }
 
     /** The column of its strongest solvent; empty where none counts. */
@@ -79,7 +79,8 @@ record Likeness(Method closest, Method nearest, Method technique, KnowledgeBase 
         sensitisers.addAll(like.sensitisers());
         return new Agent(agent.id(), agent.name(), like.family(), agent.form(), agent.acidity(), agent.solvents(),
                 reactive, agent.dilution(), agent.mix(), rinse(like), sensitisers, union(like.ppe(), agent.ppe()),
-                union(like.risks(), agent.risks()), agent.alwaysAtHand(), agent.composition(), like.layer(),
+                union(like.risks(), agent.risks()), agent.alwaysAtHand(), agent.composition(),
+                agent.form() == like.form() ? like.layer() : agent.layer(),
                 agent.basis(), union(like.sources(), agent.sources()));
     }
 

@@ -172,6 +172,7 @@ class OverlayTest {
     @Test
     void the_leading_solvent_decides_the_family() {
         assertThat(ADVISOR.knowledge().methods().get("peel_cleaner").family()).isEqualTo("terpene");
+        assertThat(OPENED.products()).anySatisfy(t -> assertThat(t.nearest()).isEqualTo("terpene_neat"));
     }
 
     @Test
