@@ -150,4 +150,30 @@ final class Checks {
         }
         return at == thin.size();
     }
+
+    /** Law 4: what grew younger with age. */
+    static List<String> younger(Answer.State young, Answer.State old) {
+        return old.hardened() < young.hardened() || old.marked() < young.marked()
+                ? List.of(young + " then " + old) : List.of();
+    }
+
+    /** Law 6: bars that a hotter panel lifted. */
+    static List<String> lifted(Set<String> cool, Set<String> hot) {
+        return cool.stream().filter(m -> !hot.contains(m)).toList();
+    }
+
+    /** Law 9: what agent, tool or deposit demand and a rung does not say. */
+    static List<String> unprotected(Answer answer) {
+        List<String> wrong = new ArrayList<>();
+        var known = Base.advisor().knowledge();
+        for (Answer.Rung rung : answer.rungs()) {
+            var method = known.methods().get(rung.method());
+            List<String> demanded = new ArrayList<>(known.agentOf(method).ppe());
+            demanded.addAll(known.toolOf(method).ppe());
+            demanded.addAll(known.contaminants().get(answer.question().contaminant().orElseThrow()).ppe());
+            demanded.removeAll(rung.ppe().stream().map(Answer.Ppe::item).toList());
+            demanded.forEach(d -> wrong.add(rung.method() + " without " + d));
+        }
+        return wrong;
+    }
 }

@@ -94,29 +94,17 @@ class SweepTest {
                 .collect(java.util.stream.Collectors.toSet());
         say(answer, "2 around", Checks.barredButAround(answer, barredAround));
         say(answer, "8 because", Checks.unreasoned(answer));
-        for (Answer.Rung rung : answer.rungs()) {
-            var method = KNOWN.methods().get(rung.method());
-            List<String> worn = rung.ppe().stream().map(Answer.Ppe::item).toList();
-            List<String> demanded = new ArrayList<>(KNOWN.agentOf(method).ppe());
-            demanded.addAll(KNOWN.toolOf(method).ppe());
-            demanded.addAll(KNOWN.contaminants().get(answer.question().contaminant().orElseThrow()).ppe());
-            demanded.removeAll(worn);
-            say(answer, "9 protection", demanded.stream().map(d -> rung.method() + " without " + d).toList());
-        }
+        say(answer, "9 protection", Checks.unprotected(answer));
     }
 
     /** Law 6, among the methods that chemistry proposes for both. */
     private void hotterNeverAdds(Answer cool, Answer hot) {
-        Set<String> lifted = Checks.barred(cool);
-        lifted.removeAll(Checks.barred(hot));
-        say(hot, "6 hotter", lifted.stream().toList());
+        say(hot, "6 hotter", Checks.lifted(Checks.barred(cool), Checks.barred(hot)));
     }
 
     /** Law 4. */
     private void olderIsHarder(Answer young, Answer old) {
-        if (old.belief().hardened() < young.belief().hardened() || old.belief().marked() < young.belief().marked()) {
-            say(old, "4 age", List.of(young.belief() + " then " + old.belief()));
-        }
+        say(old, "4 age", Checks.younger(young.belief(), old.belief()));
     }
 
     private void say(Answer answer, String law, List<String> wrong) {
