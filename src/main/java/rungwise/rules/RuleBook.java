@@ -3,11 +3,14 @@ package rungwise.rules;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.Function;
+import java.util.function.Supplier;
 import org.drools.core.common.InternalAgenda;
 import org.kie.api.KieBase;
 import org.kie.api.event.rule.AfterMatchFiredEvent;
@@ -18,30 +21,81 @@ import org.kie.api.event.rule.ObjectInsertedEvent;
 import org.kie.api.runtime.KieSession;
 import org.kie.api.runtime.rule.Match;
 
-/** The compiled rules. One phase of one question is one short session; a rule book may be used from many threads. */
+/**
+ * The compiled rules. One phase of one question is one short session; a rule book may be used from many threads. The
+ * rules of a phase are opened when it first runs, as most questions need only some of the phases.
+ */
 public final class RuleBook {
-    private final KieBase base;
-    private final Map<String, RuleInfo> infoByName;
+    private final Map<Phase, Supplier<Opened>> phases;
     private final Set<String> fired = ConcurrentHashMap.newKeySet();
 
-    RuleBook(KieBase base) {
-        this(base, RuleMetadata.read(base));
+    /** Rules ready to run, and what each says of itself by its name. */
+    private record Opened(KieBase base, Map<String, RuleInfo> infoByName) {
     }
 
-    private RuleBook(KieBase base, Map<String, RuleInfo> infoByName) {
-        this.base = base;
-        this.infoByName = infoByName;
+    /** One base that holds the rules of every phase. */
+    RuleBook(KieBase base) {
+        this(everywhere(new Opened(base, RuleMetadata.read(base))));
+    }
+
+    private RuleBook(Map<Phase, Supplier<Opened>> phases) {
+        this.phases = phases;
+    }
+
+    private static Map<Phase, Supplier<Opened>> everywhere(Opened opened) {
+        Map<Phase, Supplier<Opened>> phases = new EnumMap<>(Phase.class);
+        for (Phase phase : Phase.values()) {
+            phases.put(phase, () -> opened);
+        }
+        return phases;
+    }
+
+    /** A base for each phase, opened when it is needed. */
+    static RuleBook byPhase(Function<Phase, KieBase> open) {
+        Map<Phase, Supplier<Opened>> phases = new EnumMap<>(Phase.class);
+        for (Phase phase : Phase.values()) {
+            phases.put(phase, new Once<>(() -> {
+                KieBase base = open.apply(phase);
+                Map<String, RuleInfo> infoByName = RuleMetadata.read(base);
+                infoByName.forEach((name, info) -> {
+                    if (!info.phase().equals(phase.group())) {
+                        throw new BadRules(List.of("rule \"" + name + "\" is of phase " + info.phase()
+                                + " in a file of phase " + phase.group() + ", where it would never run; move it"));
+                    }
+                });
+                return new Opened(base, infoByName);
+            }));
+        }
+        return new RuleBook(phases);
     }
 
     /** The same rules, none of which has fired yet: shows what one question alone fires. */
     public RuleBook unfired() {
-        return new RuleBook(base, infoByName);
+        return new RuleBook(phases);
+    }
+
+    /** Begins to open what every question needs, beside whatever the caller does meanwhile. */
+    public RuleBook openSoon() {
+        Thread opening = new Thread(() -> List.of(Phase.DERIVE, Phase.TODAY, Phase.CLOSE).forEach(p -> run(p, List.of())),
+                "rules");
+        opening.setDaemon(true);
+        // whoever needs the rules meets the same problem and reports it
+        opening.setUncaughtExceptionHandler((thread, problem) -> { });
+        opening.start();
+        return this;
     }
 
     /** What every rule says of itself, by rule id. */
     public Map<String, RuleInfo> rules() {
         Map<String, RuleInfo> byId = new TreeMap<>();
-        infoByName.values().forEach(i -> byId.put(i.id(), i));
+        for (Supplier<Opened> phase : phases.values()) {
+            phase.get().infoByName().values().forEach(info -> {
+                RuleInfo other = byId.put(info.id(), info);
+                if (other != null && !other.equals(info)) {
+                    throw new BadRules(List.of("two rules have the id " + info.id() + "; give one its own"));
+                }
+            });
+        }
         return byId;
     }
 
@@ -52,9 +106,10 @@ public final class RuleBook {
 
     /** Lets every rule of a phase look at the facts, and returns what they concluded, each with its because. */
     public Conclusions run(Phase phase, Collection<?> facts) {
-        KieSession session = base.newKieSession();
+        Opened opened = phases.get(phase).get();
+        KieSession session = opened.base().newKieSession();
         try {
-            Witness witness = new Witness();
+            Witness witness = new Witness(opened.infoByName());
             session.addEventListener((org.kie.api.event.rule.AgendaEventListener) witness.agenda);
             session.addEventListener((org.kie.api.event.rule.RuleRuntimeEventListener) witness.memory);
             facts.forEach(session::insert);
@@ -72,9 +127,14 @@ public final class RuleBook {
 
     /** Ties each inserted conclusion to the match that inserted it, so that no rule has to build its own reason. */
     private final class Witness {
+        private final Map<String, RuleInfo> infoByName;
         private final List<Keyed> concluded = new ArrayList<>();
         private Match current;
         private boolean watching;
+
+        private Witness(Map<String, RuleInfo> infoByName) {
+            this.infoByName = infoByName;
+        }
 
         private final DefaultAgendaEventListener agenda = new DefaultAgendaEventListener() {
             @Override

@@ -12,10 +12,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.drools.model.Model;
 import org.drools.model.codegen.ExecutableModelProject;
 import org.drools.modelcompiler.KieBaseBuilder;
+import org.kie.api.KieBase;
 import org.kie.api.KieServices;
 import org.kie.api.builder.KieBuilder;
 import org.kie.api.builder.KieFileSystem;
@@ -27,25 +30,37 @@ import org.kie.api.conf.KieBaseOption;
 public final class RuleBooks {
     private static final String MODEL = "META-INF/kie/rungwise/rungwise/drools-model";
 
+    private static final Pattern PACKAGE = Pattern.compile("^package\\s+([\\w.]+)", Pattern.MULTILINE);
+
     private RuleBooks() {
     }
 
-    /** The rules that were compiled when the program was built. */
+    /** The rules that were compiled when the program was built; those of a phase are in a package of its name. */
     public static RuleBook builtIn() {
+        List<String> models = models();
+        return RuleBook.byPhase(phase -> open(models.stream()
+                .filter(name -> name.startsWith(RuleBooks.class.getPackageName() + "." + phase.group() + ".")).toList()));
+    }
+
+    private static List<String> models() {
         try (InputStream in = RuleBooks.class.getClassLoader().getResourceAsStream(MODEL)) {
             if (in == null) {
                 throw new BadRules(List.of("the program holds no compiled rules; build it with its own build file"));
             }
-            List<Model> models = new ArrayList<>();
-            BufferedReader lines = new BufferedReader(new InputStreamReader(in, StandardCharsets.UTF_8));
-            for (String line = lines.readLine(); line != null; line = lines.readLine()) {
-                if (!line.isBlank() && !line.contains(":")) {
-                    models.add((Model) Class.forName(line.trim()).getDeclaredConstructor().newInstance());
-                }
-            }
-            return new RuleBook(KieBaseBuilder.createKieBaseFromModel(models, new KieBaseOption[0]));
+            return new BufferedReader(new InputStreamReader(in, StandardCharsets.UTF_8)).lines()
+                    .filter(line -> !line.isBlank() && !line.contains(":")).map(String::strip).toList();
         } catch (IOException e) {
             throw new UncheckedIOException(e);
+        }
+    }
+
+    private static KieBase open(List<String> names) {
+        try {
+            List<Model> models = new ArrayList<>();
+            for (String name : names) {
+                models.add((Model) Class.forName(name).getDeclaredConstructor().newInstance());
+            }
+            return KieBaseBuilder.createKieBaseFromModel(models, new KieBaseOption[0]);
         } catch (ReflectiveOperationException e) {
             throw new BadRules(List.of("compiled rules could not be opened: " + e));
         }
@@ -62,7 +77,7 @@ public final class RuleBooks {
         KieFileSystem files = services.newKieFileSystem();
         ReleaseId release = services.newReleaseId("rungwise", "rules", Integer.toString(texts.hashCode() & 0x7fffffff));
         files.generateAndWritePomXML(release);
-        texts.forEach((name, text) -> files.write("src/main/resources/rungwise/rules/" + name, text));
+        texts.forEach((name, text) -> files.write("src/main/resources/" + folder(text) + name, text));
         KieBuilder builder = services.newKieBuilder(files).buildAll(ExecutableModelProject.class);
         if (builder.getResults().hasMessages(Message.Level.ERROR)) {
             throw new BadRules(builder.getResults().getMessages(Message.Level.ERROR).stream()
@@ -74,6 +89,12 @@ public final class RuleBooks {
         } finally {
             services.getRepository().removeKieModule(release);
         }
+    }
+
+    /** The compiler wants a file in the folder of its package. */
+    private static String folder(String text) {
+        Matcher named = PACKAGE.matcher(text);
+        return named.find() ? named.group(1).replace('.', '/') + "/" : "";
     }
 
     /** The text of every .drl file of a folder, in name order. */
