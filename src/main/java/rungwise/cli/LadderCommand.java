@@ -3,6 +3,7 @@ package rungwise.cli;
 import java.io.PrintWriter;
 import java.util.List;
 import java.util.concurrent.Callable;
+import java.util.function.Supplier;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -48,8 +49,9 @@ final class LadderCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         PrintWriter out = spec.commandLine().getOut();
+        Supplier<Advisor> opening = main.opening();
         JsonNode tree = QuestionFile.read(file);
-        Advisor advisor = main.ready();
+        Advisor advisor = opening.get();
         if (why != null && !advisor.knowledge().methods().containsKey(why)) {
             throw new InputProblem("--why: \"" + why + "\" is not a known method; "
                     + Near.to(why, advisor.knowledge().methods().keySet()));

@@ -2,6 +2,9 @@ package rungwise.cli;
 
 import java.nio.file.Path;
 import java.util.Optional;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.FutureTask;
+import java.util.function.Supplier;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -58,9 +61,27 @@ public final class Main implements Runnable {
         return open(knowledge, rules);
     }
 
+    /** The same, begun now beside whatever the command does until it asks for it. */
+    Supplier<Advisor> opening() {
+        FutureTask<Advisor> opening = new FutureTask<>(this::ready);
+        Thread thread = new Thread(opening, "opening");
+        thread.setDaemon(true);
+        thread.start();
+        return () -> {
+            try {
+                return opening.get();
+            } catch (ExecutionException e) {
+                throw e.getCause() instanceof RuntimeException problem ? problem : new IllegalStateException(e.getCause());
+            } catch (InterruptedException e) {
+                Thread.currentThread().interrupt();
+                throw new IllegalStateException("interrupted while knowledge and rules were opened", e);
+            }
+        };
+    }
+
     /** To answer with: an overlay at fault is wrong input, knowledge at fault is not. */
     Advisor ready() {
-        Opened opened = open();
+        Opened opened = Opened.ready(folder(knowledge), folder(rules), folder(overlay));
         boolean overlaid = overlay != null && !opened.faults().isEmpty()
                 && opened.faults().stream().allMatch(f -> f.file().startsWith(overlay.toString()));
         if (overlaid) {
@@ -71,12 +92,14 @@ public final class Main implements Runnable {
 
     /** Opens folders in place of what the program carries; null = what it carries. */
     Opened open(Path knowledge, Path rules) {
-        for (Path folder : new Path[]{knowledge, rules, overlay}) {
-            if (folder != null && !java.nio.file.Files.isDirectory(folder)) {
-                throw new InputProblem("the folder " + folder + " does not exist; name the folder that holds the files");
-            }
+        return Opened.from(folder(knowledge), folder(rules), folder(overlay));
+    }
+
+    private static Optional<Path> folder(Path folder) {
+        if (folder != null && !java.nio.file.Files.isDirectory(folder)) {
+            throw new InputProblem("the folder " + folder + " does not exist; name the folder that holds the files");
         }
-        return Opened.from(Optional.ofNullable(knowledge), Optional.ofNullable(rules), Optional.ofNullable(overlay));
+        return Optional.ofNullable(folder);
     }
 
     @Override

@@ -8,11 +8,14 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.stream.Stream;
 import rungwise.knowledge.Basis;
 import rungwise.knowledge.Figures;
 import rungwise.knowledge.KnowledgeBase;
+import rungwise.knowledge.Mappers;
 import rungwise.knowledge.Method;
 import rungwise.knowledge.MethodKind;
+import rungwise.knowledge.Surface;
 import rungwise.rules.Bar;
 import rungwise.rules.Because;
 import rungwise.rules.Concluded;
@@ -40,7 +43,32 @@ public final class Advisor {
         this.base = computed.base();
         this.book = book;
         this.standing = new Standing(base, book);
-        this.sequence = new Sequence(base, book);
+        this.sequence = Sequence.of(base, book);
+    }
+
+    /** What the program carries, worked out when it was built. */
+    Advisor(Prepared.Whole whole, RuleBook book) {
+        this.given = whole.given();
+        this.computed = whole.computed();
+        this.base = computed.base();
+        this.book = book;
+        this.standing = new Standing(given, book, Prepared::standing);
+        this.sequence = whole.sequence();
+    }
+
+    Prepared.Whole whole() {
+        return new Prepared.Whole(given, computed, sequence);
+    }
+
+    Map<String, Judged> standingOn(Surface surface) {
+        return standing.on(surface);
+    }
+
+    /** A surface as it is, and as facts that nobody told could make it. */
+    List<Surface> wherever(Surface surface) {
+        Scene scene = Scene.of(QuestionReader.read(Mappers.question().readTree("surface: " + surface.id()), base), base, book);
+        return Stream.concat(Stream.of(surface, scene.surface()), scene.mights().stream().map(Scene.Might::surface))
+                .distinct().toList();
     }
 
     public KnowledgeBase knowledge() {

@@ -28,6 +28,14 @@ public record Opened(Optional<Advisor> advisor, List<Overlay.Taken> products, Li
         return from(knowledge, rules, Optional.empty());
     }
 
+    /** To answer with at once: what the program's jar carries ready-made, where nothing else is asked for. */
+    public static Opened ready(Optional<Path> knowledge, Optional<Path> rules, Optional<Path> overlay) {
+        boolean own = knowledge.isEmpty() && rules.isEmpty() && overlay.isEmpty();
+        return (own ? Prepared.advisor() : Optional.<Advisor>empty())
+                .map(advisor -> new Opened(Optional.of(advisor), List.of(), List.of()))
+                .orElseGet(() -> from(knowledge, rules, overlay));
+    }
+
     /**
      * The same, with what a shop lays over the knowledge.
      *

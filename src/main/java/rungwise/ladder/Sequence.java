@@ -25,11 +25,11 @@ import rungwise.rules.Use;
 import rungwise.rules.Ignition;
 
 /** Which method comes after which, and which agents clash: facts of the methods alone, decided once. */
-final class Sequence {
-    private final Map<String, Map<String, List<Because>>> earlierOf = new HashMap<>();
-    private final Map<String, Concluded<Clash>> clashes = new HashMap<>();
+record Sequence(Map<String, Map<String, List<Because>>> earlierOf, Map<String, Concluded<Clash>> clashes) {
 
-    Sequence(KnowledgeBase base, RuleBook book) {
+    static Sequence of(KnowledgeBase base, RuleBook book) {
+        Map<String, Map<String, List<Because>>> earlierOf = new HashMap<>();
+        Map<String, Concluded<Clash>> clashes = new HashMap<>();
         List<Object> facts = new ArrayList<>();
         Set<Agent> agents = new HashSet<>();
         for (Method method : base.methods().values()) {
@@ -54,6 +54,7 @@ final class Sequence {
             clashes.merge(clash.conclusion().first() + ">" + clash.conclusion().then(), clash,
                     (a, b) -> b.conclusion().visit() ? b : a);
         }
+        return new Sequence(earlierOf, clashes);
     }
 
     /** Methods that must come before this one where both are candidates, with the reasons. */

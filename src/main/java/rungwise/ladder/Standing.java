@@ -3,7 +3,9 @@ package rungwise.ladder;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.Function;
 import rungwise.knowledge.Agent;
 import rungwise.knowledge.KnowledgeBase;
 import rungwise.knowledge.Method;
@@ -24,11 +26,22 @@ final class Standing {
 
     private final KnowledgeBase base;
     private final RuleBook book;
+    private final Function<String, Optional<Map<String, Judged>>> prepared;
     private final Map<String, Map<String, Judged>> kept = new ConcurrentHashMap<>();
 
     Standing(KnowledgeBase base, RuleBook book) {
+        this(base, book, surface -> Optional.empty());
+    }
+
+    /**
+     * With verdicts that were worked out before.
+     *
+     * @param prepared by surface id
+     */
+    Standing(KnowledgeBase base, RuleBook book, Function<String, Optional<Map<String, Judged>>> prepared) {
         this.base = base;
         this.book = book;
+        this.prepared = prepared;
     }
 
     Map<String, Judged> on(Surface surface) {
@@ -39,7 +52,7 @@ final class Standing {
         if (kept.size() >= KEPT) {
             kept.clear();
         }
-        Map<String, Judged> judged = judge(surface);
+        Map<String, Judged> judged = prepared.apply(surface.id()).orElseGet(() -> judge(surface));
         kept.put(surface.id(), judged);
         return judged;
     }
