@@ -61,6 +61,11 @@ public final class Advisor {
         return book;
     }
 
+    /** Whether the order puts one method before another wherever both are candidates. */
+    public boolean comesBefore(String first, String then) {
+        return sequence.earlierThan(then).containsKey(first);
+    }
+
     Sequence sequence() {
         return sequence;
     }
@@ -100,7 +105,8 @@ public final class Advisor {
         List<Choice> able = ever.stream().filter(c -> c.bestChance() >= Worth.POINTLESS_BELOW).toList();
         List<Choice> ordered = new Ordering(sequence).of(able).stream().map(c -> c.with(
                 chances.of(scene.contaminant(), c.method(), scene.surface().kind()))).toList();
-        Ladder ladder = Ladder.climb(question, scene, candidacy, ordered, new Worth(base.weights(), base.families()));
+        Ladder ladder = Ladder.climb(question, scene, candidacy, ordered, new Worth(base.weights(), base.families()),
+                sequence);
         List<Concluded<Step>> steps = steps(stopped, ladder, scene);
         Surroundings around = new Surroundings(candidacy, named(steps, ladder, scene));
         Assembly assembly = new Assembly(base, computed, around, sequence, question, scene, candidacy);
