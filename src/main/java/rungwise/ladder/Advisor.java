@@ -125,7 +125,7 @@ public final class Advisor {
                 new Answer.State(round(ladder.belief().fresh()), round(ladder.belief().hardened()),
                         round(scene.deposit().marked())),
                 before, rungs, alternatives, passedOver(ladder, candidacy, scene, question),
-                barred(candidacy, scene, question, all), neighbours(candidacy, rungs),
+                barred(candidacy, scene, question, all), neighbours(candidacy, ladder, rungs),
                 around.of(steps(steps, "after", question)), wayOut,
                 step.of(hold, before, rungs, alternatives, wayOut),
                 expected(stopped ? List.of() : ladder.rungs(), ladder.belief(), scene, assembly), close.of(Advice.class)
@@ -256,9 +256,12 @@ public final class Advisor {
                 bars.stream().map(Concluded::because).distinct().toList());
     }
 
-    private static List<Answer.Neighbour> neighbours(Candidacy candidacy, List<Answer.Rung> rungs) {
+    /** What the rungs would do next door, and what is left out for its sake though it had a real chance. */
+    private static List<Answer.Neighbour> neighbours(Candidacy candidacy, Ladder ladder, List<Answer.Rung> rungs) {
         return candidacy.neighbourNotes().stream()
-                .filter(n -> rungs.stream().anyMatch(r -> r.method().equals(n.conclusion().method())))
+                .filter(n -> n.conclusion().action().equals("barred")
+                        ? !rungs.isEmpty() && candidacy.choice(n.conclusion().method()).mean(ladder.belief()) >= Worth.REAL_FROM
+                        : rungs.stream().anyMatch(r -> r.method().equals(n.conclusion().method())))
                 .map(n -> new Answer.Neighbour(n.conclusion().surface(), n.conclusion().method(),
                         n.conclusion().action(), List.of(n.because()))).toList();
     }
