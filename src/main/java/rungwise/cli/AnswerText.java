@@ -60,13 +60,10 @@ final class AnswerText {
                 base.methods().get(n.method()).name(), Collectors.joining(", ")))).entrySet().stream()
                 .map(e -> e.getKey() + " " + e.getValue()).toList());
         section("The trade adds", answer.advice().stream().map(Answer.Advice::text).toList());
-        never(answer.barred());
-        Map<String, List<String>> byStep = new LinkedHashMap<>();
-        PASSED.keySet().forEach(k -> byStep.put(k, new ArrayList<>()));
-        answer.passedOver().forEach(p -> byStep.computeIfAbsent(p.step(), k -> new ArrayList<>()).add(p.name() + " "
-                + Math.round(p.chance() * 100) + " %"));
-        section("Passed over, with their chance", byStep.entrySet().stream().filter(e -> !e.getValue().isEmpty())
-                .map(e -> PASSED.getOrDefault(e.getKey(), e.getKey()) + ": " + String.join(", ", e.getValue())).toList());
+        if (answer.hold().isEmpty()) {
+            never(answer.barred());
+            passedOver(answer);
+        }
         section("Assumed", answer.assumed().stream().map(a -> a.fact() + ": " + a.value()).toList());
         out.println();
         out.println("If nothing is left: " + answer.wayOut().text());
@@ -81,13 +78,22 @@ final class AnswerText {
                         .map(AnswerText::words).collect(Collectors.joining(", ")))).flatMap(Optional::stream);
     }
 
+    private void passedOver(Answer answer) {
+        Map<String, List<String>> byStep = new LinkedHashMap<>();
+        PASSED.keySet().forEach(k -> byStep.put(k, new ArrayList<>()));
+        answer.passedOver().forEach(p -> byStep.computeIfAbsent(p.step(), k -> new ArrayList<>()).add(p.step()
+                .equals("pointless") ? p.name() : p.name() + " " + Math.round(p.chance() * 100) + " %"));
+        section("Passed over, with their chance", byStep.entrySet().stream().filter(e -> !e.getValue().isEmpty())
+                .map(e -> PASSED.getOrDefault(e.getKey(), e.getKey()) + ": " + String.join(", ", e.getValue())).toList());
+    }
+
     /** Bars by reason, as one reason often bars several; what is merely made for something else is only counted. */
     private void never(List<Answer.Barred> barred) {
         List<Answer.Barred> elsewhere = barred.stream().filter(b -> b.because().stream()
                 .anyMatch(r -> FOR_SOMETHING_ELSE.contains(r.rule()))).toList();
         Map<String, List<String>> byReason = new LinkedHashMap<>();
         barred.stream().filter(b -> !elsewhere.contains(b)).forEach(b -> byReason.computeIfAbsent(b.because().get(0)
-                .says() + b.opensWith().map(o -> " (until: " + words(o) + ")").orElse(""), r -> new ArrayList<>())
+                .says() + b.opensWith().map(o -> " (" + opens(o) + ")").orElse(""), r -> new ArrayList<>())
                 .add(b.name()));
         List<String> lines = new ArrayList<>();
         byReason.entrySet().stream().limit(BARRED_SHOWN).forEach(e -> lines.add(String.join(", ", e.getValue())
@@ -128,11 +134,17 @@ final class AnswerText {
         rung.agent().filter(a -> !a.mix().isEmpty()).ifPresent(a -> out.println("  Mix: " + a.name() + ", "
                 + a.dilution() + ". " + a.mix()));
         rung.staysWet().filter(w -> w.basis().equals("computed")).ifPresent(w -> out.println("  Stays wet: "
-                + minutes(w.fromSeconds()) + " to " + minutes(w.toSeconds()) + w.atOnce().spots()
+                + span(w) + w.atOnce().spots()
                 .map(s -> s + (s == 1 ? " spot" : " spots")).or(() -> w.atOnce().areaM2().map(m -> Figures.text(m) + " m²"))
                 .map(most -> "; wet at most " + most + " at once").orElse("")));
         rung.bridgeBefore().forEach(b -> out.println("  Between: " + b.text()));
         rung.risks().forEach(r -> out.println("  Mind: " + r.text()));
+    }
+
+    private static String span(Answer.Wet wet) {
+        String from = minutes(wet.fromSeconds());
+        String to = minutes(wet.toSeconds());
+        return from.equals(to) ? from : from + " to " + to;
     }
 
     private static String minutes(double seconds) {
@@ -152,9 +164,10 @@ final class AnswerText {
                     Math.round(rung.chance().mean() * 100) + " %", Figures.text(Math.round(rung.minutes() * 10) / 10.0),
                     rung.dwell().to() == 0 ? "-" : Figures.text(rung.dwell().from()) + "–"
                             + Figures.text(rung.dwell().to()),
-                    rung.gates().stream().filter(g -> g.state().equals("open")).map(g -> words(g.id()))
+                    rung.gates().stream().filter(g -> g.state().equals("open")).map(AnswerText::needed)
                             .collect(Collectors.joining(", ")));
             wear("     wear ", rung);
+            rung.bridgeBefore().stream().map(Answer.Bridge::text).distinct().forEach(b -> out.println("     first: " + b));
         }
         Answer.Expected e = answer.expected();
         out.println("  Off at the end: " + Math.round(e.chanceCleared() * 100) + " %, a mark already beneath: "
@@ -206,6 +219,24 @@ final class AnswerText {
             out.println(bold(title));
             lines.forEach(l -> out.println("  " + l));
         }
+    }
+
+    /** What would lift a bar, as one would say it. */
+    private static String opens(String with) {
+        return switch (with) {
+            case "spent" -> "used up here";
+            case "next_visit" -> "open again at the next visit";
+            case "buy" -> "open once it is bought";
+            case "gauge" -> "open with a gauge reading";
+            case "another_worker" -> "open for another worker";
+            case "ventilate" -> "open with moving air";
+            default -> "until: " + words(with);
+        };
+    }
+
+    /** A gate by its id where that is a word, else by its name. */
+    private static String needed(Answer.GateState gate) {
+        return gate.id().matches("g\\d+[a-z]?") ? gate.name().substring(0, 1).toLowerCase(Locale.ROOT) + gate.name().substring(1) : words(gate.id());
     }
 
     private static String words(String id) {
