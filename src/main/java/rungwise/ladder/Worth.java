@@ -150,9 +150,10 @@ final class Worth {
         return family != null && family.graded();
     }
 
+    /** By the film they take from clear coat: on glass, which loses none, a fine clay is still the finer one. */
     private boolean isFinerThan(Choice one, Choice other) {
         return isGraded(one) && one.family().equals(other.family())
-                && one.severity().filmMicrons() < other.severity().filmMicrons();
+                && one.method().severity().filmMicrons() < other.method().severity().filmMicrons();
     }
 
     private List<Choice> finer(Choice choice, List<Choice> among) {
