@@ -1,10 +1,16 @@
 package rungwise.cli;
 
 import java.io.PrintWriter;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import rungwise.knowledge.Figures;
 import rungwise.knowledge.KnowledgeBase;
 import rungwise.ladder.Answer;
@@ -13,6 +19,13 @@ import rungwise.rules.Because;
 /** An answer for a person at a wash bay: the next step first, then the ladder, then what was left out and why. */
 final class AnswerText {
     private static final int BARRED_SHOWN = 12;
+    /** Rules that say no more than that a method and this material were not made for each other. */
+    private static final Set<String> FOR_SOMETHING_ELSE = Set.of("n02", "n03", "b052", "g01l");
+    /** The steps by which a method is passed over, as one would say them; --why gives the figures. */
+    private static final Map<String, String> PASSED = passed();
+    private static final Map<String, String> NEXT_DOOR = Map.of("mask", "mask it before", "barred",
+            "it does not bear what would run onto it, so not here:", "keep_in_place",
+            "keep it from running over, small swab only:");
 
     private final KnowledgeBase base;
     private final PrintWriter out;
@@ -40,27 +53,72 @@ final class AnswerText {
         }
         section("Slower or gentler instead", answer.alternatives().stream()
                 .map(a -> a.name() + ": " + a.why()).toList());
-        section("Before", answer.before().stream().map(Answer.Around::text).toList());
-        section("After", answer.after().stream().map(Answer.Around::text).toList());
-        section("Next door", answer.neighbours().stream().collect(Collectors.groupingBy(Answer.Neighbour::surface,
-                TreeMap::new, Collectors.mapping(n -> base.methods().get(n.method()).name(),
-                        Collectors.joining(", ")))).entrySet().stream()
-                .map(e -> base.surfaces().get(e.getKey()).name() + ": mask it before " + e.getValue()).toList());
-        section("Never here", answer.barred().stream().limit(BARRED_SHOWN).map(b -> b.name()
-                + b.opensWith().map(o -> " (until: " + o.replace('_', ' ') + ")").orElse("") + ": "
-                + b.because().get(0).says()).toList());
-        section("Passed over", answer.passedOver().stream().filter(p -> !p.step().equals("pointless"))
-                .map(p -> p.name() + ", " + p.step() + ": " + p.why()).toList());
-        List<String> pointless = answer.passedOver().stream().filter(p -> p.step().equals("pointless"))
-                .map(p -> p.name() + " " + Figures.text(Math.round(p.chance() * 100) / 100.0)).toList();
-        if (!pointless.isEmpty()) {
-            section("Pointless here, with their chance", List.of(String.join(", ", pointless)));
+        section("Before", answer.before().stream().flatMap(this::step).toList());
+        section("After", answer.after().stream().flatMap(this::step).toList());
+        section("Next door", answer.neighbours().stream().collect(Collectors.groupingBy(n -> base.surfaces()
+                .get(n.surface()).name() + ": " + NEXT_DOOR.get(n.action()), TreeMap::new, Collectors.mapping(n ->
+                base.methods().get(n.method()).name(), Collectors.joining(", ")))).entrySet().stream()
+                .map(e -> e.getKey() + " " + e.getValue()).toList());
+        section("The trade adds", answer.advice().stream().map(Answer.Advice::text).toList());
+        if (answer.hold().isEmpty()) {
+            never(answer.barred());
+            passedOver(answer);
         }
         section("Assumed", answer.assumed().stream().map(a -> a.fact() + ": " + a.value()).toList());
         out.println();
         out.println("If nothing is left: " + answer.wayOut().text());
         out.println("Safety data sheets, local codes and licensed practice come first. Revision " + answer.revision()
                 + ".");
+    }
+
+    private Stream<String> step(Answer.Around step) {
+        return Stream.of(Optional.of(step.text() + (step.onDry() ? " (onto the dry panel)" : "")),
+                step.dilution().filter(d -> d.matches(".*(\\d|part).*")).map(d -> "   mix: " + d), step.watch().map(w -> "   watch: " + w),
+                Optional.of(step.wear()).filter(w -> step.onDry()).map(w -> "   wear: " + w.stream()
+                        .map(AnswerText::words).collect(Collectors.joining(", ")))).flatMap(Optional::stream);
+    }
+
+    private void passedOver(Answer answer) {
+        Map<String, List<String>> byStep = new LinkedHashMap<>();
+        PASSED.keySet().forEach(k -> byStep.put(k, new ArrayList<>()));
+        answer.passedOver().forEach(p -> byStep.computeIfAbsent(p.step(), k -> new ArrayList<>()).add(p.step()
+                .equals("pointless") ? p.name() : p.name() + " " + Math.round(p.chance() * 100) + " %"));
+        section("Passed over, with their chance", byStep.entrySet().stream().filter(e -> !e.getValue().isEmpty())
+                .map(e -> PASSED.getOrDefault(e.getKey(), e.getKey()) + ": " + String.join(", ", e.getValue())).toList());
+    }
+
+    /** Bars by reason, as one reason often bars several; what is merely made for something else is only counted. */
+    private void never(List<Answer.Barred> barred) {
+        List<Answer.Barred> elsewhere = barred.stream().filter(b -> b.because().stream()
+                .anyMatch(r -> FOR_SOMETHING_ELSE.contains(r.rule()))).toList();
+        Map<String, List<String>> byReason = new LinkedHashMap<>();
+        barred.stream().filter(b -> !elsewhere.contains(b)).forEach(b -> byReason.computeIfAbsent(b.because().get(0)
+                .says() + b.opensWith().map(o -> " (" + opens(o) + ")").orElse(""), r -> new ArrayList<>())
+                .add(b.name()));
+        List<String> lines = new ArrayList<>();
+        byReason.entrySet().stream().limit(BARRED_SHOWN).forEach(e -> lines.add(String.join(", ", e.getValue())
+                + ": " + e.getKey()));
+        if (byReason.size() > BARRED_SHOWN) {
+            lines.add("… and " + byReason.values().stream().skip(BARRED_SHOWN).mapToInt(List::size).sum()
+                    + " more for other reasons; --json names them all.");
+        }
+        if (!elsewhere.isEmpty()) {
+            lines.add("Left out here: " + elsewhere.size() + " made for another material; --why METHOD tells of one.");
+        }
+        section("Never here", lines);
+    }
+
+    private static Map<String, String> passed() {
+        Map<String, String> words = new LinkedHashMap<>();
+        words.put("enough", "Not reached, as next to nothing is left for it");
+        words.put("same again", "Same again as a gentler or quicker one");
+        words.put("harsher for less", "Harsher than a likelier one");
+        words.put("finest first", "Coarser than a finer grade that is not worth it");
+        words.put("earned", "Film or an agreement for too small a chance");
+        words.put("slow", "Too slow");
+        words.put("cost", "Costs more minutes than it saves");
+        words.put("pointless", "Pointless here");
+        return words;
     }
 
     private void wear(String label, Answer.Rung rung) {
@@ -76,11 +134,17 @@ final class AnswerText {
         rung.agent().filter(a -> !a.mix().isEmpty()).ifPresent(a -> out.println("  Mix: " + a.name() + ", "
                 + a.dilution() + ". " + a.mix()));
         rung.staysWet().filter(w -> w.basis().equals("computed")).ifPresent(w -> out.println("  Stays wet: "
-                + minutes(w.fromSeconds()) + " to " + minutes(w.toSeconds()) + w.atOnce().spots()
+                + span(w) + w.atOnce().spots()
                 .map(s -> s + (s == 1 ? " spot" : " spots")).or(() -> w.atOnce().areaM2().map(m -> Figures.text(m) + " m²"))
                 .map(most -> "; wet at most " + most + " at once").orElse("")));
         rung.bridgeBefore().forEach(b -> out.println("  Between: " + b.text()));
         rung.risks().forEach(r -> out.println("  Mind: " + r.text()));
+    }
+
+    private static String span(Answer.Wet wet) {
+        String from = minutes(wet.fromSeconds());
+        String to = minutes(wet.toSeconds());
+        return from.equals(to) ? from : from + " to " + to;
     }
 
     private static String minutes(double seconds) {
@@ -100,9 +164,10 @@ final class AnswerText {
                     Math.round(rung.chance().mean() * 100) + " %", Figures.text(Math.round(rung.minutes() * 10) / 10.0),
                     rung.dwell().to() == 0 ? "-" : Figures.text(rung.dwell().from()) + "–"
                             + Figures.text(rung.dwell().to()),
-                    rung.gates().stream().filter(g -> g.state().equals("open")).map(g -> words(g.id()))
+                    rung.gates().stream().filter(g -> g.state().equals("open")).map(AnswerText::needed)
                             .collect(Collectors.joining(", ")));
             wear("     wear ", rung);
+            rung.bridgeBefore().stream().map(Answer.Bridge::text).distinct().forEach(b -> out.println("     first: " + b));
         }
         Answer.Expected e = answer.expected();
         out.println("  Off at the end: " + Math.round(e.chanceCleared() * 100) + " %, a mark already beneath: "
@@ -154,6 +219,24 @@ final class AnswerText {
             out.println(bold(title));
             lines.forEach(l -> out.println("  " + l));
         }
+    }
+
+    /** What would lift a bar, as one would say it. */
+    private static String opens(String with) {
+        return switch (with) {
+            case "spent" -> "used up here";
+            case "next_visit" -> "open again at the next visit";
+            case "buy" -> "open once it is bought";
+            case "gauge" -> "open with a gauge reading";
+            case "another_worker" -> "open for another worker";
+            case "ventilate" -> "open with moving air";
+            default -> "until: " + words(with);
+        };
+    }
+
+    /** A gate by its id where that is a word, else by its name. */
+    private static String needed(Answer.GateState gate) {
+        return gate.id().matches("g\\d+[a-z]?") ? gate.name().substring(0, 1).toLowerCase(Locale.ROOT) + gate.name().substring(1) : words(gate.id());
     }
 
     private static String words(String id) {

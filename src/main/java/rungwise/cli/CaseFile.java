@@ -133,9 +133,32 @@ public final class CaseFile {
                 .anyMatch(n -> n.surface().equals(e.getKey()) && n.action().equals(e.getValue().asString())),
                 "neighbour " + e.getKey() + " " + e.getValue(), "neighbours " + answer.neighbours().stream()
                         .map(n -> n.surface() + " " + n.action()).toList(), out));
+        said(expect, answer, out);
         if (expect.path("noRungs").asBoolean(false)) {
             need(rungs.isEmpty(), "no rungs", "rungs " + rungs, out);
         }
+    }
+
+    private static void said(JsonNode expect, Answer answer, List<String> out) {
+        expect.path("advice").properties().forEach(e -> need(answer.advice().stream().anyMatch(a ->
+                a.about().equals(e.getKey()) && a.text().contains(e.getValue().asString())), "advice on " + e.getKey()
+                + " " + e.getValue(), "advice " + answer.advice().stream().map(Answer.Advice::text).toList(), out));
+        List<Answer.Around> around = Stream.concat(answer.before().stream(), answer.after().stream()).toList();
+        expect.path("steps").properties().forEach(e -> need(around.stream().anyMatch(s -> s.step().equals(e.getKey())
+                        && s.dilution().orElse("").contains(e.getValue().path("dilution").asString(""))
+                        && s.watch().orElse("").contains(e.getValue().path("watch").asString(""))
+                        && (!e.getValue().has("onDry") || s.onDry() == e.getValue().path("onDry").asBoolean())),
+                "step " + e.getKey() + " " + e.getValue(), "steps " + around, out));
+        List<String> before = answer.before().stream().map(Answer.Around::step).toList();
+        for (JsonNode pair : expect.path("stepOrder")) {
+            int first = before.indexOf(pair.path(0).asString());
+            int then = before.indexOf(pair.path(1).asString());
+            need(first >= 0 && first < then, "step " + pair.path(0).asString() + " before " + pair.path(1).asString(),
+                    "before is " + before, out);
+        }
+        expect.path("risks").properties().forEach(e -> need(rungsAnd(answer).stream().anyMatch(r -> r.method()
+                .equals(e.getKey()) && r.risks().stream().anyMatch(k -> k.text().contains(e.getValue().asString()))),
+                "risk " + e.getValue() + " on " + e.getKey(), "it is not said", out));
     }
 
     private static void gates(JsonNode expected, Answer answer, boolean open, List<String> out) {

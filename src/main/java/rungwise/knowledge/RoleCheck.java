@@ -5,12 +5,16 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 
-/** A sphere of a deposit says nothing of a surface, nor the other way round. */
+/** A sphere of a deposit says nothing of a surface, nor the other way round; what only neutralises removes nothing. */
 final class RoleCheck implements Check {
     @Override
     public List<Fault> faults(Draft draft) {
         Map<String, Solute> solutes = draft.items(Kind.SOLUTE, Solute.class);
         return Stream.of(
+                draft.each(Kind.METHOD, Method.class, (entry, method) -> method.kind() == MethodKind.REMOVE
+                        && method.mechanism() == Mechanism.NEUTRALISE ? Stream.of(entry.fault("kind",
+                        "a neutraliser takes no deposit off", "make it a bridge or clean_up, or name the mechanism by "
+                                + "which it removes")) : Stream.empty()),
                 draft.each(Kind.BOND_CLASS, BondClass.class, (entry, bond) -> soil(entry, bond.dissolvesLike(), solutes)),
                 draft.each(Kind.CONTAMINANT, Contaminant.class, (entry, what) -> soil(entry, what.dissolvesLike(), solutes)),
                 draft.each(Kind.SURFACE, Surface.class, (entry, surface) -> surface.polymers().stream()

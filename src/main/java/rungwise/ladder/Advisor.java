@@ -9,6 +9,7 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.Stream;
+import rungwise.knowledge.Agent;
 import rungwise.knowledge.Basis;
 import rungwise.knowledge.Figures;
 import rungwise.knowledge.KnowledgeBase;
@@ -16,9 +17,12 @@ import rungwise.knowledge.Mappers;
 import rungwise.knowledge.Method;
 import rungwise.knowledge.MethodKind;
 import rungwise.knowledge.Surface;
+import rungwise.rules.Advice;
 import rungwise.rules.Bar;
 import rungwise.rules.Because;
+import rungwise.rules.Body;
 import rungwise.rules.Concluded;
+import rungwise.rules.Conclusions;
 import rungwise.rules.FlushFirst;
 import rungwise.rules.Halt;
 import rungwise.rules.Hold;
@@ -89,6 +93,11 @@ public final class Advisor {
         return book;
     }
 
+    /** Whether the order puts one method before another wherever both are candidates. */
+    public boolean comesBefore(String first, String then) {
+        return sequence.earlierThan(then).containsKey(first);
+    }
+
     Sequence sequence() {
         return sequence;
     }
@@ -128,8 +137,10 @@ public final class Advisor {
         List<Choice> able = ever.stream().filter(c -> c.bestChance() >= Worth.POINTLESS_BELOW).toList();
         List<Choice> ordered = new Ordering(sequence).of(able).stream().map(c -> c.with(
                 chances.of(scene.contaminant(), c.method(), scene.surface().kind()))).toList();
-        Ladder ladder = Ladder.climb(question, scene, candidacy, ordered, new Worth(base.weights(), base.families()));
-        List<Concluded<Step>> steps = steps(stopped, ladder, scene);
+        Ladder ladder = Ladder.climb(question, scene, candidacy, ordered, new Worth(base.weights(), base.families()),
+                sequence);
+        Conclusions close = close(stopped, ladder, scene, question);
+        List<Concluded<Step>> steps = steps(close);
         Surroundings around = new Surroundings(candidacy, named(steps, ladder, scene));
         Assembly assembly = new Assembly(base, computed, around, sequence, question, scene, candidacy);
         List<Answer.Rung> rungs = stopped ? List.of() : assembly.rungs(ladder.rungs(), ladder.belief());
@@ -141,10 +152,12 @@ public final class Advisor {
                 new Answer.State(round(ladder.belief().fresh()), round(ladder.belief().hardened()),
                         round(scene.deposit().marked())),
                 before, rungs, alternatives, passedOver(ladder, candidacy, scene, question),
-                barred(candidacy, scene, question, all), neighbours(candidacy, rungs),
+                barred(candidacy, scene, question, all), neighbours(candidacy, ladder, rungs),
                 around.of(steps(steps, "after", question)), wayOut,
                 step.of(hold, before, rungs, alternatives, wayOut),
-                expected(stopped ? List.of() : ladder.rungs(), ladder.belief(), scene, assembly));
+                expected(stopped ? List.of() : ladder.rungs(), ladder.belief(), scene, assembly), close.of(Advice.class)
+                .stream().map(a -> new Answer.Advice(a.conclusion().about(), a.conclusion().text(), List.of(a.because())))
+                .distinct().toList());
     }
 
     private static double round(double value) {
@@ -176,13 +189,18 @@ public final class Advisor {
         }).toList();
     }
 
-    private List<Concluded<Step>> steps(boolean stopped, Ladder ladder, Scene scene) {
+    private Conclusions close(boolean stopped, Ladder ladder, Scene scene, Question question) {
         List<Object> facts = new ArrayList<>();
         facts.add(new Laid(stopped ? List.of() : ladder.rungs().stream().map(Choice::use).toList(), scene.surface(),
                 scene.deposit()));
         facts.add(scene.panel());
-        return book.run(Phase.CLOSE, facts).of(Step.class).stream()
-                .sorted(Comparator.comparingInt((Concluded<Step> s) -> s.conclusion().order())).toList();
+        facts.add(new Body(question.facts().soiling().orElse(Question.UNKNOWN),
+                question.facts().protection().orElse(Question.UNKNOWN)));
+        return book.run(Phase.CLOSE, facts);
+    }
+
+    private static List<Concluded<Step>> steps(Conclusions close) {
+        return close.of(Step.class).stream().sorted(Comparator.comparingInt((Concluded<Step> s) -> s.conclusion().order())).toList();
     }
 
     private Set<String> named(List<Concluded<Step>> steps, Ladder ladder, Scene scene) {
@@ -193,11 +211,21 @@ public final class Advisor {
         return named;
     }
 
-    private static List<Answer.Around> steps(List<Concluded<Step>> steps, String place, Question question) {
+    private List<Answer.Around> steps(List<Concluded<Step>> steps, String place, Question question) {
         return steps.stream().filter(s -> s.conclusion().place().equals(place))
                 .filter(s -> !question.done().contains(s.conclusion().done()))
-                .map(s -> new Answer.Around(s.conclusion().name(), s.conclusion().text(), List.of(s.because())))
-                .toList();
+                .map(this::step).toList();
+    }
+
+    private Answer.Around step(Concluded<Step> said) {
+        Step step = said.conclusion();
+        Optional<Method> method = Optional.ofNullable(base.methods().get(step.name()));
+        String dilution = step.dilution().isEmpty() ? method.map(base::agentOf).map(Agent::dilution).orElse("")
+                : step.dilution();
+        List<String> wear = method.stream().flatMap(m -> Stream.of(base.agentOf(m).ppe(), base.toolOf(m).ppe(), m.ppe()))
+                .flatMap(List::stream).distinct().toList();
+        return new Answer.Around(step.name(), step.text(), Optional.of(dilution).filter(d -> !d.isEmpty()), step.onDry(),
+                Optional.of(step.watch()).filter(w -> !w.isEmpty()), wear, List.of(said.because()));
     }
 
     private List<Answer.PassedOver> passedOver(Ladder ladder, Candidacy candidacy, Scene scene,
@@ -255,9 +283,12 @@ public final class Advisor {
                 bars.stream().map(Concluded::because).distinct().toList());
     }
 
-    private static List<Answer.Neighbour> neighbours(Candidacy candidacy, List<Answer.Rung> rungs) {
+    /** What the rungs would do next door, and what is left out for its sake though it had a real chance. */
+    private static List<Answer.Neighbour> neighbours(Candidacy candidacy, Ladder ladder, List<Answer.Rung> rungs) {
         return candidacy.neighbourNotes().stream()
-                .filter(n -> rungs.stream().anyMatch(r -> r.method().equals(n.conclusion().method())))
+                .filter(n -> n.conclusion().action().equals("barred")
+                        ? !rungs.isEmpty() && candidacy.choice(n.conclusion().method()).mean(ladder.belief()) >= Worth.REAL_FROM
+                        : rungs.stream().anyMatch(r -> r.method().equals(n.conclusion().method())))
                 .map(n -> new Answer.Neighbour(n.conclusion().surface(), n.conclusion().method(),
                         n.conclusion().action(), List.of(n.because()))).toList();
     }

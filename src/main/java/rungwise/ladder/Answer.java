@@ -8,7 +8,14 @@ import rungwise.rules.Because;
 public record Answer(String revision, Question question, List<Assumed> assumed, Optional<Held> hold, State belief,
                      List<Around> before, List<Rung> rungs, List<Alternative> alternatives,
                      List<PassedOver> passedOver, List<Barred> barred, List<Neighbour> neighbours,
-                     List<Around> after, WayOut wayOut, Next next, Expected expected) {
+                     List<Around> after, WayOut wayOut, Next next, Expected expected, List<Advice> advice) {
+    public Answer(String revision, Question question, List<Assumed> assumed, Optional<Held> hold, State belief,
+                  List<Around> before, List<Rung> rungs, List<Alternative> alternatives, List<PassedOver> passedOver,
+                  List<Barred> barred, List<Neighbour> neighbours, List<Around> after, WayOut wayOut, Next next,
+                  Expected expected) {
+        this(revision, question, assumed, hold, belief, before, rungs, alternatives, passedOver, barred, neighbours,
+                after, wayOut, next, expected, List.of());
+    }
 
     /** A fact that was not given and how it was taken. */
     public record Assumed(String fact, String value, List<Because> because) {
@@ -22,8 +29,28 @@ public record Answer(String revision, Question question, List<Assumed> assumed, 
     public record State(double fresh, double hardened, double marked) {
     }
 
-    /** A step around the rungs. */
-    public record Around(String step, String text, List<Because> because) {
+    /**
+     * A step around the rungs.
+     *
+     * @param dilution how its agent is mixed, where it has one
+     * @param onDry    it goes onto a dry panel, before any water
+     * @param watch    what to read while it works
+     * @param wear     what agent, tool and technique demand
+     */
+    public record Around(String step, String text, Optional<String> dilution, boolean onDry, Optional<String> watch,
+                         List<String> wear, List<Because> because) {
+        public Around(String step, String text, List<Because> because) {
+            this(step, text, Optional.empty(), false, Optional.empty(), List.of(), because);
+        }
+
+        /** The same step, said otherwise. */
+        Around saying(String otherwise, List<Because> reasons) {
+            return new Around(step, otherwise, dilution, onDry, watch, wear, reasons);
+        }
+    }
+
+    /** A word of the trade that belongs to no single rung. */
+    public record Advice(String about, String text, List<Because> because) {
     }
 
     /** One method worth trying. */

@@ -207,10 +207,11 @@ final class Candidacy {
     private void addNeighbours(Candidate candidate, List<Object> facts) {
         for (String neighbour : question.neighbours()) {
             Surface next = base.surfaces().get(neighbour);
-            List<Concluded<Bar>> bars = standing.of(next, candidate.name()).bars();
-            if (!bars.isEmpty()) {
-                facts.add(new NextDoor(candidate.name(), next, bars.get(0).conclusion().figures()));
-            }
+            Use there = standing.use(candidate.use().method(), next);
+            // what is merely made for something else does the neighbour no harm
+            standing.of(next, candidate.name()).bars().stream().map(b -> b.conclusion().figures())
+                    .filter(f -> !f.equals(there.madeForFigures())).findFirst()
+                    .ifPresent(why -> facts.add(new NextDoor(there, why)));
         }
     }
 
@@ -319,7 +320,9 @@ final class Candidacy {
                 bars.put(step, judged(step).bars().stream().filter(b -> !b.conclusion().isSpent()).toList());
             } else {
                 bars.put(step, new ArrayList<>(onSurface.getOrDefault(step, Judged.NOTHING).bars()));
-                facts.add(candidate(method));
+                Candidate candidate = candidate(method);
+                facts.add(candidate);
+                addNeighbours(candidate, facts);
                 onSurface.getOrDefault(step, Judged.NOTHING).gates()
                         .forEach(g -> facts.add(new GateOn(step, g.conclusion().gate())));
             }

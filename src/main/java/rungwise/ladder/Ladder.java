@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import rungwise.knowledge.Figures;
+import rungwise.knowledge.Mechanism;
 import rungwise.science.Belief;
 
 /**
@@ -21,7 +22,8 @@ import rungwise.science.Belief;
 record Ladder(List<Choice> rungs, List<Choice> slow, List<Passed> passed, Belief belief, int failedRungs,
               Set<String> partly, boolean cleared) {
 
-    static Ladder climb(Question question, Scene scene, Candidacy candidacy, List<Choice> ordered, Worth worth) {
+    static Ladder climb(Question question, Scene scene, Candidacy candidacy, List<Choice> ordered, Worth worth,
+                        Sequence sequence) {
         Worth.Chosen chosen = worth.choose(ordered, scene.belief(), question.canWaitMinutes());
         List<Choice> rungs = new ArrayList<>(chosen.rungs());
         Map<String, Passed> passed = new LinkedHashMap<>();
@@ -47,13 +49,13 @@ record Ladder(List<Choice> rungs, List<Choice> slow, List<Passed> passed, Belief
                     }
                     if (isRung) {
                         failed.add(id);
-                        cut(rungs, id, true);
+                        cut(rungs, id, true, owed(rungs, id, question, sequence));
                     }
                     partly.remove(id);
                 }
                 case "partly" -> {
                     if (isRung) {
-                        cut(rungs, id, false);
+                        cut(rungs, id, false, Set.of());
                         partly.add(id);
                     }
                 }
@@ -85,12 +87,29 @@ record Ladder(List<Choice> rungs, List<Choice> slow, List<Passed> passed, Belief
                 .filter(p -> candidacy.isPermitted(p.choice().id())).toList(), now, failed.size(), partly, cleared);
     }
 
-    /** Drops everything up to a rung; gentler ones never come back after a harsher one failed. */
-    private static void cut(List<Choice> rungs, String id, boolean itself) {
+    /**
+     * What should have come before a rung that only shears and was left out: it dissolves what clay, blade or pick would
+     * drag. That they lifted nothing says nothing of it.
+     */
+    private static Set<String> owed(List<Choice> rungs, String failed, Question question, Sequence sequence) {
+        boolean shears = rungs.stream().anyMatch(r -> r.id().equals(failed) && r.method().mechanism() == Mechanism.SHEAR);
+        Set<String> owed = new HashSet<>();
+        for (Choice rung : rungs) {
+            if (shears && rung.method().mechanism() != Mechanism.SHEAR
+                    && sequence.earlierThan(failed).containsKey(rung.id())
+                    && question.tried().stream().noneMatch(t -> t.method().filter(rung.id()::equals).isPresent())) {
+                owed.add(rung.id());
+            }
+        }
+        return owed;
+    }
+
+    /** Drops everything up to a rung; gentler ones do not come back after a harsher one failed, but for what is owed. */
+    private static void cut(List<Choice> rungs, String id, boolean itself, Set<String> owed) {
         int at = 0;
         while (!rungs.get(at).id().equals(id)) {
             at++;
         }
-        rungs.subList(0, itself ? at + 1 : at).clear();
+        rungs.subList(0, itself ? at + 1 : at).removeIf(r -> !owed.contains(r.id()));
     }
 }

@@ -218,7 +218,7 @@ final class Mix {
     private boolean isFiner(Able one, Able other) {
         Family family = base.families().get(one.method().family());
         return family.graded() && one.method().family().equals(other.method().family())
-                && one.rung().severity().filmMicrons() < other.rung().severity().filmMicrons();
+                && one.method().severity().filmMicrons() < other.method().severity().filmMicrons();
     }
 
     private Map<String, Able> candidates() {

@@ -91,11 +91,22 @@ public record Question(Optional<String> contaminant, List<String> observations, 
      *
      * @param colour        dark, medium or light
      * @param warmestPanelC hottest the panel has been since the deposit landed; moves belief
+     * @param soiling       of the whole body (or wheel): light or heavy
+     * @param protection    what lies on the paint: none, wax or coating
      */
     public record Facts(Optional<Span> totalFilmMicrons, OptionalDouble clearMicrons, Optional<String> colour,
                         OptionalDouble paintAgeDays, OptionalInt vehicleYear, Optional<Boolean> refinished,
-                        Optional<String> place, List<String> priorDamage, OptionalDouble warmestPanelC) {
+                        Optional<String> place, List<String> priorDamage, OptionalDouble warmestPanelC,
+                        Optional<String> soiling, Optional<String> protection) {
         public static final Facts NONE = new Facts(null, null, null, null, null, null, null, null, null);
+
+        /** Without a word on the body as a whole. */
+        public Facts(Optional<Span> totalFilmMicrons, OptionalDouble clearMicrons, Optional<String> colour,
+                     OptionalDouble paintAgeDays, OptionalInt vehicleYear, Optional<Boolean> refinished,
+                     Optional<String> place, List<String> priorDamage, OptionalDouble warmestPanelC) {
+            this(totalFilmMicrons, clearMicrons, colour, paintAgeDays, vehicleYear, refinished, place, priorDamage,
+                    warmestPanelC, null, null);
+        }
 
         public Facts {
             totalFilmMicrons = totalFilmMicrons == null ? Optional.empty() : totalFilmMicrons;
@@ -107,6 +118,8 @@ public record Question(Optional<String> contaminant, List<String> observations, 
             place = place == null ? Optional.empty() : place;
             priorDamage = copy(priorDamage);
             warmestPanelC = warmestPanelC == null ? OptionalDouble.empty() : warmestPanelC;
+            soiling = soiling == null ? Optional.empty() : soiling;
+            protection = protection == null ? Optional.empty() : protection;
         }
     }
 

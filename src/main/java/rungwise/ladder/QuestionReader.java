@@ -22,6 +22,8 @@ public final class QuestionReader {
     private static final List<String> OUTCOMES = List.of("cleared", "partly", "no-change", "harm");
     private static final List<String> SUN = List.of("direct", "overcast", "shade");
     private static final List<String> LEVELS = List.of("L1", "L2", "L3", "L4");
+    private static final List<String> SOILING = List.of("light", "heavy");
+    private static final List<String> PROTECTION = List.of("none", "wax", "coating");
     private static final List<String> COLOURS = List.of("dark", "medium", "light");
 
     private final KnowledgeBase base;
@@ -117,6 +119,8 @@ public final class QuestionReader {
                     "leave out outdoors, or the bay"));
         }
         q.facts().colour().ifPresent(c -> word("/facts/colour", c, COLOURS));
+        q.facts().soiling().ifPresent(s -> word("/facts/soiling", s, SOILING));
+        q.facts().protection().ifPresent(p -> word("/facts/protection", p, PROTECTION));
         for (int i = 0; i < q.workers().size(); i++) {
             word("/workers/" + i + "/level", q.workers().get(i).level(), LEVELS);
         }

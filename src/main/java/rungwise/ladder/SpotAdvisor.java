@@ -73,7 +73,8 @@ public final class SpotAdvisor {
                 union(all, Answer::neighbours, n -> n.surface() + n.method(), (a, b) -> a).stream().filter(n -> rungs
                         .stream().anyMatch(r -> r.method().equals(n.method()))).toList(),
                 around(all, Answer::after, barred), likeliest.wayOut(),
-                next(hold, hazards, likeliest, all, rungs), expected(mix, rungs));
+                next(hold, hazards, likeliest, all, rungs), expected(mix, rungs),
+                union(all, Answer::advice, Answer.Advice::text, (a, b) -> a));
     }
 
     private Answer.State state(Mix mix) {

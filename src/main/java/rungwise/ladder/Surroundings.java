@@ -54,9 +54,8 @@ final class Surroundings {
     }
 
     private static Answer.Around both(Answer.Around one, Answer.Around other) {
-        return new Answer.Around(one.step(), one.text().endsWith(other.text()) ? one.text()
-                : one.text() + " " + other.text(), Stream.concat(one.because().stream(), other.because().stream())
-                .distinct().toList());
+        return one.saying(one.text().endsWith(other.text()) ? one.text() : one.text() + " " + other.text(),
+                Stream.concat(one.because().stream(), other.because().stream()).distinct().toList());
     }
 
     /** Corrections of a method that may be named today. */

@@ -9,6 +9,8 @@ import java.util.Map;
 import java.util.Set;
 import rungwise.knowledge.Family;
 import rungwise.knowledge.Figures;
+import rungwise.knowledge.Mechanism;
+import rungwise.knowledge.ToolKind;
 import rungwise.knowledge.Weights;
 import rungwise.science.Belief;
 import rungwise.science.ExpectedCost;
@@ -18,6 +20,8 @@ import rungwise.science.LeastCostSubset;
 final class Worth {
     static final double POINTLESS_BELOW = 0.10;
     static final double REAL_FROM = 0.30;
+    /** Where less than this is left it is likelier something else than what it was taken for. */
+    static final double ENOUGH_BELOW = 0.02;
     /** Two methods within a minute a spot are equally quick. */
     private static final double AS_QUICK_MINUTES = 1;
     private static final int OPTIONAL_AT_MOST = 12;
@@ -40,15 +44,17 @@ final class Worth {
         left.removeIf(c -> pointless(c, belief));
         Set<String> twins = new HashSet<>();
         for (Choice one : left) {
-            left.stream().filter(other -> !twins.contains(other.id()) && replaces(other, one)).findFirst()
+            left.stream().filter(other -> !twins.contains(other.id()) && replaces(other, one, belief)).findFirst()
                     .ifPresent(other -> {
                         twins.add(one.id());
-                        pass(one, "same again", "same chemistry as " + other.id()
-                                + ", which is no harsher, no less likely and no slower");
+                        pass(one, "same again", other.family().equals(one.family()) && isAsQuick(other, one)
+                                ? "same chemistry as " + other.id() + ", which is no harsher, no less likely and no slower"
+                                : "same mechanism as " + other.id() + ", which is gentler and no less likely");
                     });
         }
         left.removeIf(c -> twins.contains(c.id()));
         left.removeIf(c -> unearned(c, belief));
+        left.removeAll(harsherForLess(left, belief));
         Set<String> forced = new HashSet<>();
         for (Choice choice : left) {
             if (choice.mean(belief) >= REAL_FROM && !choice.takesFilm()
@@ -67,7 +73,7 @@ final class Worth {
             }
         }
         Set<String> chosen = cheapest(left, forced, belief);
-        List<Choice> rungs = left.stream().filter(c -> chosen.contains(c.id())).toList();
+        List<Choice> rungs = enough(left.stream().filter(c -> chosen.contains(c.id())).toList(), belief);
         for (Choice out : left) {
             if (!chosen.contains(out.id())) {
                 passForCost(out, left, chosen, belief);
@@ -86,15 +92,30 @@ final class Worth {
     }
 
     /** Whether the other does all that this one does, at no price. */
-    private boolean replaces(Choice other, Choice one) {
-        if (other == one || !other.family().equals(one.family()) || isFinerThan(one, other)) {
-            return false;
-        }
-        return other.own().compareTo(one.own()) < 0
+    private boolean replaces(Choice other, Choice one, Belief belief) {
+        return other != one && !isFinerThan(one, other) && other.own().compareTo(one.own()) < 0
                 && other.ifFresh() >= one.ifFresh() && other.ifHardened() >= one.ifHardened()
-                && other.workMinutes() + other.dwellMinutes()
-                <= one.workMinutes() + one.dwellMinutes() + AS_QUICK_MINUTES
-                && (one.asks() || !other.asks());
+                && (one.asks() || !other.asks())
+                && (other.family().equals(one.family()) && isAsQuick(other, one) || leavesNothingTo(other, one, belief));
+    }
+
+    private static boolean isAsQuick(Choice other, Choice one) {
+        return other.workMinutes() + other.dwellMinutes()
+                <= one.workMinutes() + one.dwellMinutes() + AS_QUICK_MINUTES;
+    }
+
+    /**
+     * One mechanism again, by a gentler one that comes first: if that failed, this one has half its chance.
+     * So it goes if it was the lesser chance from the start, or unlikely; a second solvent also where half is no real one.
+     */
+    private static boolean leavesNothingTo(Choice other, Choice one, Belief belief) {
+        ToolKind tool = one.use().tool().kind();
+        Mechanism mechanism = one.method().mechanism();
+        double mean = one.mean(belief);
+        return other.method().mechanism().actsLike(mechanism) && !other.isSlow()
+                && (tool == ToolKind.NONE || tool == ToolKind.CLOTH || tool == other.use().tool().kind())
+                && ((mechanism.kin() == Mechanism.DISSOLVE ? mean / 2 : mean) < REAL_FROM
+                || other.ifFresh() > one.ifFresh() && other.ifHardened() > one.ifHardened());
     }
 
     private boolean unearned(Choice choice, Belief belief) {
@@ -107,18 +128,63 @@ final class Worth {
         return true;
     }
 
+    /** Unlikely ones after a likelier gentler one, unless they are the finer grade of a likely one. */
+    private List<Choice> harsherForLess(List<Choice> left, Belief belief) {
+        List<Choice> out = new ArrayList<>();
+        boolean real = false;
+        for (Choice one : left) {
+            double mean = one.mean(belief);
+            if (mean >= REAL_FROM) {
+                real |= !one.isSlow();
+            } else if (real && left.stream().noneMatch(c -> isFinerThan(one, c) && c.mean(belief) >= REAL_FROM)) {
+                out.add(one);
+                pass(one, "harsher for less", "chance " + Figures.text(round(mean)) + ", under "
+                        + Figures.text(REAL_FROM) + ", after a gentler one with more");
+            }
+        }
+        return out;
+    }
+
     private boolean isGraded(Choice choice) {
         Family family = families.get(choice.family());
         return family != null && family.graded();
     }
 
+    /** By the film they take from clear coat: on glass, which loses none, a fine clay is still the finer one. */
     private boolean isFinerThan(Choice one, Choice other) {
         return isGraded(one) && one.family().equals(other.family())
-                && one.severity().filmMicrons() < other.severity().filmMicrons();
+                && one.method().severity().filmMicrons() < other.method().severity().filmMicrons();
     }
 
     private List<Choice> finer(Choice choice, List<Choice> among) {
         return among.stream().filter(c -> isFinerThan(c, choice)).toList();
+    }
+
+    /**
+     * The rungs until next to nothing is left for the next one. A second try of one mechanism counts half its chance, as
+     * what one of them leaves the other mostly leaves too.
+     */
+    private List<Choice> enough(List<Choice> rungs, Belief belief) {
+        Set<Mechanism> kinds = new HashSet<>();
+        double fresh = belief.fresh();
+        double hardened = belief.hardened();
+        List<Choice> kept = new ArrayList<>();
+        for (Choice rung : rungs) {
+            if (fresh + hardened < ENOUGH_BELOW) {
+                pass(rung, "enough", "the gentler rungs leave " + Figures.text(round(fresh + hardened)) + ", under "
+                        + Figures.text(ENOUGH_BELOW));
+                continue;
+            }
+            double share = kinds.add(rung.method().mechanism().kin()) ? 1 : 0.5;
+            fresh *= 1 - share * rung.ifFresh();
+            hardened *= 1 - share * rung.ifHardened();
+            kept.add(rung);
+        }
+        return List.copyOf(kept);
+    }
+
+    private static double round(double value) {
+        return Math.round(value * 1000) / 1000.0;
     }
 
     /** What must be in is in; of the rest, whatever lowers the expected cost. */

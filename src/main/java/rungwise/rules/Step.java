@@ -3,11 +3,17 @@ package rungwise.rules;
 /**
  * A step around the rungs.
  *
- * @param place  before, after
- * @param order  place among its like
- * @param name   method id, or a plain word where no method is meant (shade, mask, wait)
- * @param done   word by which the question says that it was done; empty = never skipped
+ * @param place    before, after
+ * @param order    place among its like
+ * @param name     method id, or a plain word where no method is meant (shade, mask, wait)
+ * @param done     word by which the question says that it was done; empty = never skipped
+ * @param dilution as mixed for this step; empty = as the agent's own sheet says
+ * @param onDry    whether it goes onto a dry panel, before any water
+ * @param watch    what to read while it works; empty = nothing
  */
-public record Step(String place, int order, String name, String text, String done, String figures)
-        implements Conclusion {
+public record Step(String place, int order, String name, String text, String done, String figures, String dilution,
+                   boolean onDry, String watch) implements Conclusion {
+    public Step(String place, int order, String name, String text, String done, String figures) {
+        this(place, order, name, text, done, figures, "", false, "");
+    }
 }

@@ -173,7 +173,7 @@ class ChemistryInTheLadderTest {
     void a_gel_stays_wet_longer_than_the_liquid_and_says_why() {
         Answer answer = ask(Base.advisor(), "sap_conifer", "");
         Answer.Wet gel = rung(answer, "alc_gel").staysWet().orElseThrow();
-        Answer.Wet liquid = rung(answer, "alc_70").staysWet().orElseThrow();
+        Answer.Wet liquid = rung(ask(Base.advisor(), "sap_conifer", ", shelf: [alc_70]"), "alc_70").staysWet().orElseThrow();
         assertThat(gel.fromSeconds()).isGreaterThan(2 * liquid.toSeconds());
         assertThat(gel.because().get(0).says()).isEqualTo("A gel outlasts a liquid.");
         assertThat(liquid.basis()).isEqualTo("computed");
@@ -200,13 +200,13 @@ class ChemistryInTheLadderTest {
 
     private static double wet(String setting) {
         return rung(Base.ask("{contaminant: sap_conifer, age: P1D, surface: clear_2k_sound, setting: " + setting
-                + ", done: [washed, dried]}"), "alc_70").staysWet().orElseThrow().toSeconds();
+                + ", shelf: [alc_70], done: [washed, dried]}"), "alc_70").staysWet().orElseThrow().toSeconds();
     }
 
     @Test
     void without_a_temperature_the_table_dwell_stands_in() {
-        Answer.Wet wet = rung(Base.ask("{contaminant: sap_conifer, age: P1D, surface: clear_2k_sound}"), "alc_70")
-                .staysWet().orElseThrow();
+        Answer.Wet wet = rung(Base.ask("{contaminant: sap_conifer, age: P1D, surface: clear_2k_sound, "
+                + "shelf: [alc_70]}"), "alc_70").staysWet().orElseThrow();
         assertThat(wet.basis()).isEqualTo("table");
         assertThat(wet.fromSeconds()).isEqualTo(30);
         assertThat(wet.toSeconds()).isEqualTo(120);

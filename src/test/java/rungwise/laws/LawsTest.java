@@ -15,6 +15,7 @@ import rungwise.knowledge.Agent;
 import rungwise.knowledge.Contaminant;
 import rungwise.knowledge.KnowledgeBase;
 import rungwise.knowledge.Mappers;
+import rungwise.knowledge.Mechanism;
 import rungwise.knowledge.Method;
 import rungwise.knowledge.MethodKind;
 import rungwise.knowledge.Surface;
@@ -115,7 +116,7 @@ class LawsTest {
     }
 
     @Test
-    void law_5_after_no_change_the_new_ladder_is_the_old_tail() {
+    void law_5_after_no_change_the_new_ladder_is_the_old_tail_but_for_what_should_have_come_before() {
         law("5", seed -> {
             Questions draw = new Questions(seed);
             TreeMap<String, String> q = draw.draw();
@@ -125,8 +126,9 @@ class LawsTest {
                 return false;
             }
             int at = draw.random().nextInt(Math.max(1, before.rungs().size() - 1));
-            List<String> tail = before.rungs().stream().map(Answer.Rung::method).toList()
-                    .subList(at + 1, before.rungs().size());
+            List<String> all = before.rungs().stream().map(Answer.Rung::method).toList();
+            List<String> tail = new ArrayList<>(owed(all, at));
+            tail.addAll(all.subList(at + 1, all.size()));
             q.put("tried", "[{method: " + before.rungs().get(at).method()
                     + ", outcome: no-change, times: 1, dwellMinutes: 1, hoursAgo: 0.5}]");
             List<String> after = Base.ask(Questions.text(q, facts)).rungs().stream().map(Answer.Rung::method).toList();
@@ -135,6 +137,29 @@ class LawsTest {
             assertThat(after).as(Questions.text(q, facts)).isEqualTo(kept);
             return !tail.isEmpty();
         });
+    }
+
+    /** What dissolves and should have come before a rung that only shears. */
+    private static List<String> owed(List<String> rungs, int at) {
+        return BASE.methods().get(rungs.get(at)).mechanism() != Mechanism.SHEAR ? List.of() : rungs.subList(0, at)
+                .stream().filter(r -> BASE.methods().get(r).mechanism() != Mechanism.SHEAR
+                        && Base.advisor().comesBefore(r, rungs.get(at))).toList();
+    }
+
+    @Test
+    void law_5_iron_remover_that_was_left_out_comes_before_the_next_clay_and_once_tried_never_again() {
+        String spot = "contaminant: fallout_iron, age: P90D, surface: clear_2k_sound, done: [washed, dried], "
+                + "facts: {totalFilmMicrons: {min: 115, max: 125}}, shelf: [iron_neutral, clay_fine, clay_medium, machine_finish], "
+                + "setting: {airC: 20, panelC: 20, sun: shade, outdoors: true}";
+        Answer skipped = Base.ask("{" + spot + ", tried: [{method: clay_fine, outcome: no-change}]}");
+        assertThat(skipped.rungs()).extracting(Answer.Rung::method).containsSubsequence("iron_neutral", "clay_medium")
+                .doesNotContain("clay_fine");
+        Answer both = Base.ask("{" + spot + ", tried: [{method: clay_fine, outcome: no-change}, "
+                + "{method: iron_neutral, outcome: no-change}]}");
+        assertThat(both.rungs()).extracting(Answer.Rung::method).doesNotContain("iron_neutral", "clay_fine");
+        Answer other = Base.ask("{" + spot + ", tried: [{method: iron_neutral, outcome: no-change}, "
+                + "{method: clay_fine, outcome: no-change}]}");
+        assertThat(other.rungs()).extracting(Answer.Rung::method).doesNotContain("iron_neutral", "clay_fine");
     }
 
     @Test

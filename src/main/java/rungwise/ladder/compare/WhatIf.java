@@ -80,19 +80,19 @@ public final class WhatIf {
             all.add(new Variant("facts/totalFilmMicrons", span[0] + " to " + span[1], f.totalFilmMicrons().isEmpty(),
                     with(q, new Question.Facts(Optional.of(new Question.Span(span[0], span[1])), f.clearMicrons(),
                             f.colour(), f.paintAgeDays(), f.vehicleYear(), f.refinished(), f.place(),
-                            f.priorDamage(), f.warmestPanelC()))));
+                            f.priorDamage(), f.warmestPanelC(), f.soiling(), f.protection()))));
         }
         for (double clear : new double[]{20, 45}) {
             all.add(new Variant("facts/clearMicrons", "" + clear, f.clearMicrons().isEmpty(),
                     with(q, new Question.Facts(f.totalFilmMicrons(), OptionalDouble.of(clear), f.colour(),
                             f.paintAgeDays(), f.vehicleYear(), f.refinished(), f.place(), f.priorDamage(),
-                            f.warmestPanelC()))));
+                            f.warmestPanelC(), f.soiling(), f.protection()))));
         }
         for (double days : new double[]{14, 60, 2000}) {
             all.add(new Variant("facts/paintAgeDays", "" + days, f.paintAgeDays().isEmpty(),
                     with(q, new Question.Facts(f.totalFilmMicrons(), f.clearMicrons(), f.colour(),
                             OptionalDouble.of(days), f.vehicleYear(), f.refinished(), f.place(), f.priorDamage(),
-                            f.warmestPanelC()))));
+                            f.warmestPanelC(), f.soiling(), f.protection()))));
         }
         Question.Setting s = q.setting();
         for (double panel : new double[]{5, 20, 35, 55}) {
