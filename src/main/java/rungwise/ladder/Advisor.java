@@ -33,6 +33,7 @@ public final class Advisor {
     private final RuleBook book;
     private final Standing standing;
     private final Sequence sequence;
+    private final Volatiles volatiles;
 
     public Advisor(KnowledgeBase base, RuleBook book) {
         this.given = base;
@@ -41,6 +42,7 @@ public final class Advisor {
         this.book = book;
         this.standing = new Standing(base, book);
         this.sequence = new Sequence(base, book);
+        this.volatiles = new Volatiles(base);
     }
 
     public KnowledgeBase knowledge() {
@@ -87,7 +89,7 @@ public final class Advisor {
      */
     public Answer answer(Question question, boolean all, ChanceTable chances) {
         Scene scene = Scene.of(question, base, book);
-        Candidacy candidacy = new Candidacy(base, book, standing, question, scene, all);
+        Candidacy candidacy = new Candidacy(base, book, standing, volatiles, question, scene, all);
         Optional<Answer.Held> hold = hold(scene);
         boolean stopped = hold.isPresent() || !scene.derived().of(FlushFirst.class).isEmpty()
                 || !scene.derived().of(Halt.class).isEmpty();
@@ -103,7 +105,8 @@ public final class Advisor {
         Ladder ladder = Ladder.climb(question, scene, candidacy, ordered, new Worth(base.weights(), base.families()));
         List<Concluded<Step>> steps = steps(stopped, ladder, scene);
         Surroundings around = new Surroundings(candidacy, named(steps, ladder, scene));
-        Assembly assembly = new Assembly(base, computed, around, sequence, question, scene, candidacy);
+        Wetness wetness = new Wetness(base, volatiles, question, scene);
+        Assembly assembly = new Assembly(base, computed, wetness, around, sequence, question, scene, candidacy);
         List<Answer.Rung> rungs = stopped ? List.of() : assembly.rungs(ladder.rungs(), ladder.belief());
         List<Answer.Alternative> alternatives = stopped ? List.of() : alternatives(ladder, assembly);
         NextStep step = new NextStep(base, question, scene, candidacy, ladder);
@@ -113,7 +116,7 @@ public final class Advisor {
                 new Answer.State(round(ladder.belief().fresh()), round(ladder.belief().hardened()),
                         round(scene.deposit().marked())),
                 before, rungs, alternatives, passedOver(ladder, candidacy, scene, question),
-                barred(candidacy, scene, question, all), neighbours(candidacy, rungs),
+                barred(candidacy, scene, question, all, wetness), neighbours(candidacy, rungs),
                 around.of(steps(steps, "after", question)), wayOut,
                 step.of(hold, before, rungs, alternatives, wayOut),
                 expected(stopped ? List.of() : ladder.rungs(), ladder.belief(), scene, assembly));
@@ -202,29 +205,31 @@ public final class Advisor {
                         List.of(why), choice.method().sources(), Basis.COMMON_PRACTICE)));
     }
 
-    private List<Answer.Barred> barred(Candidacy candidacy, Scene scene, Question question, boolean all) {
+    private List<Answer.Barred> barred(Candidacy candidacy, Scene scene, Question question, boolean all,
+                                       Wetness wetness) {
         Map<String, Answer.Barred> barred = new TreeMap<>();
         for (Map.Entry<String, Judged> one : candidacy.all().entrySet()) {
             List<Concluded<Bar>> bars = one.getValue().bars();
             if (!bars.isEmpty()) {
-                barred.put(one.getKey(), barred(one.getKey(), bars));
+                barred.put(one.getKey(), barred(one.getKey(), bars, candidacy.waitsForWeather(one.getKey())
+                        ? wetness.of(candidacy.choice(one.getKey())) : Optional.empty()));
             }
         }
         for (Method method : base.methods().values()) {
             List<Concluded<Bar>> bars = standing.of(scene.surface(), method.id()).bars();
             if (!bars.isEmpty() && !barred.containsKey(method.id()) && (all || question.wanted().contains(method.id()))) {
-                barred.put(method.id(), barred(method.id(), bars));
+                barred.put(method.id(), barred(method.id(), bars, Optional.empty()));
             }
         }
         return List.copyOf(barred.values());
     }
 
-    private Answer.Barred barred(String id, List<Concluded<Bar>> bars) {
+    private Answer.Barred barred(String id, List<Concluded<Bar>> bars, Optional<Answer.Wet> wet) {
         boolean opens = bars.stream().noneMatch(b -> b.conclusion().opensWith().isEmpty());
         Optional<String> with = opens ? Optional.of(String.join(" and ", bars.stream()
                 .map(b -> b.conclusion().opensWith()).distinct().sorted().toList())) : Optional.empty();
         return new Answer.Barred(id, base.methods().get(id).name(), with,
-                bars.stream().map(Concluded::because).distinct().toList());
+                wet, bars.stream().map(Concluded::because).distinct().toList());
     }
 
     private static List<Answer.Neighbour> neighbours(Candidacy candidacy, List<Answer.Rung> rungs) {

@@ -93,8 +93,16 @@ public record Answer(String revision, Question question, List<Assumed> assumed, 
                              List<Because> because) {
     }
 
-    /** Never, here. */
-    public record Barred(String method, String name, Optional<String> opensWith, List<Because> because) {
+    /**
+     * Never, here.
+     *
+     * @param staysWet where only the weather bars it: how short it would stay wet if it were used now
+     */
+    public record Barred(String method, String name, Optional<String> opensWith, Optional<Wet> staysWet,
+                         List<Because> because) {
+        public Barred(String method, String name, Optional<String> opensWith, List<Because> because) {
+            this(method, name, opensWith, Optional.empty(), because);
+        }
     }
 
     /** What a rung would do next door. */
