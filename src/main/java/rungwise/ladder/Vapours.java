@@ -55,6 +55,7 @@ final class Vapours {
     /** Air that moves past a wet panel indoors, m/s; the livelier end, as it brings more vapour. */
     private static final double MOVING_MS = 0.3;
     private static final double SECONDS = 60;
+    private static final double NEVER_BURNS = 100;
     /** Warm, where nobody gave a temperature. */
     private static final double WARM_C = 25;
 
@@ -154,19 +155,20 @@ final class Vapours {
         for (Map.Entry<String, Double> held : agent.composition().entrySet()) {
             Substance substance = base.substances().get(held.getKey());
             Optional<Exposure> kind = substance.solvent().flatMap(this::standIn);
-            double limit = substance.exposureLimitPpm().orElseGet(() -> kind.map(k -> limit(k)).orElse(Double.POSITIVE_INFINITY));
+            double limit = substance.exposureLimitPpm().orElseGet(() -> kind.map(Vapours::limit).orElse(Double.POSITIVE_INFINITY));
             Double paced = grams.get(substance.id());
             if (!isBreathed(substance)) {
                 continue;
             }
             if (paced != null) {
-                parts.add(part(substance.name() + (substance.exposureLimitPpm().isPresent() || kind.isEmpty() ? ""
-                        : ", held to the limit of " + kind.get().inSentence()), substance.molarMassGrams(), paced,
-                        limit, substance.idlhPpm().orElseGet(() -> kind.map(Vapours::dangerous).orElse(Double.POSITIVE_INFINITY)),
+                parts.add(part(substance.name() + (substance.exposureLimitPpm().isPresent() ? "" : " by the limit of its kind"),
+                        substance.molarMassGrams(), paced, limit,
+                        substance.idlhPpm().orElseGet(() -> kind.map(Vapours::dangerous).orElse(Double.POSITIVE_INFINITY)),
                         substance.lowerFlammablePercent().orElseGet(() -> kind.flatMap(Exposure::vapour)
-                                .map(Vapour::lowerFlammablePercent).orElse(100.0)), bay, minutes));
-            } else if (kind.isPresent()) {
-                parts.add(part(kind.get(), held.getValue() / 100, method, bay, minutes));
+                                .map(Vapour::lowerFlammablePercent).orElse(NEVER_BURNS)), bay, minutes));
+            } else {
+                // nobody published a vapour pressure: next to none, as of an oil
+                standIn(Solvent.OIL).ifPresent(o -> parts.add(part(o, held.getValue() / 100, method, bay, minutes)));
             }
         }
         return parts;
