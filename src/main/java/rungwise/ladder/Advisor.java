@@ -34,6 +34,7 @@ public final class Advisor {
     private final Standing standing;
     private final Sequence sequence;
     private final Volatiles volatiles;
+    private final Fumes fumes;
 
     public Advisor(KnowledgeBase base, RuleBook book) {
         this.given = base;
@@ -43,6 +44,7 @@ public final class Advisor {
         this.standing = new Standing(base, book);
         this.sequence = new Sequence(base, book);
         this.volatiles = new Volatiles(base);
+        this.fumes = new Fumes(base);
     }
 
     public KnowledgeBase knowledge() {
@@ -89,7 +91,7 @@ public final class Advisor {
      */
     public Answer answer(Question question, boolean all, ChanceTable chances) {
         Scene scene = Scene.of(question, base, book);
-        Candidacy candidacy = new Candidacy(base, book, standing, volatiles, question, scene, all);
+        Candidacy candidacy = new Candidacy(base, book, standing, volatiles, fumes, question, scene, all);
         Optional<Answer.Held> hold = hold(scene);
         boolean stopped = hold.isPresent() || !scene.derived().of(FlushFirst.class).isEmpty()
                 || !scene.derived().of(Halt.class).isEmpty();
