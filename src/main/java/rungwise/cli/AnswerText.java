@@ -29,6 +29,8 @@ final class AnswerText {
                 .map(m -> ": " + base.methods().get(m).name()).orElse("")));
         out.println("  " + answer.next().text());
         answer.next().until().ifPresent(u -> out.println("  Until: " + u));
+        answer.barred().stream().filter(b -> answer.next().method().filter(b.method()::equals).isPresent())
+                .flatMap(b -> b.staysWet().stream()).forEach(w -> wet("  Would stay wet now: ", w));
         answer.hold().ifPresent(h -> out.println("  Hold: " + h.what()));
         if (!answer.rungs().isEmpty()) {
             Answer.Rung rung = answer.rungs().get(0);
@@ -41,14 +43,16 @@ final class AnswerText {
         section("Slower or gentler instead", answer.alternatives().stream()
                 .map(a -> a.name() + ": " + a.why()).toList());
         section("Before", answer.before().stream().map(Answer.Around::text).toList());
-        section("After", answer.after().stream().map(Answer.Around::text).toList());
+        section("After", answer.after().stream().map(s -> s.text()
+                + s.rinse().map(r -> " Enough: " + r.words() + ".").orElse("")).toList());
         section("Next door", answer.neighbours().stream().collect(Collectors.groupingBy(Answer.Neighbour::surface,
                 TreeMap::new, Collectors.mapping(n -> base.methods().get(n.method()).name(),
                         Collectors.joining(", ")))).entrySet().stream()
                 .map(e -> base.surfaces().get(e.getKey()).name() + ": mask it before " + e.getValue()).toList());
         section("Never here", answer.barred().stream().limit(BARRED_SHOWN).map(b -> b.name()
                 + b.opensWith().map(o -> " (until: " + o.replace('_', ' ') + ")").orElse("") + ": "
-                + b.because().get(0).says()).toList());
+                + b.because().get(0).says() + b.staysWet().filter(w -> w.basis().equals("computed")).map(w -> " Wet for only "
+                + minutes(w.fromSeconds()) + " to " + minutes(w.toSeconds()) + " now.").orElse("")).toList());
         section("Passed over", answer.passedOver().stream().filter(p -> !p.step().equals("pointless"))
                 .map(p -> p.name() + ", " + p.step() + ": " + p.why()).toList());
         List<String> pointless = answer.passedOver().stream().filter(p -> p.step().equals("pointless"))
@@ -75,12 +79,18 @@ final class AnswerText {
         }
         rung.agent().filter(a -> !a.mix().isEmpty()).ifPresent(a -> out.println("  Mix: " + a.name() + ", "
                 + a.dilution() + ". " + a.mix()));
-        rung.staysWet().filter(w -> w.basis().equals("computed")).ifPresent(w -> out.println("  Stays wet: "
-                + minutes(w.fromSeconds()) + " to " + minutes(w.toSeconds()) + w.atOnce().spots()
-                .map(s -> s + (s == 1 ? " spot" : " spots")).or(() -> w.atOnce().areaM2().map(m -> Figures.text(m) + " m²"))
-                .map(most -> "; wet at most " + most + " at once").orElse("")));
-        rung.bridgeBefore().forEach(b -> out.println("  Between: " + b.text()));
+        rung.staysWet().ifPresent(w -> wet("  Stays wet: ", w));
+        rung.bridgeBefore().forEach(b -> out.println("  Between: " + b.text()
+                + b.rinse().map(r -> " After " + base.agents().get(b.after()).name() + ": " + r.words() + ".").orElse("")));
         rung.risks().forEach(r -> out.println("  Mind: " + r.text()));
+    }
+
+    private void wet(String label, Answer.Wet wet) {
+        if (wet.basis().equals("computed")) {
+            out.println(label + minutes(wet.fromSeconds()) + " to " + minutes(wet.toSeconds()) + wet.atOnce().spots()
+                    .map(s -> s + (s == 1 ? " spot" : " spots")).or(() -> wet.atOnce().areaM2().map(m -> Figures.text(m) + " m²"))
+                    .map(most -> "; wet at most " + most + " at once").orElse(""));
+        }
     }
 
     private static String minutes(double seconds) {
@@ -128,6 +138,7 @@ final class AnswerText {
         answer.barred().stream().filter(b -> b.method().equals(method)).findFirst().ifPresent(b -> {
             out.println(name + " is barred" + b.opensWith().map(o -> " until: " + o.replace('_', ' ')).orElse("") + ".");
             reasons(b.because());
+            b.staysWet().ifPresent(w -> reasons(w.because()));
         });
         answer.passedOver().stream().filter(p -> p.method().equals(method)).findFirst().ifPresent(p -> {
             out.println(name + " is passed over, " + p.step() + ": " + p.why() + ".");

@@ -27,6 +27,9 @@ import rungwise.science.Belief;
 
 /** Answers questions. One advisor holds one revision of knowledge and rules and may be asked from many threads. */
 public final class Advisor {
+    /** The step after the last rung that takes all chemistry off. */
+    private static final String RINSES_OFF = "neutral_rewash";
+
     private final KnowledgeBase given;
     private final KnowledgeBase base;
     private final ComputedChances computed;
@@ -35,6 +38,7 @@ public final class Advisor {
     private final Sequence sequence;
     private final Volatiles volatiles;
     private final Fumes fumes;
+    private final Rinses rinses;
 
     public Advisor(KnowledgeBase base, RuleBook book) {
         this.given = base;
@@ -45,6 +49,7 @@ public final class Advisor {
         this.sequence = new Sequence(base, book);
         this.volatiles = new Volatiles(base);
         this.fumes = new Fumes(base);
+        this.rinses = new Rinses(base);
     }
 
     public KnowledgeBase knowledge() {
@@ -63,6 +68,10 @@ public final class Advisor {
 
     public RuleBook rules() {
         return book;
+    }
+
+    Rinses rinses() {
+        return rinses;
     }
 
     Sequence sequence() {
@@ -108,18 +117,18 @@ public final class Advisor {
         List<Concluded<Step>> steps = steps(stopped, ladder, scene);
         Surroundings around = new Surroundings(candidacy, named(steps, ladder, scene));
         Wetness wetness = new Wetness(base, volatiles, question, scene);
-        Assembly assembly = new Assembly(base, computed, wetness, around, sequence, question, scene, candidacy);
+        Assembly assembly = new Assembly(base, computed, wetness, rinses, around, sequence, question, scene, candidacy);
         List<Answer.Rung> rungs = stopped ? List.of() : assembly.rungs(ladder.rungs(), ladder.belief());
         List<Answer.Alternative> alternatives = stopped ? List.of() : alternatives(ladder, assembly);
         NextStep step = new NextStep(base, question, scene, candidacy, ladder);
         Answer.WayOut wayOut = step.wayOut(rungs);
-        List<Answer.Around> before = around.of(steps(steps, "before", question));
+        List<Answer.Around> before = around.of(steps(steps, "before", question, ladder));
         return new Answer(base.revision(), question, assumed(scene), hold,
                 new Answer.State(round(ladder.belief().fresh()), round(ladder.belief().hardened()),
                         round(scene.deposit().marked())),
                 before, rungs, alternatives, passedOver(ladder, candidacy, scene, question),
                 barred(candidacy, scene, question, all, wetness), neighbours(candidacy, rungs),
-                around.of(steps(steps, "after", question)), wayOut,
+                around.of(steps(steps, "after", question, ladder)), wayOut,
                 step.of(hold, before, rungs, alternatives, wayOut),
                 expected(stopped ? List.of() : ladder.rungs(), ladder.belief(), scene, assembly));
     }
@@ -170,10 +179,12 @@ public final class Advisor {
         return named;
     }
 
-    private static List<Answer.Around> steps(List<Concluded<Step>> steps, String place, Question question) {
+    private List<Answer.Around> steps(List<Concluded<Step>> steps, String place, Question question, Ladder ladder) {
         return steps.stream().filter(s -> s.conclusion().place().equals(place))
                 .filter(s -> !question.done().contains(s.conclusion().done()))
-                .map(s -> new Answer.Around(s.conclusion().name(), s.conclusion().text(), List.of(s.because())))
+                .map(s -> new Answer.Around(s.conclusion().name(), s.conclusion().text(),
+                        s.conclusion().name().equals(RINSES_OFF) ? rinses.after(ladder.rungs().stream()
+                                .map(c -> c.use().agent()).toList()) : Optional.empty(), List.of(s.because())))
                 .toList();
     }
 

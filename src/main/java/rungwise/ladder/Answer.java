@@ -2,6 +2,7 @@ package rungwise.ladder;
 
 import java.util.List;
 import java.util.Optional;
+import rungwise.knowledge.Figures;
 import rungwise.rules.Because;
 
 /** What comes out: the ladder, what surrounds it, what was left out and why, and the next step. */
@@ -22,8 +23,34 @@ public record Answer(String revision, Question question, List<Assumed> assumed, 
     public record State(double fresh, double hardened, double marked) {
     }
 
-    /** A step around the rungs. */
-    public record Around(String step, String text, List<Because> because) {
+    /**
+     * A step around the rungs.
+     *
+     * @param rinse where it rinses chemistry off: how much is enough
+     */
+    public record Around(String step, String text, Optional<Rinse> rinse, List<Because> because) {
+        public Around(String step, String text, List<Because> because) {
+            this(step, text, Optional.empty(), because);
+        }
+    }
+
+    /**
+     * How much rinsing is enough.
+     *
+     * @param times         passes over the panel; empty where too little is known of the agent
+     * @param litresPerM2   of all passes together
+     * @param leavesAcidity pH of the film that is left
+     * @param minutes       as stated for the agent
+     * @param basis         computed, or table: the stated minutes alone
+     */
+    public record Rinse(Optional<Integer> times, Optional<Double> litresPerM2, Optional<Double> leavesAcidity, double minutes,
+                        String basis, List<Because> because) {
+        /** As a line for a person. */
+        public String words() {
+            return times.isPresent() ? "rinse " + times.get() + " times, " + Figures.text(litresPerM2.orElse(0.0))
+                    + " l/m² in all, which leaves pH " + Figures.text(leavesAcidity.orElse(0.0))
+                    : "rinse " + Figures.text(minutes) + " min";
+        }
     }
 
     /** One method worth trying. */
@@ -80,8 +107,13 @@ public record Answer(String revision, Question question, List<Assumed> assumed, 
     public record GateState(String id, String name, String state, String obtain, List<Because> because) {
     }
 
-    /** What must happen between an earlier chemistry and this one. */
-    public record Bridge(String after, List<String> steps, double waitMinutes, String text, List<Because> because) {
+    /**
+     * What must happen between an earlier chemistry and this one.
+     *
+     * @param rinse how much rinsing takes the earlier one off
+     */
+    public record Bridge(String after, List<String> steps, double waitMinutes, String text, Optional<Rinse> rinse,
+                         List<Because> because) {
     }
 
     /** Gentler but slow, or open once something is had. */

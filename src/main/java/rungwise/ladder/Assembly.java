@@ -34,16 +34,18 @@ final class Assembly {
     private final Surroundings around;
     private final ComputedChances computed;
     private final Wetness wetness;
+    private final Rinses rinses;
     private final Sequence sequence;
     private final Question question;
     private final Scene scene;
     private final Candidacy candidacy;
 
-    Assembly(KnowledgeBase base, ComputedChances computed, Wetness wetness, Surroundings around, Sequence sequence, Question question,
+    Assembly(KnowledgeBase base, ComputedChances computed, Wetness wetness, Rinses rinses, Surroundings around, Sequence sequence, Question question,
              Scene scene, Candidacy candidacy) {
         this.base = base;
         this.computed = computed;
         this.wetness = wetness;
+        this.rinses = rinses;
         this.around = around;
         this.sequence = sequence;
         this.question = question;
@@ -169,7 +171,7 @@ final class Assembly {
                 Clash said = clash.conclusion();
                 bridges.put(before.id() + ">" + said.then(), new Answer.Bridge(before.id(), said.bridge().stream()
                         .filter(around::isPermitted).toList(),
-                        said.waitMinutes(), said.text(), List.of(clash.because())));
+                        said.waitMinutes(), said.text(), rinses.after(before), List.of(clash.because())));
             });
         }
         return List.copyOf(bridges.values());
