@@ -42,6 +42,8 @@ final class AnswerText {
                 .map(m -> ": " + base.methods().get(m).name()).orElse("")));
         out.println("  " + answer.next().text());
         answer.next().until().ifPresent(u -> out.println("  Until: " + u));
+        answer.barred().stream().filter(b -> answer.next().method().filter(b.method()::equals).isPresent())
+                .flatMap(b -> b.staysWet().stream()).forEach(w -> wet("  Would stay wet now: ", w));
         answer.hold().ifPresent(h -> out.println("  Hold: " + h.what()));
         if (!answer.rungs().isEmpty()) {
             Answer.Rung rung = answer.rungs().get(0);
@@ -74,6 +76,7 @@ final class AnswerText {
     private Stream<String> step(Answer.Around step) {
         return Stream.of(Optional.of(step.text() + (step.onDry() ? " (onto the dry panel)" : "")),
                 step.dilution().filter(d -> d.matches(".*(\\d|part).*")).map(d -> "   mix: " + d), step.watch().map(w -> "   watch: " + w),
+                step.rinse().map(r -> "   enough: " + r.words()),
                 Optional.of(step.wear()).filter(w -> step.onDry()).map(w -> "   wear: " + w.stream()
                         .map(AnswerText::words).collect(Collectors.joining(", ")))).flatMap(Optional::stream);
     }
@@ -133,18 +136,20 @@ final class AnswerText {
         }
         rung.agent().filter(a -> !a.mix().isEmpty()).ifPresent(a -> out.println("  Mix: " + a.name() + ", "
                 + a.dilution() + ". " + a.mix()));
-        rung.staysWet().filter(w -> w.basis().equals("computed")).ifPresent(w -> out.println("  Stays wet: "
-                + span(w) + w.atOnce().spots()
-                .map(s -> s + (s == 1 ? " spot" : " spots")).or(() -> w.atOnce().areaM2().map(m -> Figures.text(m) + " m²"))
-                .map(most -> "; wet at most " + most + " at once").orElse("")));
-        rung.bridgeBefore().forEach(b -> out.println("  Between: " + b.text()));
+        rung.staysWet().ifPresent(w -> wet("  Stays wet: ", w));
+        rung.bridgeBefore().forEach(b -> out.println("  Between: " + b.text()
+                + b.rinse().map(r -> " After " + base.agents().get(b.after()).name() + ": " + r.words() + ".").orElse("")));
         rung.risks().forEach(r -> out.println("  Mind: " + r.text()));
     }
 
-    private static String span(Answer.Wet wet) {
-        String from = minutes(wet.fromSeconds());
-        String to = minutes(wet.toSeconds());
-        return from.equals(to) ? from : from + " to " + to;
+    private void wet(String label, Answer.Wet wet) {
+        if (wet.basis().equals("computed")) {
+            String from = minutes(wet.fromSeconds());
+            String to = minutes(wet.toSeconds());
+            out.println(label + (from.equals(to) ? from : from + " to " + to) + wet.atOnce().spots()
+                    .map(s -> s + (s == 1 ? " spot" : " spots")).or(() -> wet.atOnce().areaM2().map(m -> Figures.text(m) + " m²"))
+                    .map(most -> "; wet at most " + most + " at once").orElse(""));
+        }
     }
 
     private static String minutes(double seconds) {
@@ -193,6 +198,7 @@ final class AnswerText {
         answer.barred().stream().filter(b -> b.method().equals(method)).findFirst().ifPresent(b -> {
             out.println(name + " is barred" + b.opensWith().map(o -> " until: " + o.replace('_', ' ')).orElse("") + ".");
             reasons(b.because());
+            b.staysWet().ifPresent(w -> reasons(w.because()));
         });
         answer.passedOver().stream().filter(p -> p.method().equals(method)).findFirst().ifPresent(p -> {
             out.println(name + " is passed over, " + p.step() + ": " + p.why() + ".");

@@ -4,6 +4,7 @@ import java.util.concurrent.Callable;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.ParentCommand;
+import rungwise.ladder.Advisor;
 import rungwise.ladder.Opened;
 
 /** Looks for faults in knowledge and rules. */
@@ -24,7 +25,12 @@ final class CheckCommand implements Callable<Integer> {
         opened.advisor().ifPresent(a -> out.println("No fault: " + a.knowledge().contaminants().size()
                 + " contaminants, " + a.knowledge().surfaces().size() + " surfaces, "
                 + a.knowledge().methods().size() + " methods, " + a.rules().rules().size() + " rules, revision "
-                + a.knowledge().revision() + ".\n" + a.chemistry().words()));
+                + a.knowledge().revision() + "."));
+        opened.advisor().map(Advisor::chemistry).ifPresent(c -> {
+            out.println(c.words());
+            out.println("Stated, but not borne out by chemistry; what is stated stands:");
+            c.contradictions().forEach(line -> out.println("  " + line));
+        });
         opened.advisor().ifPresent(a -> opened.products().forEach(p -> ProductText.print(p, a, out)));
         if (!opened.faults().isEmpty()) {
             out.println(opened.faults().size() + " faults.");

@@ -15,19 +15,30 @@ import java.util.Set;
  * @param composition  substances by percent of volume as used, typical of the trade and recalled; what is left out is
  *                     thickener, surfactant, salt. Empty where nobody knows
  * @param layer        how thick it sits; empty for a thin liquid
+ * @param dissolved   acids, bases, salts and peroxide by entry of exposure, in percent by weight as used, each at the strongest
+ *                    of what the trade uses; recalled. Empty where nobody knows
  * @param sensitisers  what a sensitised worker may react to
  */
 public record Agent(String id, String name, String family, Form form, Optional<Range> acidity,
                     Map<Solvent, Double> solvents, Set<Reactive> reactive, String dilution, String mix,
                     double residueRinse, Set<String> sensitisers, List<String> ppe, List<String> risks,
-                    boolean alwaysAtHand, Map<String, Double> composition, Optional<Layer> layer, Basis basis,
-                    List<String> sources) {
+                    boolean alwaysAtHand, Map<String, Double> composition, Optional<Layer> layer,
+                    Map<String, Double> dissolved, Basis basis, List<String> sources) {
     /** Below this share an organic component does not count against a surface. */
     public static final double COUNTS_FROM_PERCENT = 5;
 
     public static final Agent NONE = new Agent("none", "nothing", "none", Form.LIQUID, Optional.empty(), Map.of(),
             Set.of(), "", "", 0, Set.of(), List.of(), List.of(), true, Map.of(), Optional.empty(), Basis.COMMON_PRACTICE,
             List.of());
+
+    /** One of which nobody knows what is dissolved in it. */
+    public Agent(String id, String name, String family, Form form, Optional<Range> acidity, Map<Solvent, Double> solvents,
+                 Set<Reactive> reactive, String dilution, String mix, double residueRinse, Set<String> sensitisers,
+                 List<String> ppe, List<String> risks, boolean alwaysAtHand, Map<String, Double> composition,
+                 Optional<Layer> layer, Basis basis, List<String> sources) {
+        this(id, name, family, form, acidity, solvents, reactive, dilution, mix, residueRinse, sensitisers, ppe, risks,
+                alwaysAtHand, composition, layer, Map.of(), basis, sources);
+    }
 
     public Agent {
         acidity = acidity == null ? Optional.empty() : acidity;
@@ -39,6 +50,7 @@ public record Agent(String id, String name, String family, Form form, Optional<R
         ppe = ppe == null ? List.of() : List.copyOf(ppe);
         risks = risks == null ? List.of() : List.copyOf(risks);
         composition = Sorted.map(composition);
+        dissolved = Sorted.map(dissolved);
         layer = layer == null ? Optional.empty() : layer;
         sources = sources == null ? List.of() : List.copyOf(sources);
     }

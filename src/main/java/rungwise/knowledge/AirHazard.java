@@ -10,8 +10,10 @@ public enum AirHazard {
     AMMONIA,
     /** Mist or dust of a base or salt that gives off no gas to speak of. */
     BASE,
-    /** Peroxide, hypochlorite and the chlorine they let go. */
+    /** Hypochlorite and the chlorine it lets go. */
     OXIDISER,
+    /** Hydrogen peroxide, which no cartridge is made for. */
+    PEROXIDE,
     /** Thioglycolate and hydrogen sulfide. */
     SULFUR,
     /** Vapour and mist of hardener. */

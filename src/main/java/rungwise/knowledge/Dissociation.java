@@ -5,9 +5,10 @@ import java.util.List;
 /**
  * How it gives off protons in water.
  *
- * @param constants pKa from the first proton on, rising
+ * @param constants pKa from the first proton on, rising; one of −3 or less is a strong acid's
+ * @param replaced  of its protons, how many sodium stands in for; 0 for the acid itself, a base or an amine
  */
-public record Dissociation(List<Double> constants, Basis basis, List<String> sources) {
+public record Dissociation(List<Double> constants, int replaced, Basis basis, List<String> sources) {
     public Dissociation {
         constants = List.copyOf(constants);
         sources = sources == null ? List.of() : List.copyOf(sources);

@@ -26,6 +26,7 @@ record Reference(Kind from, String path, Kind to) {
                     new Reference(Kind.AGENT, "family", Kind.FAMILY),
                     new Reference(Kind.AGENT, "ppe/*", Kind.PPE),
                     new Reference(Kind.AGENT, "composition/~", Kind.SUBSTANCE),
+                    new Reference(Kind.AGENT, "dissolved/~", Kind.EXPOSURE),
                     new Reference(Kind.SUBSTANCE, "evaporatesAs/~", Kind.SUBSTANCE),
                     new Reference(Kind.SOLUTE, "spheres/*/sources/*", Kind.SOURCE),
                     new Reference(Kind.BOND_CLASS, "dissolvesLike", Kind.SOLUTE),

@@ -6,11 +6,13 @@ import java.util.Optional;
 import java.util.Set;
 import rungwise.science.Antoine;
 import rungwise.science.Hansen;
+import rungwise.science.VanLaar;
 
 /**
  * A pure chemical, or a narrow cut of them, with handbook figures at 20 °C unless they say otherwise.
  *
  * @param solvent            in which column of a surface it is judged; empty where it is not an organic solvent
+ * @param besideWater        activity coefficients in water; left out where nobody tabulated them
  * @param evaporatesAs       substances that stand for a cut, by mole fraction
  * @param evaporationRate    n-butyl acetate = 1
  * @param exposureLimitPpm   eight-hour limit, the lowest that is published
@@ -19,7 +21,7 @@ import rungwise.science.Hansen;
  */
 public record Substance(String id, String name, String cas, String formula, Optional<Solvent> solvent, Hansen hansen,
                         double molarMassGrams, double molarVolumeCm3, double densityGramsPerCm3,
-                        Optional<Antoine> antoine, Map<String, Double> evaporatesAs, Optional<Double> vapourKpa20C,
+                        Optional<Antoine> antoine, Optional<VanLaar> besideWater, Map<String, Double> evaporatesAs, Optional<Double> vapourKpa20C,
                         Optional<Double> boilingC, Optional<Double> flashC, Optional<Double> lowerFlammablePercent,
                         Optional<Double> upperFlammablePercent, Optional<Double> evaporationRate,
                         Optional<Double> exposureLimitPpm, String exposureLimitBy, Optional<Double> idlhPpm,
@@ -28,6 +30,7 @@ public record Substance(String id, String name, String cas, String formula, Opti
         formula = formula == null ? "" : formula;
         solvent = solvent == null ? Optional.empty() : solvent;
         antoine = antoine == null ? Optional.empty() : antoine;
+        besideWater = besideWater == null ? Optional.empty() : besideWater;
         evaporatesAs = Sorted.map(evaporatesAs);
         vapourKpa20C = vapourKpa20C == null ? Optional.empty() : vapourKpa20C;
         boilingC = boilingC == null ? Optional.empty() : boilingC;

@@ -34,12 +34,18 @@ import rungwise.science.Belief;
 
 /** Answers questions. One advisor holds one revision of knowledge and rules and may be asked from many threads. */
 public final class Advisor {
+    /** The step after the last rung that takes all chemistry off. */
+    private static final String RINSES_OFF = "neutral_rewash";
+
     private final KnowledgeBase given;
     private final KnowledgeBase base;
     private final ComputedChances computed;
     private final RuleBook book;
     private final Standing standing;
     private final Sequence sequence;
+    private final Volatiles volatiles;
+    private final Fumes fumes;
+    private final Rinses rinses;
 
     public Advisor(KnowledgeBase base, RuleBook book) {
         this.given = base;
@@ -48,6 +54,9 @@ public final class Advisor {
         this.book = book;
         this.standing = new Standing(base, book);
         this.sequence = Sequence.of(base, book);
+        this.volatiles = new Volatiles(base);
+        this.fumes = new Fumes(base);
+        this.rinses = new Rinses(base);
     }
 
     /** What the program carries, worked out when it was built. */
@@ -58,6 +67,9 @@ public final class Advisor {
         this.book = book;
         this.standing = new Standing(given, book, Prepared::standing);
         this.sequence = whole.sequence();
+        this.volatiles = new Volatiles(given);
+        this.fumes = new Fumes(given);
+        this.rinses = new Rinses(given);
     }
 
     Prepared.Whole whole() {
@@ -98,6 +110,10 @@ public final class Advisor {
         return sequence.earlierThan(then).containsKey(first);
     }
 
+    Rinses rinses() {
+        return rinses;
+    }
+
     Sequence sequence() {
         return sequence;
     }
@@ -124,7 +140,7 @@ public final class Advisor {
      */
     public Answer answer(Question question, boolean all, ChanceTable chances) {
         Scene scene = Scene.of(question, base, book);
-        Candidacy candidacy = new Candidacy(base, book, standing, question, scene, all);
+        Candidacy candidacy = new Candidacy(base, book, standing, volatiles, fumes, question, scene, all);
         Optional<Answer.Held> hold = hold(scene);
         boolean stopped = hold.isPresent() || !scene.derived().of(FlushFirst.class).isEmpty()
                 || !scene.derived().of(Halt.class).isEmpty();
@@ -142,18 +158,19 @@ public final class Advisor {
         Conclusions close = close(stopped, ladder, scene, question);
         List<Concluded<Step>> steps = steps(close);
         Surroundings around = new Surroundings(candidacy, named(steps, ladder, scene));
-        Assembly assembly = new Assembly(base, computed, around, sequence, question, scene, candidacy);
+        Wetness wetness = new Wetness(base, volatiles, question, scene);
+        Assembly assembly = new Assembly(base, computed, wetness, rinses, around, sequence, question, scene, candidacy);
         List<Answer.Rung> rungs = stopped ? List.of() : assembly.rungs(ladder.rungs(), ladder.belief());
         List<Answer.Alternative> alternatives = stopped ? List.of() : alternatives(ladder, assembly);
         NextStep step = new NextStep(base, question, scene, candidacy, ladder);
         Answer.WayOut wayOut = step.wayOut(rungs);
-        List<Answer.Around> before = around.of(steps(steps, "before", question));
+        List<Answer.Around> before = around.of(steps(steps, "before", question, ladder));
         return new Answer(base.revision(), question, assumed(scene), hold,
                 new Answer.State(round(ladder.belief().fresh()), round(ladder.belief().hardened()),
                         round(scene.deposit().marked())),
                 before, rungs, alternatives, passedOver(ladder, candidacy, scene, question),
-                barred(candidacy, scene, question, all), neighbours(candidacy, ladder, rungs),
-                around.of(steps(steps, "after", question)), wayOut,
+                barred(candidacy, scene, question, all, wetness), neighbours(candidacy, ladder, rungs),
+                around.of(steps(steps, "after", question, ladder)), wayOut,
                 step.of(hold, before, rungs, alternatives, wayOut),
                 expected(stopped ? List.of() : ladder.rungs(), ladder.belief(), scene, assembly), close.of(Advice.class)
                 .stream().map(a -> new Answer.Advice(a.conclusion().about(), a.conclusion().text(), List.of(a.because())))
@@ -211,13 +228,13 @@ public final class Advisor {
         return named;
     }
 
-    private List<Answer.Around> steps(List<Concluded<Step>> steps, String place, Question question) {
+    private List<Answer.Around> steps(List<Concluded<Step>> steps, String place, Question question, Ladder ladder) {
         return steps.stream().filter(s -> s.conclusion().place().equals(place))
                 .filter(s -> !question.done().contains(s.conclusion().done()))
-                .map(this::step).toList();
+                .map(s -> step(s, ladder)).toList();
     }
 
-    private Answer.Around step(Concluded<Step> said) {
+    private Answer.Around step(Concluded<Step> said, Ladder ladder) {
         Step step = said.conclusion();
         Optional<Method> method = Optional.ofNullable(base.methods().get(step.name()));
         String dilution = step.dilution().isEmpty() ? method.map(base::agentOf).map(Agent::dilution).orElse("")
@@ -225,7 +242,9 @@ public final class Advisor {
         List<String> wear = method.stream().flatMap(m -> Stream.of(base.agentOf(m).ppe(), base.toolOf(m).ppe(), m.ppe()))
                 .flatMap(List::stream).distinct().toList();
         return new Answer.Around(step.name(), step.text(), Optional.of(dilution).filter(d -> !d.isEmpty()), step.onDry(),
-                Optional.of(step.watch()).filter(w -> !w.isEmpty()), wear, List.of(said.because()));
+                Optional.of(step.watch()).filter(w -> !w.isEmpty()), step.name().equals(RINSES_OFF)
+                ? rinses.after(ladder.rungs().stream().map(c -> c.use().agent()).toList()) : Optional.empty(), wear,
+                List.of(said.because()));
     }
 
     private List<Answer.PassedOver> passedOver(Ladder ladder, Candidacy candidacy, Scene scene,
@@ -258,29 +277,31 @@ public final class Advisor {
                         List.of(why), choice.method().sources(), Basis.COMMON_PRACTICE)));
     }
 
-    private List<Answer.Barred> barred(Candidacy candidacy, Scene scene, Question question, boolean all) {
+    private List<Answer.Barred> barred(Candidacy candidacy, Scene scene, Question question, boolean all,
+                                       Wetness wetness) {
         Map<String, Answer.Barred> barred = new TreeMap<>();
         for (Map.Entry<String, Judged> one : candidacy.all().entrySet()) {
             List<Concluded<Bar>> bars = one.getValue().bars();
             if (!bars.isEmpty()) {
-                barred.put(one.getKey(), barred(one.getKey(), bars));
+                barred.put(one.getKey(), barred(one.getKey(), bars, candidacy.waitsForWeather(one.getKey())
+                        ? wetness.of(candidacy.choice(one.getKey())) : Optional.empty()));
             }
         }
         for (Method method : base.methods().values()) {
             List<Concluded<Bar>> bars = standing.of(scene.surface(), method.id()).bars();
             if (!bars.isEmpty() && !barred.containsKey(method.id()) && (all || question.wanted().contains(method.id()))) {
-                barred.put(method.id(), barred(method.id(), bars));
+                barred.put(method.id(), barred(method.id(), bars, Optional.empty()));
             }
         }
         return List.copyOf(barred.values());
     }
 
-    private Answer.Barred barred(String id, List<Concluded<Bar>> bars) {
+    private Answer.Barred barred(String id, List<Concluded<Bar>> bars, Optional<Answer.Wet> wet) {
         boolean opens = bars.stream().noneMatch(b -> b.conclusion().opensWith().isEmpty());
         Optional<String> with = opens ? Optional.of(String.join(" and ", bars.stream()
                 .map(b -> b.conclusion().opensWith()).distinct().sorted().toList())) : Optional.empty();
         return new Answer.Barred(id, base.methods().get(id).name(), with,
-                bars.stream().map(Concluded::because).distinct().toList());
+                wet, bars.stream().map(Concluded::because).distinct().toList());
     }
 
     /** What the rungs would do next door, and what is left out for its sake though it had a real chance. */

@@ -2,6 +2,7 @@ package rungwise.ladder;
 
 import java.util.List;
 import java.util.Optional;
+import rungwise.knowledge.Figures;
 import rungwise.rules.Because;
 
 /** What comes out: the ladder, what surrounds it, what was left out and why, and the next step. */
@@ -35,22 +36,42 @@ public record Answer(String revision, Question question, List<Assumed> assumed, 
      * @param dilution how its agent is mixed, where it has one
      * @param onDry    it goes onto a dry panel, before any water
      * @param watch    what to read while it works
+     * @param rinse    where it rinses chemistry off: how much is enough
      * @param wear     what agent, tool and technique demand
      */
     public record Around(String step, String text, Optional<String> dilution, boolean onDry, Optional<String> watch,
-                         List<String> wear, List<Because> because) {
+                         Optional<Rinse> rinse, List<String> wear, List<Because> because) {
         public Around(String step, String text, List<Because> because) {
-            this(step, text, Optional.empty(), false, Optional.empty(), List.of(), because);
+            this(step, text, Optional.empty(), false, Optional.empty(), Optional.empty(), List.of(), because);
         }
 
         /** The same step, said otherwise. */
-        Around saying(String otherwise, List<Because> reasons) {
-            return new Around(step, otherwise, dilution, onDry, watch, wear, reasons);
+        Around saying(String otherwise, Optional<Rinse> enough, List<Because> reasons) {
+            return new Around(step, otherwise, dilution, onDry, watch, enough, wear, reasons);
         }
     }
 
     /** A word of the trade that belongs to no single rung. */
     public record Advice(String about, String text, List<Because> because) {
+    }
+
+    /**
+     * How much rinsing is enough.
+     *
+     * @param times         passes over the panel; empty where too little is known of the agent
+     * @param litresPerM2   of all passes together
+     * @param leavesAcidity pH of the film that is left
+     * @param minutes       as stated for the agent
+     * @param basis         computed, or table: the stated minutes alone
+     */
+    public record Rinse(Optional<Integer> times, Optional<Double> litresPerM2, Optional<Double> leavesAcidity, double minutes,
+                        String basis, List<Because> because) {
+        /** As a line for a person. */
+        public String words() {
+            return times.isPresent() ? "rinse " + times.get() + " times, " + Figures.text(litresPerM2.orElse(0.0))
+                    + " l/m² in all, which leaves pH " + Figures.text(leavesAcidity.orElse(0.0))
+                    : "rinse " + Figures.text(minutes) + " min";
+        }
     }
 
     /** One method worth trying. */
@@ -107,8 +128,13 @@ public record Answer(String revision, Question question, List<Assumed> assumed, 
     public record GateState(String id, String name, String state, String obtain, List<Because> because) {
     }
 
-    /** What must happen between an earlier chemistry and this one. */
-    public record Bridge(String after, List<String> steps, double waitMinutes, String text, List<Because> because) {
+    /**
+     * What must happen between an earlier chemistry and this one.
+     *
+     * @param rinse how much rinsing takes the earlier one off
+     */
+    public record Bridge(String after, List<String> steps, double waitMinutes, String text, Optional<Rinse> rinse,
+                         List<Because> because) {
     }
 
     /** Gentler but slow, or open once something is had. */
@@ -120,8 +146,16 @@ public record Answer(String revision, Question question, List<Assumed> assumed, 
                              List<Because> because) {
     }
 
-    /** Never, here. */
-    public record Barred(String method, String name, Optional<String> opensWith, List<Because> because) {
+    /**
+     * Never, here.
+     *
+     * @param staysWet where only the weather bars it: how short it would stay wet if it were used now
+     */
+    public record Barred(String method, String name, Optional<String> opensWith, Optional<Wet> staysWet,
+                         List<Because> because) {
+        public Barred(String method, String name, Optional<String> opensWith, List<Because> because) {
+            this(method, name, opensWith, Optional.empty(), because);
+        }
     }
 
     /** What a rung would do next door. */

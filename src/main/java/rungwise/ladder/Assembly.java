@@ -23,7 +23,6 @@ import rungwise.rules.Caution;
 import rungwise.rules.Clash;
 import rungwise.rules.Concluded;
 import rungwise.rules.Gated;
-import rungwise.rules.Narrow;
 import rungwise.rules.Protect;
 import rungwise.rules.Use;
 import rungwise.science.Belief;
@@ -35,16 +34,18 @@ final class Assembly {
     private final Surroundings around;
     private final ComputedChances computed;
     private final Wetness wetness;
+    private final Rinses rinses;
     private final Sequence sequence;
     private final Question question;
     private final Scene scene;
     private final Candidacy candidacy;
 
-    Assembly(KnowledgeBase base, ComputedChances computed, Surroundings around, Sequence sequence, Question question,
+    Assembly(KnowledgeBase base, ComputedChances computed, Wetness wetness, Rinses rinses, Surroundings around, Sequence sequence, Question question,
              Scene scene, Candidacy candidacy) {
         this.base = base;
         this.computed = computed;
-        this.wetness = new Wetness(base, question, scene);
+        this.wetness = wetness;
+        this.rinses = rinses;
         this.around = around;
         this.sequence = sequence;
         this.question = question;
@@ -86,14 +87,14 @@ final class Assembly {
         double mean = choice.mean(belief);
         double half = ChanceRange.halfWidth(mean, belief.mean(choice.likely().triesFresh(),
                 choice.likely().triesHardened()));
-        Dwell dwell = narrowed(method.dwell(), choice.judged().narrows());
+        Dwell dwell = Wetness.dwell(choice);
         return new Answer.Rung(rank, method.id(), method.name(),
                 new Answer.Grades(choice.severity().mechanical(), choice.severity().chemical(),
                         choice.severity().thermal(), choice.severity().filmMicrons(), choice.carried().fields()),
                 new Answer.Odds(round(mean), round(Math.max(0, mean - half)), round(Math.min(1, mean + half)),
                         choice.likely().basis(computed.isComputed(scene.contaminant().id(), method.id()))),
                 round(minutes(method)), agent(choice.use()), new Answer.Span(dwell.from(), dwell.to()),
-                wetness.of(method, choice.use().agent(), dwell),
+                wetness.of(choice),
                 method.window().map(w -> new Answer.Span(w.from(), w.to())), method.pressureBar(),
                 choice.use().tool().name(), method.technique(), tries(method), method.level(), method.stopSigns(),
                 risks(choice), ppe(choice), gates(choice), method.waste(), bridges(choice, earlier),
@@ -102,16 +103,6 @@ final class Assembly {
 
     private static double round(double value) {
         return Math.round(value * 1000) / 1000.0;
-    }
-
-    private static Dwell narrowed(Dwell dwell, List<Concluded<Narrow>> narrows) {
-        double from = dwell.from();
-        double to = dwell.to();
-        for (Concluded<Narrow> narrow : narrows) {
-            from = Math.min(from * narrow.conclusion().share(), narrow.conclusion().atMostMinutes());
-            to = Math.min(to * narrow.conclusion().share(), narrow.conclusion().atMostMinutes());
-        }
-        return new Dwell(from, to, to == 0 ? 0 : (from + to) / 2);
     }
 
     /** Minutes for the whole extent, dwell included once: it runs on all spots at the same time. */
@@ -180,7 +171,7 @@ final class Assembly {
                 Clash said = clash.conclusion();
                 bridges.put(before.id() + ">" + said.then(), new Answer.Bridge(before.id(), said.bridge().stream()
                         .filter(around::isPermitted).toList(),
-                        said.waitMinutes(), said.text(), List.of(clash.because())));
+                        said.waitMinutes(), said.text(), rinses.after(before), List.of(clash.because())));
             });
         }
         return List.copyOf(bridges.values());

@@ -44,6 +44,8 @@ final class Candidacy {
     private final KnowledgeBase base;
     private final RuleBook book;
     private final Standing standing;
+    private final Volatiles volatiles;
+    private final Fumes fumes;
     private final Question question;
     private final Scene scene;
     private final Map<String, Judged> judged = new LinkedHashMap<>();
@@ -52,10 +54,13 @@ final class Candidacy {
     private Judged general = Judged.NOTHING;
     private List<Concluded<NeighbourNote>> neighbourNotes = List.of();
 
-    Candidacy(KnowledgeBase base, RuleBook book, Standing standing, Question question, Scene scene, boolean all) {
+    Candidacy(KnowledgeBase base, RuleBook book, Standing standing, Volatiles volatiles, Fumes fumes,
+              Question question, Scene scene, boolean all) {
         this.base = base;
         this.book = book;
         this.standing = standing;
+        this.volatiles = volatiles;
+        this.fumes = fumes;
         this.question = question;
         this.scene = scene;
         this.onSurface = standing.on(scene.surface());
@@ -122,7 +127,8 @@ final class Candidacy {
         Budget budget = budget();
         facts.add(budget);
         filmToday(budget).ifPresent(facts::add);
-        facts.addAll(Vapours.of(question, base, candidates));
+        facts.addAll(Vapours.of(question, base, volatiles, scene.panel(), candidates));
+        facts.addAll(fumes.of(question, candidates));
         facts.addAll(GloveChoice.of(question, base, candidates));
         question.consent().granted().forEach(g -> facts.add(new Answered(g, true)));
         question.consent().refused().forEach(r -> facts.add(new Answered(r, false)));

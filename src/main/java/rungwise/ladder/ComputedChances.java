@@ -33,6 +33,8 @@ record ComputedChances(KnowledgeBase base, Map<String, Set<String>> computed) {
     /** Below this share of organic part a solvent works a grade worse; below {@link #WEAK_PERCENT} two. */
     private static final double THIN_PERCENT = 50;
     private static final double WEAK_PERCENT = 15;
+    /** A large molecule that stays for so long gets as far in as a small one in a few minutes; our own figure. */
+    private static final double MAKES_UP_MINUTES = 30;
 
     static ComputedChances of(KnowledgeBase known) {
         Map<String, Contaminant> contaminants = new TreeMap<>();
@@ -60,10 +62,9 @@ record ComputedChances(KnowledgeBase base, Map<String, Set<String>> computed) {
         if (stated || !dissolves(method)) {
             return Optional.empty();
         }
-        Organics organics = Organics.of(base.agentOf(method), base);
-        Optional<Estimate> young = estimate(contaminant, fresh, organics, base);
-        Optional<Estimate> old = estimate(contaminant, hardened, organics, base);
-        if (!organics.counts() || young.isEmpty() && old.isEmpty()) {
+        Optional<Estimate> young = estimate(contaminant, fresh, method, base);
+        Optional<Estimate> old = estimate(contaminant, hardened, method, base);
+        if ( young.isEmpty() && old.isEmpty()) {
             return Optional.empty();
         }
         Chance ifFresh = method.chances().containsKey(fresh) ? method.chancesFor(fresh).fresh()
@@ -88,10 +89,12 @@ record ComputedChances(KnowledgeBase base, Map<String, Set<String>> computed) {
 
     /**
      * By the nearest of the published spheres, as samples differ and a try in vain costs minutes and no finish; all of
-     * them are shown. Hardened is a grade worse.
+     * them are shown. Hardened is a grade worse. Where only attack on the cured material was ever measured, it swells at
+     * most and comes off unlikely.
      */
-    static Optional<Estimate> estimate(Contaminant contaminant, String bond, Organics organics, KnowledgeBase base) {
-        Optional<Solute> like = contaminant.dissolvesLike().or(() -> base.bondClasses().get(bond).dissolvesLike())
+    static Optional<Estimate> estimate(Contaminant contaminant, String bond, Method method, KnowledgeBase base) {
+        Organics organics = Organics.of(base.agentOf(method), base);
+        Optional<Solute> like = like(contaminant, bond, base)
                 .map(base.solutes()::get);
         if (like.isEmpty() || !organics.counts()) {
             return Optional.empty();
@@ -99,9 +102,19 @@ record ComputedChances(KnowledgeBase base, Map<String, Set<String>> computed) {
         Solubility.Interval red = Solubility.interval(organics.blend(),
                 like.get().spheres().stream().map(Solute.Fit::sphere).toList());
         int worse = (organics.percent() < WEAK_PERCENT ? 2 : organics.percent() < THIN_PERCENT ? 1 : 0)
-                + (organics.isSlow() ? 1 : 0);
+                + (organics.isSlow() && method.dwell().usual() < MAKES_UP_MINUTES ? 1 : 0);
         Chance fresh = down(byBand(red.low()), worse);
+        if (like.get().spheres().stream().allMatch(f -> f.measure() == Solute.Measure.CHEMICAL_RESISTANCE)
+                && fresh.compareTo(Chance.U) > 0) {
+            fresh = Chance.U;
+        }
         return Optional.of(new Estimate(new Chances(fresh, down(fresh, 1)), red, words(organics, like.get())));
+    }
+
+    /** What it has turned into, where that is another bond class, is like its class and no longer like itself. */
+    private static Optional<String> like(Contaminant contaminant, String bond, KnowledgeBase base) {
+        Optional<String> ofClass = base.bondClasses().get(bond).dissolvesLike();
+        return bond.equals(contaminant.bond().fresh()) ? contaminant.dissolvesLike().or(() -> ofClass) : ofClass;
     }
 
     private static Chance byBand(double red) {

@@ -120,6 +120,7 @@ public final class SpotAdvisor {
                 Clash said = clash.conclusion();
                 bridges.put(before.id() + ">" + said.then(), new Answer.Bridge(before.id(), said.bridge().stream()
                         .filter(m -> !mix.barred().contains(m)).toList(), said.waitMinutes(), said.text(),
+                        advisor.rinses().after(before),
                         List.of(clash.because())));
             });
         }

@@ -50,12 +50,12 @@ final class Surroundings {
                 .collect(Collectors.joining(" and "));
         List<Because> because = Stream.concat(here.stream().map(Concluded::because), step.because().stream()).toList();
         return Stream.of(new Answer.Around(opens, "Once it is " + NextStep.untilWords(opens) + ": " + step.text(),
-                because));
+                step.dilution(), step.onDry(), step.watch(), step.rinse(), step.wear(), because));
     }
 
     private static Answer.Around both(Answer.Around one, Answer.Around other) {
         return one.saying(one.text().endsWith(other.text()) ? one.text() : one.text() + " " + other.text(),
-                Stream.concat(one.because().stream(), other.because().stream()).distinct().toList());
+                one.rinse().or(other::rinse), Stream.concat(one.because().stream(), other.because().stream()).distinct().toList());
     }
 
     /** Corrections of a method that may be named today. */

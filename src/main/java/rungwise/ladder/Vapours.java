@@ -3,9 +3,11 @@ package rungwise.ladder;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import rungwise.knowledge.Agent;
 import rungwise.knowledge.AirHazard;
 import rungwise.knowledge.AirLimit;
 import rungwise.knowledge.Exposure;
@@ -13,16 +15,22 @@ import rungwise.knowledge.KnowledgeBase;
 import rungwise.knowledge.Method;
 import rungwise.knowledge.Respirator;
 import rungwise.knowledge.Solvent;
+import rungwise.knowledge.Substance;
 import rungwise.knowledge.Vapour;
 import rungwise.rules.Airing;
 import rungwise.rules.Bay;
+import rungwise.rules.Breathed;
 import rungwise.rules.Candidate;
+import rungwise.rules.Panel;
 import rungwise.science.BayAir;
 import rungwise.science.Breathing;
+import rungwise.science.Evaporation;
+import rungwise.science.WetTime;
 
 /**
- * Works out what each solvent method would put into the air of a bay. What is not known errs to the side of more
- * vapour: no extent means work for a whole shift, and each kind of solvent counts as the strictest of its kind.
+ * Works out what each solvent method would put into the air of a bay, substance by substance. What is not known errs to
+ * the side of more vapour: no extent means work for a whole shift, and where nobody stated what an agent is made of, each
+ * kind of solvent counts as the strictest of its kind.
  */
 final class Vapours {
     /** A bay without designed airflow mixes badly (ACGIH: 1/3 to 1/10 of the air counts; the milder third). */
@@ -36,15 +44,32 @@ final class Vapours {
     private static final double AVERAGING_MINUTES = 15;
     /** An open gate or a good fan. */
     private static final double OPEN_CHANGES = 10;
+    /** What a damp cloth brings to a spot and what wets a square metre; common practice. */
+    private static final double SPOT_ML = 2;
+    private static final double SQUARE_METRE_ML = 50;
+    /** Of the air, which only holds water back. */
+    private static final double HUMIDITY = 0.5;
     /** More than this no shop's fan gives. */
     private static final double MOST_CHANGES = 30;
 
-    private final KnowledgeBase base;
-    private final Question.Extent extent;
+    /** Air that moves past a wet panel indoors, m/s; the livelier end, as it brings more vapour. */
+    private static final double MOVING_MS = 0.3;
+    private static final double SECONDS = 60;
+    private static final double NEVER_BURNS = 100;
+    /** Warm, where nobody gave a temperature. */
+    private static final double WARM_C = 25;
 
-    private Vapours(KnowledgeBase base, Question.Extent extent) {
+    private final KnowledgeBase base;
+    private final Volatiles volatiles;
+    private final Question.Extent extent;
+    private final double warmestC;
+
+    private Vapours(KnowledgeBase base, Volatiles volatiles, Question question, Panel panel) {
         this.base = base;
-        this.extent = extent;
+        this.volatiles = volatiles;
+        this.extent = question.extent();
+        double air = question.setting().airC().orElse(WARM_C);
+        this.warmestC = panel.measured() ? Math.max(air, panel.celsius()) : air;
     }
 
     /**
@@ -54,18 +79,24 @@ final class Vapours {
      * @param ppm     the same, to hold against a limit
      * @param peakPpm at the pace of the work, to hold against what burns or harms at once
      */
-    private record Part(Exposure what, double gMin, double ppm, double peakPpm, double limitPpm, double dangerousPpm) {
+    private record Part(String name, double molarMass, double gMin, double ppm, double peakPpm, double limitPpm,
+                        double dangerousPpm, double lowerFlammablePercent) {
         double share() {
             return ppm / limitPpm;
         }
+
+        Breathed breathed() {
+            return new Breathed(name, ppm, limitPpm);
+        }
     }
 
-    static List<Airing> of(Question question, KnowledgeBase base, Collection<Candidate> candidates) {
+    static List<Airing> of(Question question, KnowledgeBase base, Volatiles volatiles, Panel panel,
+                           Collection<Candidate> candidates) {
         if (question.setting().indoors().isEmpty()) {
             return List.of();
         }
         Question.Indoors indoors = question.setting().indoors().get();
-        Vapours vapours = new Vapours(base, question.extent());
+        Vapours vapours = new Vapours(base, volatiles, question, panel);
         List<Airing> airings = new ArrayList<>();
         for (Candidate candidate : candidates) {
             vapours.airing(candidate, new Bay(indoors.volumeM3(), indoors.airChangesPerHour())).ifPresent(airings::add);
@@ -75,57 +106,118 @@ final class Vapours {
 
     private Optional<Airing> airing(Candidate candidate, Bay bay) {
         Method method = candidate.use().method();
+        Agent agent = candidate.use().agent();
         double minutes = minutes(method);
-        List<Part> parts = new ArrayList<>();
-        double needed = 0;
-        for (Map.Entry<Solvent, Double> held : candidate.use().agent().solvents().entrySet()) {
-            for (Exposure what : base.exposures().values()) {
-                if (what.solvents().contains(held.getKey()) && what.vapour().isPresent()) {
-                    parts.add(part(what, held.getValue() / 100, method, bay, minutes));
-                }
-            }
-        }
+        boolean composed = agent.composition().keySet().stream().anyMatch(id -> isBreathed(base.substances().get(id)));
+        List<Part> parts = composed ? bySubstance(agent, method, bay, minutes) : byKind(agent, method, bay, minutes);
         double share = parts.stream().mapToDouble(Part::share).sum();
         if (share == 0) {
             return Optional.empty();
         }
+        double needed = 0;
         for (Part part : parts) {
             // each part may take its own share of the limit of the whole
-            double allowed = BayAir.mgM3(part.limitPpm() * part.share() / share, molarMass(part)) - near(part.gMin());
+            double allowed = BayAir.mgM3(part.limitPpm() * part.share() / share, part.molarMass()) - near(part.gMin());
             needed = Math.max(needed, BayAir.airChangesNeeded(room(bay, part.gMin()), allowed,
                     Math.max(minutes, AVERAGING_MINUTES)));
         }
-        Part most = parts.stream().max(Comparator.comparingDouble(Part::share)).orElseThrow();
         boolean dangerous = parts.stream().anyMatch(p -> p.peakPpm() >= p.dangerousPpm());
-        double burns = parts.stream().mapToDouble(p -> BayAir.shareOfFlammable(p.peakPpm(),
-                p.what().vapour().orElseThrow().lowerFlammablePercent())).sum();
+        double burns = parts.stream().mapToDouble(p -> BayAir.shareOfFlammable(p.peakPpm(), p.lowerFlammablePercent())).sum();
         boolean possible = needed <= MOST_CHANGES;
         Bay aired = new Bay(bay.volumeM3(), Math.max(bay.airChangesPerHour(),
                 Math.max(OPEN_CHANGES, possible ? Math.ceil(needed) : 0)));
-        return Optional.of(new Airing(method.id(), bay, most.what(), most.ppm(), share, burns, dangerous,
-                possible ? needed : Double.POSITIVE_INFINITY, aired.airChangesPerHour(),
-                room(aired, most.gMin()).minutesToNinetyFivePercent(), isExtentKnown(), respirator(share, dangerous)));
+        return Optional.of(new Airing(method.id(), bay, parts.stream().map(Part::breathed)
+                .sorted(Comparator.comparingDouble((Breathed b) -> -b.share()).thenComparing(Breathed::name)).toList(),
+                composed, share, burns, dangerous, possible ? needed : Double.POSITIVE_INFINITY, aired.airChangesPerHour(),
+                room(aired, parts.get(0).gMin()).minutesToNinetyFivePercent(), isExtentKnown(),
+                respirator(share, dangerous)));
+    }
+
+    /** A solvent, or something else that somebody set a limit for. */
+    private static boolean isBreathed(Substance substance) {
+        return substance.isOrganic() || substance.exposureLimitPpm().isPresent();
+    }
+
+    /** Each substance by its own vapour pressure, limits and share; what nobody published of it by its kind. */
+    private List<Part> bySubstance(Agent agent, Method method, Bay bay, double minutes) {
+        List<Volatiles.Piece> pieces = volatiles.of(agent);
+        double ml = millilitres(method, SPOT_ML, SQUARE_METRE_ML);
+        double[] left = volatiles.reference().map(r -> WetTime.left(pieces.stream().map(Volatiles.Piece::part).toList(),
+                new Evaporation.Air(warmestC, MOVING_MS, HUMIDITY), r,
+                Math.max(minutes, AVERAGING_MINUTES) * SECONDS / SQUARE_METRE_ML)).orElseGet(() -> new double[pieces.size()]);
+        Map<String, Double> grams = new LinkedHashMap<>();
+        for (int i = 0; i < pieces.size(); i++) {
+            WetTime.Part part = pieces.get(i).part();
+            grams.merge(pieces.get(i).of().id(), ml * part.volume() / 100 * part.component().gramsPerCm3() * (1 - left[i]),
+                    Double::sum);
+        }
+        List<Part> parts = new ArrayList<>();
+        for (Map.Entry<String, Double> held : agent.composition().entrySet()) {
+            Substance substance = base.substances().get(held.getKey());
+            Optional<Exposure> kind = substance.solvent().flatMap(this::standIn);
+            double limit = substance.exposureLimitPpm().orElseGet(() -> kind.map(Vapours::limit).orElse(Double.POSITIVE_INFINITY));
+            Double paced = grams.get(substance.id());
+            if (!isBreathed(substance)) {
+                continue;
+            }
+            if (paced != null) {
+                parts.add(part(substance.name() + (substance.exposureLimitPpm().isPresent() ? "" : " by the limit of its kind"),
+                        substance.molarMassGrams(), paced, limit,
+                        substance.idlhPpm().orElseGet(() -> kind.map(Vapours::dangerous).orElse(Double.POSITIVE_INFINITY)),
+                        substance.lowerFlammablePercent().orElseGet(() -> kind.flatMap(Exposure::vapour)
+                                .map(Vapour::lowerFlammablePercent).orElse(NEVER_BURNS)), bay, minutes));
+            } else {
+                // nobody published a vapour pressure: next to none, as of an oil
+                standIn(Solvent.OIL).ifPresent(o -> parts.add(part(o, held.getValue() / 100, method, bay, minutes)));
+            }
+        }
+        return parts;
+    }
+
+    private Optional<Exposure> standIn(Solvent kind) {
+        return base.exposures().values().stream().filter(e -> e.solvents().contains(kind) && e.vapour().isPresent()).findFirst();
+    }
+
+    /** What it is made of is not stated: each kind of solvent as the strictest of its kind, all of it evaporating. */
+    private List<Part> byKind(Agent agent, Method method, Bay bay, double minutes) {
+        List<Part> parts = new ArrayList<>();
+        agent.solvents().forEach((kind, percent) -> base.exposures().values().stream()
+                .filter(e -> e.solvents().contains(kind) && e.vapour().isPresent())
+                .forEach(e -> parts.add(part(e, percent / 100, method, bay, minutes))));
+        return parts;
     }
 
     private Part part(Exposure what, double content, Method method, Bay bay, double minutes) {
-        double paced = content * grams(what.vapour().orElseThrow(), method);
-        double over = Math.max(minutes, AVERAGING_MINUTES);
-        double spread = paced * minutes / over;
-        double molarMass = what.molarMass().orElseThrow();
-        return new Part(what, spread,
-                BayAir.ppm(room(bay, spread).mgM3After(over) + near(spread), molarMass),
-                BayAir.ppm(room(bay, paced).mgM3After(minutes) + near(paced), molarMass),
-                what.lowestPpm(AirLimit.Over.SHIFT).orElseThrow(),
-                what.lowestPpm(AirLimit.Over.DANGEROUS).orElse(Double.POSITIVE_INFINITY));
+        Vapour vapour = what.vapour().orElseThrow();
+        double grams = content * millilitres(method, vapour.mlPerSpot(), vapour.mlPerSquareMetre()) * vapour.densityGMl()
+                * vapour.evaporatingShare();
+        return part(what.name(), what.molarMass().orElseThrow(), grams, limit(what), dangerous(what),
+                vapour.lowerFlammablePercent(), bay, minutes);
     }
 
-    /** What evaporates of the neat agent in a minute of work: its pace sets the rate, the extent only how long it lasts. */
-    private double grams(Vapour vapour, Method method) {
-        double spot = vapour.mlPerSpot() / Math.max(method.minutes().perSpot(), 0.5);
+    private static Part part(String name, double molarMass, double paced, double limit, double dangerous, double burns,
+                             Bay bay, double minutes) {
+        double over = Math.max(minutes, AVERAGING_MINUTES);
+        double spread = paced * minutes / over;
+        return new Part(name, molarMass, spread,
+                BayAir.ppm(room(bay, spread).mgM3After(over) + near(spread), molarMass),
+                BayAir.ppm(room(bay, paced).mgM3After(minutes) + near(paced), molarMass), limit, dangerous, burns);
+    }
+
+    private static double limit(Exposure what) {
+        return what.lowestPpm(AirLimit.Over.SHIFT).orElseThrow();
+    }
+
+    private static double dangerous(Exposure what) {
+        return what.lowestPpm(AirLimit.Over.DANGEROUS).orElse(Double.POSITIVE_INFINITY);
+    }
+
+    /** What is laid on in a minute of work: its pace sets the rate, the extent only how long it lasts. */
+    private double millilitres(Method method, double perSpot, double perSquareMetre) {
+        double spot = perSpot / Math.max(method.minutes().perSpot(), 0.5);
         double area = method.minutes().squareMetre().isEmpty() ? spot
-                : vapour.mlPerSquareMetre() / Math.max(method.minutes().squareMetre().getAsDouble(), 0.5);
-        double ml = extent.areaM2().isPresent() ? area : extent.spots().isPresent() ? spot : Math.max(spot, area);
-        return ml * vapour.densityGMl() * vapour.evaporatingShare();
+                : perSquareMetre / Math.max(method.minutes().squareMetre().getAsDouble(), 0.5);
+        return extent.areaM2().isPresent() ? area : extent.spots().isPresent() ? spot : Math.max(spot, area);
     }
 
     private boolean isExtentKnown() {
@@ -146,10 +238,6 @@ final class Vapours {
 
     private static double near(double gMin) {
         return BayAir.nearFieldMgM3(gMin, ZONE_M2, DRIFT_MS);
-    }
-
-    private static double molarMass(Part part) {
-        return part.what().molarMass().orElseThrow();
     }
 
     /** The least that is enough; none where it is dangerous at once. */

@@ -1,7 +1,6 @@
 package rungwise.ladder;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -13,12 +12,12 @@ import rungwise.knowledge.Figures;
 import rungwise.knowledge.KnowledgeBase;
 import rungwise.knowledge.Layer;
 import rungwise.knowledge.Method;
-import rungwise.knowledge.Substance;
 import rungwise.rules.Because;
+import rungwise.rules.Concluded;
+import rungwise.rules.Narrow;
 import rungwise.science.Antoine;
 import rungwise.science.Evaporation;
 import rungwise.science.Solubility;
-import rungwise.science.Units;
 import rungwise.science.WetTime;
 
 /** How long an agent stays wet on this panel in this air, and how much may be wetted at once. */
@@ -32,7 +31,6 @@ final class Wetness {
     /** Distance below the upper edge of a patch: of one spot, and of a hand's breadth. */
     private static final double NEAR_EDGE_M = 0.01;
     private static final double FAR_FROM_EDGE_M = 0.1;
-    private static final String REFERENCE = "n_butyl_acetate";
     private static final double PER_MINUTE = 60;
     /** A hand's breadth. */
     private static final double SMALLEST_M2 = 0.01;
@@ -40,21 +38,25 @@ final class Wetness {
     private final KnowledgeBase base;
     private final Question question;
     private final Scene scene;
-    private final Map<String, Evaporation.Component> components = new LinkedHashMap<>();
+    private final Volatiles volatiles;
 
-    Wetness(KnowledgeBase base, Question question, Scene scene) {
+    Wetness(KnowledgeBase base, Volatiles volatiles, Question question, Scene scene) {
         this.base = base;
+        this.volatiles = volatiles;
         this.question = question;
         this.scene = scene;
     }
 
     /** Empty where nothing wet stays on the panel. */
-    Optional<Answer.Wet> of(Method method, Agent agent, Dwell dwell) {
+    Optional<Answer.Wet> of(Choice choice) {
+        Method method = choice.method();
+        Agent agent = choice.use().agent();
+        Dwell dwell = dwell(choice);
         if (!agent.isChemistry()) {
             return Optional.empty();
         }
         boolean knowsWarmth = scene.panel().measured() || question.setting().airC().isPresent();
-        if (!knowsWarmth || agent.composition().isEmpty() || !base.substances().containsKey(REFERENCE)) {
+        if (!knowsWarmth || agent.composition().isEmpty() || volatiles.reference().isEmpty()) {
             return dwell.to() <= 0 ? Optional.empty() : Optional.of(byTable(method, dwell, agent, knowsWarmth));
         }
         Layer layer = agent.layer().orElse(Layer.THIN_LIQUID);
@@ -62,6 +64,18 @@ final class Wetness {
         double to = Math.max(from, seconds(agent, layer, false));
         return Optional.of(new Answer.Wet(Math.floor(from), Math.ceil(to), "computed",
                 atOnce(method, from, dwell), List.of(because(agent, layer, from, to, dwell))));
+    }
+
+    /** The dwell as the day narrows it. */
+    static Dwell dwell(Choice choice) {
+        Dwell dwell = choice.method().dwell();
+        double from = dwell.from();
+        double to = dwell.to();
+        for (Concluded<Narrow> narrow : choice.judged().narrows()) {
+            from = Math.min(from * narrow.conclusion().share(), narrow.conclusion().atMostMinutes());
+            to = Math.min(to * narrow.conclusion().share(), narrow.conclusion().atMostMinutes());
+        }
+        return new Dwell(from, to, to == 0 ? 0 : (from + to) / 2);
     }
 
     private Answer.Wet byTable(Method method, Dwell dwell, Agent agent, boolean knowsWarmth) {
@@ -78,17 +92,17 @@ final class Wetness {
         double moving = dry ? Math.max(STILL_TO_MS, wind * GUSTS) : Math.max(STILL_FROM_MS, wind);
         double humid = question.setting().humidity().orElse(HUMIDITY);
         humid += question.setting().humidity().isPresent() ? 0 : dry ? -HUMIDITY_WITHIN : HUMIDITY_WITHIN;
-        Antoine water = base.substances().get("water").antoine().orElseThrow();
+        Antoine water = volatiles.water().vapour();
         double airC = question.setting().airC().orElse(panelC);
         double overFilm = Math.min(1, humid * water.kpa(airC) / water.kpa(panelC));
-        List<WetTime.Part> parts = parts(agent);
+        List<WetTime.Part> parts = volatiles.of(agent).stream().map(Volatiles.Piece::part).toList();
         double grams = 0;
         double volatilePercent = 0;
         for (WetTime.Part part : parts) {
             grams += part.volume() * part.component().gramsPerCm3();
             volatilePercent += part.volume();
         }
-        double oil = agent.composition().entrySet().stream().filter(e -> isOil(base.substances().get(e.getKey())))
+        double oil = agent.composition().entrySet().stream().filter(e -> volatiles.isSilent(base.substances().get(e.getKey())))
                 .mapToDouble(Map.Entry::getValue).sum();
         if (parts.isEmpty() || oil >= Solubility.COUNTS_FROM_PERCENT) {
             return WetTime.FOR_GOOD_SECONDS;
@@ -96,39 +110,9 @@ final class Wetness {
         // thickener, surfactant and salt
         double stays = Math.max(0, 100 - volatilePercent);
         double pace = WetTime.secondsPerMicron(parts, stays, new Evaporation.Air(panelC, moving, overFilm),
-                component(base.substances().get(REFERENCE)).orElseThrow());
+                volatiles.reference().orElseThrow());
         return WetTime.seconds(dry ? layer.appliedMicrons().from() : layer.appliedMicrons().to(), layer.yieldPascals(),
                 layer.millipascalSeconds(), grams / volatilePercent, dry ? NEAR_EDGE_M : FAR_FROM_EDGE_M, pace);
-    }
-
-    /** The volatile part; a cut of petroleum as the substances that stand for it. */
-    private List<WetTime.Part> parts(Agent agent) {
-        List<WetTime.Part> parts = new ArrayList<>();
-        agent.composition().forEach((id, percent) -> {
-            Substance substance = base.substances().get(id);
-            double volumes = substance.evaporatesAs().entrySet().stream().mapToDouble(e -> e.getValue()
-                    * base.substances().get(e.getKey()).molarVolumeCm3()).sum();
-            substance.evaporatesAs().forEach((part, moles) -> {
-                Substance stands = base.substances().get(part);
-                component(stands).ifPresent(c -> parts.add(new WetTime.Part(c,
-                        percent * moles * stands.molarVolumeCm3() / volumes)));
-            });
-            component(substance).ifPresent(c -> parts.add(new WetTime.Part(c, percent)));
-        });
-        return parts;
-    }
-
-    /** A liquid that leaves no vapour to speak of: it stays until it is washed off. */
-    private boolean isOil(Substance s) {
-        return s.evaporatesAs().isEmpty() && component(s).isEmpty();
-    }
-
-    /** Empty where it does not evaporate, or is told by what stands for it. */
-    private Optional<Evaporation.Component> component(Substance s) {
-        Optional<Antoine> vapour = s.antoine().or(() -> s.vapourKpa20C().flatMap(kpa -> s.boilingC()
-                .map(boiling -> Antoine.through(20, kpa, boiling, Units.ATMOSPHERE_KPA))));
-        return vapour.map(v -> components.computeIfAbsent(s.id(), id -> new Evaporation.Component(s.molarMassGrams(),
-                s.densityGramsPerCm3(), v, s.evaporationRate().orElse(0.0), id.equals("water"))));
     }
 
     /**

@@ -1,15 +1,16 @@
 package rungwise.rules;
 
+import java.util.List;
 import java.util.Optional;
-import rungwise.knowledge.Exposure;
+import java.util.stream.Collectors;
 import rungwise.knowledge.Figures;
 import rungwise.knowledge.Respirator;
 
 /**
  * What a method would put into the air of the bay, near the hands, by the end of its work.
  *
- * @param what             the component that counts most
- * @param ppm              of that component, over at least a quarter of an hour
+ * @param parts            each component, over at least a quarter of an hour; what counts most first
+ * @param composed         by its substances; else each kind of solvent was counted as one stand-in
  * @param shareOfLimit     of all components together, 1 = the limit over a shift
  * @param shareOfFlammable of all components together at the pace of the work, 1 = it burns
  * @param dangerous        at or above what is dangerous at once
@@ -19,9 +20,14 @@ import rungwise.knowledge.Respirator;
  * @param extentKnown      false where work for a whole shift was assumed
  * @param respirator       the least that is enough, if any is
  */
-public record Airing(String method, Bay bay, Exposure what, double ppm, double shareOfLimit, double shareOfFlammable,
+public record Airing(String method, Bay bay, List<Breathed> parts, boolean composed, double shareOfLimit, double shareOfFlammable,
                      boolean dangerous, double changesNeeded, double airOutChanges, double airOutMinutes, boolean extentKnown,
                      Optional<Respirator> respirator) {
+    public Airing {
+        parts = List.copyOf(parts);
+    }
+
+    private static final int NAMED = 3;
     private static final double STOP = rungwise.science.BayAir.STOP_SHARE_OF_FLAMMABLE;
     /** Below this share nothing need be said. */
     private static final double WORTH_SAYING = 0.1;
@@ -43,7 +49,9 @@ public record Airing(String method, Bay bay, Exposure what, double ppm, double s
     }
 
     public String figures() {
-        return bay.figures() + "; about " + rounded(ppm) + " ppm near the hands, " + what.inSentence() + "; "
+        return bay.figures() + "; near the hands " + parts.stream().limit(NAMED).map(Breathed::figures)
+                .collect(Collectors.joining(", ")) + (parts.size() > NAMED ? " and others" : "")
+                + (composed ? "" : ", a stand-in as what it is made of is not stated") + "; together "
                 + percent(shareOfLimit) + " of the limit, " + percent(shareOfFlammable)
                 + " of what burns" + (extentKnown ? "" : "; extent not given, a whole shift assumed");
     }
@@ -68,10 +76,6 @@ public record Airing(String method, Bay bay, Exposure what, double ppm, double s
     private static String percent(double share) {
         double percent = share * 100;
         return Figures.text(percent >= 10 ? Math.round(percent) : Math.round(percent * 10) / 10.0) + " %";
-    }
-
-    private static String rounded(double value) {
-        return Figures.text(value >= 10 ? Math.round(value) : Math.round(value * 10) / 10.0);
     }
 
     private static String lowerFirst(String text) {

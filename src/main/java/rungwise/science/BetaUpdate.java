@@ -37,6 +37,24 @@ public record BetaUpdate(double a, double b) {
         return new BetaUpdate(a + successes, b + failures);
     }
 
+    /**
+     * How far attempts move a chance: (m·d + s − e)/(m + n). For one prior p that was moved by d before, e is np and this is
+     * the mean of Beta(m(p + d), m(1 − p − d)) after the attempts, less p; it also holds where the attempts had different
+     * priors, of which only the sum e is known.
+     *
+     * @param weight   m, attempts that a prior is worth, above 0
+     * @param before   d, what others have moved it by
+     * @param attempts n, weighted count, 0 or more
+     * @param cleared  s, of these, 0 to n
+     * @param expected e, of these by their priors, 0 to n
+     */
+    public static double move(double weight, double before, double attempts, double cleared, double expected) {
+        if (!(weight > 0 && attempts >= 0)) {
+            throw new IllegalArgumentException("a prior is worth more than 0 attempts, and counts are 0 or more");
+        }
+        return (weight * before + cleared - expected) / (weight + attempts);
+    }
+
     /** a/(a+b). */
     public double mean() {
         return a / (a + b);

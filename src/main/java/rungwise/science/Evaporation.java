@@ -1,6 +1,7 @@
 package rungwise.science;
 
 import java.util.List;
+import java.util.Optional;
 
 /**
  * How fast a wet film loses vapour.
@@ -27,9 +28,14 @@ public final class Evaporation {
      * @param vapour        vapour pressure against temperature
      * @param relativeRate  evaporation rate with n-butyl acetate as 1; 0 = none listed
      * @param isWater       held back by the water that is in the air already
+     * @param besideWater   activity coefficients beside water; without them it is taken as ideal
      */
     public record Component(double gramsPerMol, double gramsPerCm3, Antoine vapour, double relativeRate,
-                            boolean isWater) {
+                            boolean isWater, Optional<VanLaar> besideWater) {
+        public Component(double gramsPerMol, double gramsPerCm3, Antoine vapour, double relativeRate, boolean isWater) {
+            this(gramsPerMol, gramsPerCm3, vapour, relativeRate, isWater, Optional.empty());
+        }
+
         /** Whether it goes by its listed rate. Decided at 20 °C, so that warming a film never slows it. */
         public boolean isVolatile() {
             return relativeRate > 0 && vapour.kpa(20) > VOLATILE_FROM_KPA;
@@ -60,20 +66,27 @@ public final class Evaporation {
     }
 
     /**
-     * Loss of one component in g/m²/s, by Raoult's law: its share of the vapour pressure of the pure substance, taken
-     * as ideal (activity coefficient 1; alcohol in water leaves up to four times faster than that).
+     * Loss of one component in g/m²/s, by Raoult's law: its share of the vapour pressure of the pure substance.
      *
-     * @param moleFraction 0 to 1
+     * @param activity     mole fraction times activity coefficient, 0 or more
      * @param reference    n-butyl acetate, against which listed rates are
      */
-    public static double loss(Component component, double moleFraction, Air air, Component reference) {
+    public static double loss(Component component, double activity, Air air, Component reference) {
+        return loss(component, activity, air, pure(component, air, reference));
+    }
+
+    /** The same from {@link #pure}, which stays as it is while a film dries. */
+    static double loss(Component component, double activity, Air air, double pure) {
+        return (component.isWater() ? Math.max(0, activity - air.humidity()) : activity) * pure;
+    }
+
+    /** Loss of the pure component into air that holds none of it, in g/m²/s. */
+    static double pure(Component component, Air air, Component reference) {
         if (component.isVolatile()) {
-            double rate = flux(air.windMs(), reference.gramsPerMol(), reference.vapour().kpa(air.celsius()),
-                    air.celsius()) / reference.gramsPerCm3();
-            return moleFraction * component.relativeRate() * rate * component.gramsPerCm3();
+            return component.relativeRate() * component.gramsPerCm3() * flux(air.windMs(), reference.gramsPerMol(),
+                    reference.vapour().kpa(air.celsius()), air.celsius()) / reference.gramsPerCm3();
         }
-        double dry = component.isWater() ? Math.max(0, moleFraction - air.humidity()) : moleFraction;
-        return flux(air.windMs(), component.gramsPerMol(), dry * component.vapour().kpa(air.celsius()), air.celsius());
+        return flux(air.windMs(), component.gramsPerMol(), component.vapour().kpa(air.celsius()), air.celsius());
     }
 
     /**

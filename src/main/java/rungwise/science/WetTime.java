@@ -1,7 +1,7 @@
 package rungwise.science;
 
-import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * How long a film stays wet.
@@ -13,6 +13,8 @@ import java.util.List;
 public final class WetTime {
     private static final double G = 9.80665;
     private static final int STEPS = 20_000;
+    /** Step of what need not be exact: a hundredth of the film. */
+    private static final double COARSE = 0.01;
     /** Share of its solvent at which a film is spent. */
     private static final double SPENT = 0.1;
     /** Longer than this is "does not dry": a week. */
@@ -66,7 +68,8 @@ public final class WetTime {
     }
 
     /**
-     * Seconds in which one micrometre of a mixture dries, its parts leaving at their own pace (Raoult, in small steps).
+     * Seconds in which one micrometre of a mixture dries, its parts leaving at their own pace (Raoult with activity coefficients beside
+     * water where they are known, in small steps; of several solvents water goes by the one there is most of).
      * It ends where nothing volatile is left or what does not evaporate has become half of the film: from there on the
      * loss is no longer constant. A mixture of much solvent and some water ends where nine tenths of its solvent has left, as
      * the water that stays behind does not do its work. Water that cannot leave moist air never dries.
@@ -77,52 +80,122 @@ public final class WetTime {
      */
     public static double secondsPerMicron(List<Part> parts, double solidVolume, Evaporation.Air air,
                                           Evaporation.Component reference) {
-        double whole = solidVolume + parts.stream().mapToDouble(Part::volume).sum();
-        // grams per square metre in one micrometre
-        List<Double> left = new ArrayList<>(parts.stream().map(p -> p.volume() / whole * p.component().gramsPerCm3())
-                .toList());
-        double ends = Math.max(solidVolume / whole, 1e-3);
-        double solvent = solvent(parts, left);
-        boolean watered = parts.stream().anyMatch(p -> p.component().isWater());
-        double spent = watered && solvent * whole >= (whole - solidVolume) / 2 ? solvent * SPENT : -1;
-        double seconds = 0;
-        for (int step = 0; step < STEPS; step++) {
-            double moles = 0;
-            double volume = 0;
-            for (int i = 0; i < parts.size(); i++) {
-                moles += left.get(i) / parts.get(i).component().gramsPerMol();
-                volume += left.get(i) / parts.get(i).component().gramsPerCm3();
-            }
-            if (volume <= ends || solvent(parts, left) <= spent) {
-                return seconds;
-            }
-            double[] loss = new double[parts.size()];
-            double fastest = 0;
-            for (int i = 0; i < loss.length; i++) {
-                double share = left.get(i) / parts.get(i).component().gramsPerMol() / moles;
-                loss[i] = Evaporation.loss(parts.get(i).component(), share, air, reference);
-                fastest += loss[i] / parts.get(i).component().gramsPerCm3();
-            }
-            if (fastest * FOR_GOOD_SECONDS < volume) {
-                return FOR_GOOD_SECONDS;
-            }
-            // a step takes a five-hundredth of the film, or what is still to go
-            double by = Math.min(1.0 / 500, volume - ends + 1e-9) / fastest;
-            for (int i = 0; i < loss.length; i++) {
-                left.set(i, Math.max(0, left.get(i) - loss[i] * by));
-            }
-            seconds += by;
-        }
-        return FOR_GOOD_SECONDS;
+        return new Film(parts, solidVolume, air, reference).dry();
     }
 
-    /** Volume of what is no water, in µm. */
-    private static double solvent(List<Part> parts, List<Double> grams) {
-        double volume = 0;
-        for (int i = 0; i < parts.size(); i++) {
-            volume += parts.get(i).component().isWater() ? 0 : grams.get(i) / parts.get(i).component().gramsPerCm3();
+    /**
+     * What is left of each part of a film after some time, 1 = all of it. A film of h µm after t seconds has lost what one
+     * micrometre has after t/h seconds.
+     *
+     * @param parts            volatile parts
+     * @param secondsPerMicron time over thickness, 0 or more
+     */
+    public static double[] left(List<Part> parts, Evaporation.Air air, Evaporation.Component reference,
+                                double secondsPerMicron) {
+        return new Film(parts, 0, air, reference).leftAfter(secondsPerMicron);
+    }
+
+    /** One micrometre of film on its way out. */
+    private static final class Film {
+        private final Evaporation.Component[] components;
+        private final double[] pure;
+        /** Moles on a square metre. */
+        private final double[] moles;
+        private final double[] loss;
+        private final Evaporation.Air air;
+        private final double ends;
+        private final double spent;
+        private final int water;
+
+        Film(List<Part> parts, double solidVolume, Evaporation.Air air, Evaporation.Component reference) {
+            double whole = solidVolume + parts.stream().mapToDouble(Part::volume).sum();
+            components = parts.stream().map(Part::component).toArray(Evaporation.Component[]::new);
+            pure = parts.stream().mapToDouble(p -> Evaporation.pure(p.component(), air, reference)).toArray();
+            moles = parts.stream().mapToDouble(p -> p.volume() / whole * p.component().gramsPerCm3()
+                    / p.component().gramsPerMol()).toArray();
+            loss = new double[moles.length];
+            this.air = air;
+            ends = Math.max(solidVolume / whole, 1e-3);
+            water = IntStream.range(0, components.length).filter(i -> components[i].isWater()).findFirst().orElse(-1);
+            double solvent = solvent();
+            spent = water >= 0 && solvent * whole >= (whole - solidVolume) / 2 ? solvent * SPENT : -1;
         }
-        return volume;
+
+        double dry() {
+            double seconds = 0;
+            for (int step = 0; step < STEPS; step++) {
+                double volume = IntStream.range(0, moles.length).mapToDouble(this::volume).sum();
+                if (volume <= ends || solvent() <= spent) {
+                    return seconds;
+                }
+                double fastest = lose();
+                if (fastest * FOR_GOOD_SECONDS < volume) {
+                    return FOR_GOOD_SECONDS;
+                }
+                // a step takes a five-hundredth of the film, or what is still to go
+                double by = Math.min(1.0 / 500, volume - ends + 1e-9) / fastest;
+                for (int i = 0; i < loss.length; i++) {
+                    moles[i] = Math.max(0, moles[i] - loss[i] * by / components[i].gramsPerMol());
+                }
+                seconds += by;
+            }
+            return FOR_GOOD_SECONDS;
+        }
+
+        double[] leftAfter(double until) {
+            double[] first = moles.clone();
+            double seconds = 0;
+            for (int step = 0; step < STEPS && seconds < until; step++) {
+                double fastest = lose();
+                double volume = IntStream.range(0, moles.length).mapToDouble(this::volume).sum();
+                if (volume <= 1e-3 || fastest * FOR_GOOD_SECONDS < volume) {
+                    break;
+                }
+                double by = Math.min(COARSE / fastest, until - seconds);
+                for (int i = 0; i < loss.length; i++) {
+                    moles[i] = Math.max(0, moles[i] - loss[i] * by / components[i].gramsPerMol());
+                }
+                seconds += by;
+            }
+            return IntStream.range(0, moles.length).mapToDouble(i -> first[i] == 0 ? 0 : moles[i] / first[i]).toArray();
+        }
+
+        /** Works out the loss of each part; what they lose together, in µm a second. */
+        private double lose() {
+            double all = 0;
+            int most = -1;
+            for (int i = 0; i < moles.length; i++) {
+                all += moles[i];
+                if (components[i].besideWater().isPresent() && (most < 0 || moles[i] > moles[most])) {
+                    most = i;
+                }
+            }
+            double fastest = 0;
+            for (int i = 0; i < moles.length; i++) {
+                double coefficient = 1;
+                if (water >= 0 && moles[water] > 0 && i != water && components[i].besideWater().isPresent()) {
+                    coefficient = components[i].besideWater().get().ofSolvent(moles[i], moles[water]);
+                } else if (i == water && most >= 0 && moles[water] > 0) {
+                    coefficient = components[most].besideWater().get().ofWater(moles[most], moles[water]);
+                }
+                loss[i] = Evaporation.loss(components[i], coefficient * moles[i] / all, air, pure[i]);
+                fastest += loss[i] / components[i].gramsPerCm3();
+            }
+            return fastest;
+        }
+
+        private double volume(int i) {
+            return moles[i] * components[i].gramsPerMol() / components[i].gramsPerCm3();
+        }
+
+        /** Volume of what is no water, in µm. */
+        private double solvent() {
+            double volume = 0;
+            for (int i = 0; i < moles.length; i++) {
+                volume += i == water ? 0 : volume(i);
+            }
+            return volume;
+        }
     }
 
     /**

@@ -18,7 +18,7 @@ class PublishedChemistryTest {
     private static final Map<String, List<String>> CHECKED = new TreeMap<>();
     private static int figures;
 
-    private static final Map<String, Function<JsonNode, Map<String, Double>>> FORMULAS = Map.of(
+    private static final Map<String, Function<JsonNode, Map<String, Double>>> FORMULAS = new TreeMap<>(Map.of(
             "red", e -> {
                 Hansen solvent = Published.hansen(e.path("given").path("solvent"));
                 Hansen material = Published.hansen(e.path("given").path("material"));
@@ -44,7 +44,39 @@ class PublishedChemistryTest {
                     e.path("given").path("present").asDouble()) / 3600),
             "evaporationRate", e -> each(e, id -> Published.rate(id, e.path("given").path("celsius").asDouble())),
             "evaporationRateNotSlower", e -> each(e, id -> Published.rate(id,
-                    e.path("given").path("celsius").asDouble())));
+                    e.path("given").path("celsius").asDouble()))));
+
+    static {
+        FORMULAS.put("azeotrope", e -> each(e, id -> azeotrope(id, e.path("given").path(id).asDouble())));
+        FORMULAS.put("azeotropePressure", e -> each(e, id -> {
+            double celsius = e.path("given").path(id).asDouble();
+            double share = azeotrope(id, celsius);
+            return share * pressure(id, share, celsius) + (1 - share) * waterPressure(id, share, celsius);
+        }));
+    }
+
+    /** Mole fraction at which vapour and liquid are the same: both want out alike. */
+    private static double azeotrope(String id, double celsius) {
+        double low = 0.01;
+        double high = 0.99;
+        for (int i = 0; i < 60; i++) {
+            double middle = (low + high) / 2;
+            if (pressure(id, middle, celsius) > waterPressure(id, middle, celsius)) {
+                low = middle;
+            } else {
+                high = middle;
+            }
+        }
+        return low;
+    }
+
+    private static double pressure(String id, double share, double celsius) {
+        return Published.substance(id).besideWater().orElseThrow().ofSolvent(share, 1 - share) * Published.kpa(id, celsius);
+    }
+
+    private static double waterPressure(String id, double share, double celsius) {
+        return Published.substance(id).besideWater().orElseThrow().ofWater(share, 1 - share) * Published.kpa("water", celsius);
+    }
 
     private static Map<String, Double> each(JsonNode example, Function<String, Double> figure) {
         Map<String, Double> figures = new TreeMap<>();

@@ -200,6 +200,12 @@ class SafetyPropertiesTest {
         assertThat(before.after(cleared, failed + 1).mean()).isLessThan(after.mean());
         assertThat(after.deviation()).isLessThanOrEqualTo(0.5);
         assertThat(after.bounded(prior, 0.15)).isBetween(Math.max(0, prior - 0.15) - 1e-12, Math.min(1, prior + 0.15) + 1e-12);
+        // what a log teaches by its sums is the same Beta
+        assertThat(BetaUpdate.move(20, 0, cleared + failed, cleared, (cleared + failed) * prior))
+                .isCloseTo(after.mean() - prior, offset(1e-12));
+        double moved = Math.max(0.01, Math.min(0.99, prior + 0.1));
+        assertThat(BetaUpdate.move(20, moved - prior, cleared + failed, cleared, (cleared + failed) * prior))
+                .isCloseTo(BetaUpdate.prior(moved, 20).after(cleared, failed).mean() - prior, offset(1e-12));
         // two halves teach what one whole does
         assertThat(before.after(0.5, 0).after(0.5, 0).mean()).isCloseTo(before.after(1, 0).mean(), offset(1e-12));
     }

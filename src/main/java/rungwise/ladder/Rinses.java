@@ -1,0 +1,119 @@
+package rungwise.ladder;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import rungwise.knowledge.Agent;
+import rungwise.knowledge.AirHazard;
+import rungwise.knowledge.Basis;
+import rungwise.knowledge.Dissociation;
+import rungwise.knowledge.Exposure;
+import rungwise.knowledge.Figures;
+import rungwise.knowledge.KnowledgeBase;
+import rungwise.rules.Because;
+import rungwise.science.Acidity;
+
+/**
+ * How much rinsing is enough after an agent: until the film that clings is as neutral as the water itself and hardly any of
+ * the agent is left. Worked out once for a knowledge base.
+ */
+final class Rinses {
+    /** Film that clings to an upright panel, and water of one pass over it; litres a square metre, common practice. */
+    private static final double CLINGS = 0.05;
+    private static final double ONE_PASS = 2;
+    /** Soft water, which neutralises little: alkalinity 0.5 mmol/l, as 25 mg/l of lime, pH 7.5. */
+    private static final Acidity.TapWater TAP = new Acidity.TapWater(0.0005, 7.5);
+    /** As near to the water's own pH as paper shows. */
+    private static final double WITHIN = 0.5;
+    /** What may stay of the agent. */
+    private static final double MOST_LEFT = 1e-3;
+    private static final int MOST_PASSES = 10;
+    private static final double GRAMS_PER_PERCENT = 10;
+    /** Below this a first constant is a strong acid's. */
+    private static final double STRONG = -2;
+
+    private final Map<String, Answer.Rinse> byAgent = new HashMap<>();
+
+    Rinses(KnowledgeBase base) {
+        base.agents().values().forEach(a -> of(a, base).ifPresent(r -> byAgent.put(a.id(), r)));
+    }
+
+    /** Empty where the agent leaves nothing behind. */
+    Optional<Answer.Rinse> after(Agent agent) {
+        return Optional.ofNullable(byAgent.get(agent.id()));
+    }
+
+    /** After all of them: the longest. */
+    Optional<Answer.Rinse> after(Collection<Agent> agents) {
+        return agents.stream().flatMap(a -> after(a).stream()).max(Comparator
+                .comparingInt((Answer.Rinse r) -> r.times().orElse(0)).thenComparingDouble(Answer.Rinse::minutes));
+    }
+
+    private static Optional<Answer.Rinse> of(Agent agent, KnowledgeBase base) {
+        List<Acidity.Solute> solutes = new ArrayList<>();
+        boolean known = !agent.dissolved().isEmpty();
+        for (Map.Entry<String, Double> held : agent.dissolved().entrySet()) {
+            Optional<Acidity.Solute> solute = solute(base.exposures().get(held.getKey()), held.getValue());
+            known &= solute.isPresent();
+            solute.ifPresent(solutes::add);
+        }
+        if (known) {
+            return computed(agent, solutes);
+        }
+        return agent.residueRinse() <= 0 ? Optional.empty() : Optional.of(new Answer.Rinse(Optional.empty(), Optional.empty(),
+                Optional.empty(), agent.residueRinse(), "table", List.of(new Because("rinse",
+                "It is rinsed for as long as is stated.", "Not enough is known of it to work the rinse out.",
+                List.of("what is dissolved in " + agent.name() + " is not stated; "
+                        + Figures.text(agent.residueRinse()) + " min"), agent.sources(), agent.basis()))));
+    }
+
+    private static Optional<Answer.Rinse> computed(Agent agent, List<Acidity.Solute> solutes) {
+        int neutral = Acidity.rinsesEnough(solutes, CLINGS, ONE_PASS, TAP, WITHIN, MOST_PASSES);
+        if (neutral > MOST_PASSES) {
+            return Optional.empty();
+        }
+        int thin = 0;
+        while (Acidity.left(CLINGS, ONE_PASS, thin) > MOST_LEFT) {
+            thin++;
+        }
+        int times = Math.max(neutral, thin);
+        double before = Acidity.acidity(solutes);
+        double one = Acidity.afterRinses(solutes, CLINGS, ONE_PASS, times - 1, TAP);
+        double leaves = round(Acidity.afterRinses(solutes, CLINGS, ONE_PASS, times, TAP));
+        return Optional.of(new Answer.Rinse(Optional.of(times), Optional.of(times * ONE_PASS), Optional.of(leaves),
+                agent.residueRinse(), "computed", List.of(new Because("rinse",
+                "It is rinsed until what clings is as neutral as the water.",
+                "Each pass thins what clings, and the lime in tap water takes up the rest; several passes do more than one long one.",
+                List.of(agent.name() + ", pH " + Figures.text(round(before)) + " as used; " + times + " passes of "
+                        + Figures.text(ONE_PASS) + " l a square metre leave pH " + Figures.text(leaves) + ", one pass less "
+                        + Figures.text(round(one)) + "; one part in "
+                        + Math.round(1 / Acidity.left(CLINGS, ONE_PASS, times)) + " stays; soft tap water of pH 7.5"),
+                List.of(), Basis.MEMORY))));
+    }
+
+    private static double round(double acidity) {
+        return Math.round(acidity * 10) / 10.0;
+    }
+
+    /** Empty where its constants or its molar mass are not known. */
+    private static Optional<Acidity.Solute> solute(Exposure what, double percent) {
+        if (what.molarMass().isEmpty()) {
+            return Optional.empty();
+        }
+        double molar = percent * GRAMS_PER_PERCENT / what.molarMass().get();
+        Optional<Dissociation> constants = what.dissociation();
+        if (constants.isEmpty()) {
+            return what.hazard() == AirHazard.BASE ? Optional.of(Acidity.Solute.strongBase(molar)) : Optional.empty();
+        }
+        List<Double> proton = constants.get().constants();
+        if (what.hazard() == AirHazard.AMMONIA) {
+            return Optional.of(Acidity.Solute.base(molar, proton.get(0)));
+        }
+        return Optional.of(proton.size() == 1 && proton.get(0) < STRONG ? Acidity.Solute.strongAcid(molar)
+                : Acidity.Solute.salt(molar, proton, constants.get().replaced()));
+    }
+}

@@ -1,0 +1,47 @@
+package rungwise.rules;
+
+import java.util.Locale;
+import rungwise.knowledge.AirHazard;
+import rungwise.knowledge.Exposure;
+import rungwise.knowledge.Figures;
+import rungwise.knowledge.Respirator;
+
+/**
+ * A gas that rises from an agent in a bay, with what takes it out of the air again. How much rises nobody tabulated, so it is
+ * judged by its kind.
+ *
+ * @param limitPpm   the lowest limit
+ * @param respirator the least made for this kind
+ * @param maximumPpm the most it may be worn in
+ */
+public record Fume(String method, String agent, Bay bay, Exposure what, double limitPpm, Respirator respirator,
+                   double maximumPpm) {
+    /** From here on the air counts as moving, as for the gate that asks for it. */
+    private static final double MOVING_CHANGES = 4;
+
+    public boolean isClosed() {
+        return bay.airChangesPerHour() < MOVING_CHANGES;
+    }
+
+    /** Whether a cartridge is made for it. */
+    public boolean hasCartridge() {
+        return !respirator.against().contains(AirHazard.DUST);
+    }
+
+    public String text() {
+        return hasCartridge() ? "Fumes of " + what.inSentence() + ": move the air; otherwise "
+                + lowerFirst(respirator.name()) + ", good to " + Figures.text(maximumPpm)
+                + " ppm and not where it bites through. A particle mask stops no vapour."
+                : "Fumes of " + what.inSentence() + ": move the air, as no cartridge is made for it. Otherwise "
+                + lowerFirst(respirator.name()) + ". A particle mask stops no vapour.";
+    }
+
+    public String figures() {
+        return bay.figures() + "; " + agent + " holds " + what.inSentence() + ", limit " + Figures.text(limitPpm)
+                + " ppm, factor " + Figures.text(respirator.factor());
+    }
+
+    private static String lowerFirst(String text) {
+        return text.substring(0, 1).toLowerCase(Locale.ROOT) + text.substring(1);
+    }
+}
