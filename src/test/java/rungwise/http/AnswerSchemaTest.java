@@ -85,7 +85,7 @@ class AnswerSchemaTest {
             assertThat(schema.path("$ref").asString()).as(as).endsWith("/" + c.getSimpleName());
         } else {
             assertThat(schema.path("type").asString()).as(as).isEqualTo(type == int.class || type == Integer.class ? "integer"
-                    : type == double.class || type == Double.class ? "number" : "string");
+                    : type == double.class || type == Double.class ? "number" : type == boolean.class ? "boolean" : "string");
         }
     }
 
