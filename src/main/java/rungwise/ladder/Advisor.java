@@ -43,9 +43,7 @@ public final class Advisor {
     private final RuleBook book;
     private final Standing standing;
     private final Sequence sequence;
-    private final Volatiles volatiles;
-    private final Fumes fumes;
-    private final Rinses rinses;
+    private final Worked worked;
 
     public Advisor(KnowledgeBase base, RuleBook book) {
         this.given = base;
@@ -54,9 +52,7 @@ public final class Advisor {
         this.book = book;
         this.standing = new Standing(base, book);
         this.sequence = Sequence.of(base, book);
-        this.volatiles = new Volatiles(base);
-        this.fumes = new Fumes(base);
-        this.rinses = new Rinses(base);
+        this.worked = new Worked(base);
     }
 
     /** What the program carries, worked out when it was built. */
@@ -67,9 +63,7 @@ public final class Advisor {
         this.book = book;
         this.standing = new Standing(given, book, Prepared::standing);
         this.sequence = whole.sequence();
-        this.volatiles = new Volatiles(given);
-        this.fumes = new Fumes(given);
-        this.rinses = new Rinses(given);
+        this.worked = new Worked(given);
     }
 
     Prepared.Whole whole() {
@@ -111,7 +105,7 @@ public final class Advisor {
     }
 
     Rinses rinses() {
-        return rinses;
+        return worked.rinses();
     }
 
     Sequence sequence() {
@@ -140,7 +134,7 @@ public final class Advisor {
      */
     public Answer answer(Question question, boolean all, ChanceTable chances) {
         Scene scene = Scene.of(question, base, book);
-        Candidacy candidacy = new Candidacy(base, book, standing, volatiles, fumes, question, scene, all);
+        Candidacy candidacy = new Candidacy(base, book, standing, worked, question, scene, all);
         Optional<Answer.Held> hold = hold(scene);
         boolean stopped = hold.isPresent() || !scene.derived().of(FlushFirst.class).isEmpty()
                 || !scene.derived().of(Halt.class).isEmpty();
@@ -158,8 +152,8 @@ public final class Advisor {
         Conclusions close = close(stopped, ladder, scene, question);
         List<Concluded<Step>> steps = steps(close);
         Surroundings around = new Surroundings(candidacy, named(steps, ladder, scene));
-        Wetness wetness = new Wetness(base, volatiles, question, scene);
-        Assembly assembly = new Assembly(base, computed, wetness, rinses, around, sequence, question, scene, candidacy);
+        Wetness wetness = new Wetness(base, worked.volatiles(), question, scene);
+        Assembly assembly = new Assembly(base, computed, wetness, worked.rinses(), around, sequence, question, scene, candidacy);
         List<Answer.Rung> rungs = stopped ? List.of() : assembly.rungs(ladder.rungs(), ladder.belief());
         List<Answer.Alternative> alternatives = stopped ? List.of() : alternatives(ladder, assembly);
         NextStep step = new NextStep(base, question, scene, candidacy, ladder);
@@ -243,7 +237,7 @@ public final class Advisor {
                 .flatMap(List::stream).distinct().toList();
         return new Answer.Around(step.name(), step.text(), Optional.of(dilution).filter(d -> !d.isEmpty()), step.onDry(),
                 Optional.of(step.watch()).filter(w -> !w.isEmpty()), step.name().equals(RINSES_OFF)
-                ? rinses.after(ladder.rungs().stream().map(c -> c.use().agent()).toList()) : Optional.empty(), wear,
+                ? worked.rinses().after(ladder.rungs().stream().map(c -> c.use().agent()).toList()) : Optional.empty(), wear,
                 List.of(said.because()));
     }
 

@@ -44,8 +44,7 @@ final class Candidacy {
     private final KnowledgeBase base;
     private final RuleBook book;
     private final Standing standing;
-    private final Volatiles volatiles;
-    private final Fumes fumes;
+    private final Worked worked;
     private final Question question;
     private final Scene scene;
     private final Map<String, Judged> judged = new LinkedHashMap<>();
@@ -54,13 +53,12 @@ final class Candidacy {
     private Judged general = Judged.NOTHING;
     private List<Concluded<NeighbourNote>> neighbourNotes = List.of();
 
-    Candidacy(KnowledgeBase base, RuleBook book, Standing standing, Volatiles volatiles, Fumes fumes,
+    Candidacy(KnowledgeBase base, RuleBook book, Standing standing, Worked worked,
               Question question, Scene scene, boolean all) {
         this.base = base;
         this.book = book;
         this.standing = standing;
-        this.volatiles = volatiles;
-        this.fumes = fumes;
+        this.worked = worked;
         this.question = question;
         this.scene = scene;
         this.onSurface = standing.on(scene.surface());
@@ -127,9 +125,9 @@ final class Candidacy {
         Budget budget = budget();
         facts.add(budget);
         filmToday(budget).ifPresent(facts::add);
-        facts.addAll(Vapours.of(question, base, volatiles, scene.panel(), candidates));
-        facts.addAll(fumes.of(question, candidates));
-        facts.addAll(GloveChoice.of(question, base, candidates));
+        facts.addAll(Vapours.of(question, base, worked.volatiles(), scene.panel(), candidates));
+        facts.addAll(worked.fumes().of(question, candidates));
+        facts.addAll(worked.gloves().of(question, candidates));
         question.consent().granted().forEach(g -> facts.add(new Answered(g, true)));
         question.consent().refused().forEach(r -> facts.add(new Answered(r, false)));
         for (Candidate candidate : candidates) {

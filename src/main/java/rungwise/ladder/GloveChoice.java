@@ -3,7 +3,10 @@ package rungwise.ladder;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Collections;
+import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import rungwise.knowledge.Agent;
 import rungwise.knowledge.GloveMaterial;
@@ -18,35 +21,47 @@ import rungwise.science.GloveTime;
 final class GloveChoice {
     private static final double UNKNOWN_MINUTES = 60;
 
-    private GloveChoice() {
+    /** By agent id: for each glove the minutes that the shortest chart gives; no entry where no chart is needed. */
+    private final Map<String, Map<GloveMaterial, Double>> charted = new HashMap<>();
+
+    GloveChoice(KnowledgeBase base) {
+        for (Agent agent : base.agents().values()) {
+            List<Permeation> held = base.gloves().values().stream().filter(p -> isHeld(p, agent)).toList();
+            if (!held.isEmpty()) {
+                Map<GloveMaterial, Double> minutes = new EnumMap<>(GloveMaterial.class);
+                for (GloveMaterial glove : GloveMaterial.values()) {
+                    minutes.put(glove, shortest(held, glove));
+                }
+                charted.put(agent.id(), minutes);
+            }
+        }
     }
 
-    static List<HandCover> of(Question question, KnowledgeBase base, Collection<Candidate> candidates) {
+    List<HandCover> of(Question question, Collection<Candidate> candidates) {
         List<HandCover> covers = new ArrayList<>();
         for (Candidate candidate : candidates) {
-            cover(candidate, question.extent(), base).ifPresent(covers::add);
+            cover(candidate, question.extent()).ifPresent(covers::add);
         }
         return covers;
     }
 
-    private static Optional<HandCover> cover(Candidate candidate, Question.Extent extent, KnowledgeBase base) {
+    private Optional<HandCover> cover(Candidate candidate, Question.Extent extent) {
         Agent agent = candidate.use().agent();
-        List<Permeation> held = base.gloves().values().stream().filter(p -> isHeld(p, agent)).toList();
-        if (held.isEmpty()) {
+        Map<GloveMaterial, Double> minutes = charted.get(agent.id());
+        if (minutes == null) {
             return Optional.empty();
         }
         double contact = contact(candidate.use().method(), extent);
         GloveMaterial best = GloveMaterial.NITRILE_THIN;
         double longest = -1;
-        for (GloveMaterial glove : GloveMaterial.values()) {
-            double minutes = shortest(held, glove);
-            if (minutes > longest && !GloveTime.holds(longest, contact)) {
-                best = glove;
-                longest = minutes;
+        for (Map.Entry<GloveMaterial, Double> glove : minutes.entrySet()) {
+            if (glove.getValue() > longest && !GloveTime.holds(longest, contact)) {
+                best = glove.getKey();
+                longest = glove.getValue();
             }
         }
         return Optional.of(new HandCover(candidate.name(), agent.name(), best, longest,
-                shortest(held, GloveMaterial.NITRILE_THIN), contact));
+                minutes.get(GloveMaterial.NITRILE_THIN), contact));
     }
 
     private static boolean isHeld(Permeation permeation, Agent agent) {
