@@ -48,6 +48,8 @@ public enum Trait {
     LEAD_SUSPECT,
     /** A film that can be levelled and refined, within a budget. */
     REFINABLE,
+    /** Painted plastic that gives: its paint holds a softener. */
+    FLEXES,
     /** A paint gauge does not read here. */
     NO_GAUGE,
     /** Too little film left for heavy work. */

@@ -112,6 +112,14 @@ public final class Advisor {
         return sequence;
     }
 
+    /** Every permitted remover in its fixed order, whether worth trying or not. */
+    List<String> order(Question question) {
+        Scene scene = Scene.of(question, base, book);
+        Candidacy candidacy = new Candidacy(base, book, standing, worked, question, scene, true);
+        return new Ordering(sequence).of(candidacy.all().keySet().stream().filter(candidacy::isPermittedEver)
+                .map(candidacy::choice).toList()).stream().map(Choice::id).toList();
+    }
+
     /** The answer with bars of those methods only that are proposed by chemistry or wanted. */
     public Answer answer(Question question) {
         return answer(question, false);
