@@ -27,6 +27,7 @@ import org.kie.api.runtime.rule.Match;
  */
 public final class RuleBook {
     private final Map<Phase, Supplier<Opened>> phases;
+    private final Set<String> leftOut;
     private final Set<String> fired = ConcurrentHashMap.newKeySet();
 
     /** Rules ready to run, and what each says of itself by its name. */
@@ -35,11 +36,12 @@ public final class RuleBook {
 
     /** One base that holds the rules of every phase. */
     RuleBook(KieBase base) {
-        this(everywhere(new Opened(base, RuleMetadata.read(base))));
+        this(everywhere(new Opened(base, RuleMetadata.read(base))), Set.of());
     }
 
-    private RuleBook(Map<Phase, Supplier<Opened>> phases) {
+    private RuleBook(Map<Phase, Supplier<Opened>> phases, Set<String> leftOut) {
         this.phases = phases;
+        this.leftOut = leftOut;
     }
 
     private static Map<Phase, Supplier<Opened>> everywhere(Opened opened) {
@@ -66,12 +68,17 @@ public final class RuleBook {
                 return new Opened(base, infoByName);
             }));
         }
-        return new RuleBook(phases);
+        return new RuleBook(phases, Set.of());
     }
 
     /** The same rules, none of which has fired yet: shows what one question alone fires. */
     public RuleBook unfired() {
-        return new RuleBook(phases);
+        return new RuleBook(phases, leftOut);
+    }
+
+    /** The same rules but one: what then differs is what that rule is for. */
+    public RuleBook without(String id) {
+        return new RuleBook(phases, Set.of(id));
     }
 
     /** Begins to open what every question needs, beside whatever the caller does meanwhile. */
@@ -115,7 +122,11 @@ public final class RuleBook {
             facts.forEach(session::insert);
             witness.watching = true;
             ((InternalAgenda) session.getAgenda()).activateRuleFlowGroup(phase.group());
-            session.fireAllRules();
+            if (leftOut.isEmpty()) {
+                session.fireAllRules();
+            } else {
+                session.fireAllRules(match -> !leftOut.contains(opened.infoByName().get(match.getRule().getName()).id()));
+            }
             return new Conclusions(witness.inOrder());
         } finally {
             session.dispose();

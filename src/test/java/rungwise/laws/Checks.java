@@ -7,8 +7,12 @@ import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import rungwise.Base;
+import rungwise.knowledge.Agent;
 import rungwise.knowledge.Basis;
+import rungwise.knowledge.KnowledgeBase;
+import rungwise.knowledge.Method;
 import rungwise.knowledge.MethodKind;
+import rungwise.knowledge.Reactive;
 import rungwise.ladder.Answer;
 import rungwise.ladder.Question;
 import rungwise.rules.Because;
@@ -43,6 +47,34 @@ final class Checks {
             }
         }
         return 0;
+    }
+
+    /** Law 7: rungs that clash with what was tried last and carry no bridge after it. */
+    static List<String> unbridged(Answer answer, String triedAgent, Set<Reactive> clashing) {
+        return answer.rungs().stream().filter(r -> {
+            Agent agent = Base.advisor().knowledge().agentOf(Base.advisor().knowledge().methods().get(r.method()));
+            return clashing.stream().anyMatch(agent::holds);
+        }).filter(r -> r.bridgeBefore().stream().noneMatch(b -> b.after().equals(triedAgent))).map(Answer.Rung::method).toList();
+    }
+
+    /** Law 12: what is a rung without a fact though the fact would bar it, and does not ask for it. */
+    static List<String> unasked(Answer with, Answer without, String gate) {
+        Set<String> barred = with.barred().stream().map(Answer.Barred::method).collect(Collectors.toSet());
+        return without.rungs().stream().filter(r -> barred.contains(r.method()))
+                .filter(r -> r.gates().stream().noneMatch(g -> g.id().equals(gate))).map(Answer.Rung::method).toList();
+    }
+
+    /** Law 13: rungs that take more than the budget, their refining counted. */
+    static List<String> overBudget(Answer answer, double budgetMicrons) {
+        return answer.rungs().stream().filter(r -> taken(r.method()) > budgetMicrons).map(Answer.Rung::method).toList();
+    }
+
+    /** Film that a method takes with its obligatory refining, µm. */
+    static double taken(String id) {
+        KnowledgeBase base = Base.advisor().knowledge();
+        Method method = base.methods().get(id);
+        return method.severity().filmMicrons() + (method.removesFilm() ? method.correction().stream().map(base.methods()::get)
+                .filter(m -> m.family().equals("polish")).mapToDouble(m -> m.severity().filmMicrons()).sum() : 0);
     }
 
     /** Law 2: rungs, alternatives and next steps that are barred, by whatever rule. */

@@ -8,6 +8,9 @@ import java.util.List;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import rungwise.Base;
+import rungwise.knowledge.Mappers;
+import rungwise.knowledge.Reactive;
+import rungwise.ladder.Advisor;
 import rungwise.ladder.Answer;
 
 /** The checks of the laws see a break when there is one. */
@@ -32,14 +35,8 @@ class LawBreaksTest {
     void a_barred_method_among_the_rungs_is_seen() {
         Set<String> barred = Checks.barred(sound);
         assertThat(barred).isNotEmpty();
-        Answer.Rung r = sound.rungs().get(0);
-        List<Answer.Rung> rungs = new ArrayList<>(sound.rungs());
-        rungs.add(new Answer.Rung(r.rank(), barred.iterator().next(), r.name(), r.severity(), r.chance(), r.minutes(),
-                r.agent(), r.dwell(), r.staysWet(), r.window(), r.pressureBar(), r.tool(), r.technique(), r.tries(), r.level(),
-                r.stopSigns(), r.risks(), r.ppe(), r.gates(), r.waste(), r.bridgeBefore(), r.ifCleared(), r.ifMarked(),
-                r.because()));
         assertThat(Checks.barredButOffered(sound, barred)).isEmpty();
-        assertThat(Checks.barredButOffered(with(rungs), barred)).isNotEmpty();
+        assertThat(Checks.barredButOffered(withRung(barred.iterator().next()), barred)).isNotEmpty();
     }
 
     @Test
@@ -75,6 +72,60 @@ class LawBreaksTest {
         assertThat(Checks.unreasoned(with(rungs))).isNotEmpty();
         assertThat(Checks.unprotected(sound)).isEmpty();
         assertThat(Checks.unprotected(with(rungs))).isNotEmpty();
+    }
+
+    /** The rules but one. */
+    private static Advisor without(String rule) {
+        return new Advisor(Base.advisor().knowledge(), Base.advisor().rules().without(rule));
+    }
+
+    @Test
+    void a_clash_without_its_bridge_is_seen() {
+        String question = """
+                contaminant: water_spot_mineral
+                age: P20D
+                surface: clear_2k_sound
+                facts: {totalFilmMicrons: {min: 110, max: 120}, paintAgeDays: 2900, refinished: false}
+                setting: {airC: 22, panelC: 20, sun: shade, outdoors: true}
+                tried: [{method: iron_neutral, outcome: no-change, hoursAgo: 1}]
+                """;
+        Set<Reactive> acid = Set.of(Reactive.ACID);
+        assertThat(Checks.unbridged(Base.ask(question), "iron_neutral", acid)).isEmpty();
+        assertThat(Checks.unbridged(Base.ask(without("k01"), question), "iron_neutral", acid)).isNotEmpty();
+    }
+
+    @Test
+    void an_answer_that_changed_by_one_rule_is_seen() {
+        String text = Mappers.json().writeValueAsString(sound);
+        Advisor same = new Advisor(Base.advisor().knowledge(), Base.advisor().rules().unfired());
+        assertThat(Mappers.json().writeValueAsString(same.answer(sound.question(), true))).isEqualTo(text);
+        assertThat(Mappers.json().writeValueAsString(without("q05").answer(sound.question(), true))
+                + Mappers.json().writeValueAsString(without("o27d").answer(sound.question(), true))).isNotEqualTo(text + text);
+    }
+
+    @Test
+    void a_fact_that_is_left_out_and_not_asked_for_is_seen() {
+        String with = "{contaminant: tar_spot, age: P12D, surface: clear_2k_sound, facts: {paintAgeDays: 20, refinished: false}}";
+        String untold = "{contaminant: tar_spot, age: P12D, surface: clear_2k_sound, facts: {refinished: false}}";
+        Answer young = Base.ask(with);
+        assertThat(Checks.unasked(young, Base.ask(untold), "ask_paint_age")).isEmpty();
+        assertThat(Checks.unasked(young, Base.ask(untold), "a gate that nobody raises")).isNotEmpty();
+    }
+
+    @Test
+    void a_rung_beyond_the_film_budget_is_seen() {
+        assertThat(Checks.overBudget(sound, 7.5)).isEmpty();
+        assertThat(Checks.overBudget(withRung("machine_cut"), 2)).isNotEmpty();
+    }
+
+    private Answer withRung(String method) {
+        Answer.Rung r = sound.rungs().get(0);
+        List<Answer.Rung> rungs = new ArrayList<>(sound.rungs());
+        rungs.add(new Answer.Rung(r.rank(), method, r.name(), r.severity(), r.chance(), r.minutes(),
+                r.agent(), r.dwell(), r.staysWet(), r.window(), r.pressureBar(), r.tool(), r.technique(), r.tries(), r.level(),
+                r.stopSigns(), r.risks(), r.ppe(), r.gates(), r.waste(), r.bridgeBefore(), r.ifCleared(), r.ifMarked(),
+                r.because()));
+        return with(rungs);
     }
 
     private Answer with(List<Answer.Rung> rungs) {

@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.concurrent.atomic.AtomicInteger;
@@ -17,6 +19,7 @@ import rungwise.knowledge.KnowledgeBase;
 import rungwise.knowledge.Mappers;
 import rungwise.knowledge.Mechanism;
 import rungwise.knowledge.Method;
+import rungwise.knowledge.Reactive;
 import rungwise.knowledge.MethodKind;
 import rungwise.knowledge.Surface;
 import rungwise.ladder.Answer;
@@ -211,16 +214,10 @@ class LawsTest {
                     "insect_splatter").get(draw.random().nextInt(5)));
             q.put("tried", "[{method: iron_neutral, outcome: no-change, hoursAgo: 1}]");
             Answer answer = Base.ask(Questions.text(q));
-            boolean spoke = false;
-            for (Answer.Rung rung : answer.rungs()) {
-                Agent agent = BASE.agentOf(BASE.methods().get(rung.method()));
-                if (agent.holds(rungwise.knowledge.Reactive.ACID) || agent.holds(rungwise.knowledge.Reactive.ALKALI)) {
-                    assertThat(rung.bridgeBefore()).as(Questions.text(q) + rung.method())
-                            .anyMatch(b -> b.after().equals("iron_neutral"));
-                    spoke = true;
-                }
-            }
-            return spoke;
+            Set<Reactive> clashing = Set.of(Reactive.ACID, Reactive.ALKALI);
+            assertThat(Checks.unbridged(answer, "iron_neutral", clashing)).as(Questions.text(q)).isEmpty();
+            return answer.rungs().stream().anyMatch(r -> clashing.stream()
+                    .anyMatch(BASE.agentOf(BASE.methods().get(r.method()))::holds));
         });
     }
 
@@ -296,13 +293,29 @@ class LawsTest {
             Answer with = Base.ask(Questions.text(q, facts));
             facts.remove("paintAgeDays");
             Answer without = Base.ask(Questions.text(q, facts));
-            for (Answer.Rung rung : without.rungs()) {
-                if (with.barred().stream().anyMatch(b -> b.method().equals(rung.method()))) {
-                    assertThat(rung.gates().stream().anyMatch(g -> g.id().equals("ask_paint_age"))).as(rung.method() + Questions.text(q, facts)).isTrue();
-                }
-            }
+            assertThat(Checks.unasked(with, without, "ask_paint_age")).as(Questions.text(q, facts)).isEmpty();
             return without.rungs().size() > with.rungs().size();
         });
+    }
+
+    @Test
+    void law_12_panel_sun_and_bay_left_out_are_asked_for() {
+        Map<String, String> told = Map.of("ask_panel", "{airC: 24, panelC: 52, sun: shade, outdoors: true}",
+                "ask_sun", "{airC: 24, panelC: 24, sun: direct, outdoors: true}",
+                "ask_bay", "{airC: 24, panelC: 24, sun: shade, indoors: {volumeM3: 60, airChangesPerHour: 0.3}}");
+        Map<String, String> untold = Map.of("ask_panel", "{airC: 24, sun: shade, outdoors: true}",
+                "ask_sun", "{airC: 24, panelC: 24, outdoors: true}", "ask_bay", "{airC: 24, panelC: 24, sun: shade}");
+        told.forEach((gate, setting) -> law("12 " + gate, seed -> {
+            Questions draw = new Questions(seed);
+            TreeMap<String, String> q = draw.draw();
+            TreeMap<String, String> facts = draw.facts();
+            q.put("setting", setting);
+            Answer with = Base.ask(Questions.text(q, facts));
+            q.put("setting", untold.get(gate));
+            Answer without = Base.ask(Questions.text(q, facts));
+            assertThat(Checks.unasked(with, without, gate)).as(Questions.text(q, facts)).isEmpty();
+            return !without.rungs().isEmpty();
+        }));
     }
 
     @Test
@@ -319,16 +332,8 @@ class LawsTest {
             Answer answer = Base.ask(Questions.text(q, new TreeMap<>(java.util.Map.of("totalFilmMicrons",
                     "{min: 110, max: 120}", "clearMicrons", "" + clear, "paintAgeDays", "900", "refinished", "false"))));
             double budget = Math.min(7.5, clear / 4.0);
-            boolean spoke = false;
-            for (Answer.Rung rung : answer.rungs()) {
-                Method method = BASE.methods().get(rung.method());
-                double taken = method.severity().filmMicrons() + (method.removesFilm() ? method.correction().stream()
-                        .map(BASE.methods()::get).filter(m -> m.family().equals("polish"))
-                        .mapToDouble(m -> m.severity().filmMicrons()).sum() : 0);
-                assertThat(taken).as(rung.method()).isLessThanOrEqualTo(budget);
-                spoke |= taken >= 0.3;
-            }
-            return spoke;
+            assertThat(Checks.overBudget(answer, budget)).as(Questions.text(q)).isEmpty();
+            return answer.rungs().stream().anyMatch(r -> Checks.taken(r.method()) >= 0.3);
         });
     }
 }

@@ -1,0 +1,99 @@
+package rungwise.cases;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Assumptions;
+import org.junit.jupiter.api.Test;
+import rungwise.Base;
+import rungwise.cli.CaseFile;
+import rungwise.knowledge.Mappers;
+import rungwise.ladder.Advisor;
+import rungwise.ladder.BadQuestion;
+import rungwise.ladder.QuestionReader;
+import rungwise.rules.RuleBook;
+import tools.jackson.databind.JsonNode;
+
+/**
+ * Leaves out each rule in turn: some case must then differ, in a rung, bar, gate, order, bridge, step or protection.
+ * A long run, {@code mvn -Pmutation test -Dtest=MutationTest}; its last result is kept in {@code mutation.yaml}.
+ */
+class MutationTest {
+    private static final Path CASES = Path.of("src/test/resources/cases");
+    private static final Path LAST = Path.of("src/test/resources/mutation.yaml");
+
+    @Test
+    void the_last_run_names_every_rule_that_no_case_would_miss() throws IOException {
+        JsonNode last = Mappers.yaml().readTree(Files.readString(LAST));
+        assertThat(last.path("revision").asString()).matches("[0-9a-f]{12}");
+        assertThat(last.path("rules").asInt()).isEqualTo(last.path("missed").asInt() + last.path("survivors").size());
+        last.path("survivors").properties().forEach(s -> {
+            assertThat(Base.advisor().rules().rules()).containsKey(s.getKey());
+            assertThat(s.getValue().asString()).as("why " + s.getKey() + " may survive").isNotBlank();
+        });
+    }
+
+    @Test
+    void every_rule_is_missed_by_some_case() throws IOException {
+        Assumptions.assumeTrue(Boolean.getBoolean("mutation"), "a long run of its own");
+        Instant start = Instant.now();
+        Map<String, List<JsonNode>> casesOf = casesByRule();
+        Set<String> survivors = ConcurrentHashMap.newKeySet();
+        casesOf.entrySet().parallelStream().filter(e -> !isMissed(e.getKey(), e.getValue()))
+                .forEach(e -> survivors.add(e.getKey()));
+        System.out.println("mutation at revision " + Base.advisor().knowledge().revision() + ": " + casesOf.size()
+                + " rules left out in turn, " + (casesOf.size() - survivors.size()) + " missed by a case, survivors "
+                + new TreeSet<>(survivors) + "; " + Duration.between(start, Instant.now()).toSeconds() + " s");
+        Set<String> known = new TreeSet<>();
+        Mappers.yaml().readTree(Files.readString(LAST)).path("survivors").properties().forEach(s -> known.add(s.getKey()));
+        assertThat(known).as("survivors that mutation.yaml explains").containsAll(survivors);
+    }
+
+    private static boolean isMissed(String rule, List<JsonNode> cases) {
+        CaseFile without = new CaseFile(new Advisor(Base.advisor().knowledge(), Base.advisor().rules().without(rule)));
+        return cases.stream().anyMatch(one -> !without.differences(one).isEmpty());
+    }
+
+    /** Each case from a cold start, as verdicts on a surface and the order of methods are kept between questions. */
+    private static Map<String, List<JsonNode>> casesByRule() throws IOException {
+        Map<String, List<JsonNode>> byRule = new TreeMap<>();
+        Base.advisor().rules().rules().keySet().forEach(rule -> byRule.put(rule, new ArrayList<>()));
+        for (JsonNode one : cases()) {
+            fired(one).forEach(rule -> byRule.get(rule).add(one));
+        }
+        return byRule;
+    }
+
+    private static Set<String> fired(JsonNode one) {
+        RuleBook book = Base.advisor().rules().unfired();
+        try {
+            new Advisor(Base.advisor().knowledge(), book).answer(QuestionReader.read(one.path("question"),
+                    Base.advisor().knowledge()), true);
+            return book.fired();
+        } catch (BadQuestion refused) {
+            return Set.of();
+        }
+    }
+
+    private static List<JsonNode> cases() throws IOException {
+        List<JsonNode> all = new ArrayList<>();
+        try (Stream<Path> files = Files.list(CASES)) {
+            for (Path file : files.sorted().toList()) {
+                Mappers.yaml().readTree(Files.readString(file)).forEach(all::add);
+            }
+        }
+        return all;
+    }
+}
