@@ -135,9 +135,10 @@ public final class WetTime {
 
         double dry() {
             double seconds = 0;
+            double solvent = volume(true);
             for (int step = 0; step < STEPS; step++) {
                 double volume = volume(false);
-                if (volume <= ends || volume(true) <= spent) {
+                if (volume <= ends || solvent <= spent) {
                     return seconds;
                 }
                 double fastest = lose();
@@ -145,7 +146,11 @@ public final class WetTime {
                     return FOR_GOOD_SECONDS;
                 }
                 // the last step takes what is still to go
-                seconds += pass(Math.min(FINE, volume - ends + 1e-9) / fastest);
+                double by = pass(Math.min(FINE, volume - ends + 1e-9) / fastest);
+                double left = volume(true);
+                // it is spent somewhere within the step
+                seconds += left <= spent ? by * (solvent - spent) / (solvent - left) : by;
+                solvent = left;
             }
             return FOR_GOOD_SECONDS;
         }
