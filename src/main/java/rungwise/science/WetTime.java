@@ -1,7 +1,6 @@
 package rungwise.science;
 
 import java.util.List;
-import java.util.stream.IntStream;
 
 /**
  * How long a film stays wet.
@@ -13,7 +12,9 @@ import java.util.stream.IntStream;
 public final class WetTime {
     private static final double G = 9.80665;
     private static final int STEPS = 20_000;
-    /** Step of what need not be exact: a hundredth of the film. */
+    /** Step of a drying time, of the film. */
+    private static final double FINE = 1.0 / 200;
+    /** Step of what need not be exact. */
     private static final double COARSE = 0.01;
     /** Share of its solvent at which a film is spent. */
     private static final double SPENT = 0.1;
@@ -95,49 +96,61 @@ public final class WetTime {
         return new Film(parts, 0, air, reference).leftAfter(secondsPerMicron);
     }
 
-    /** One micrometre of film on its way out. */
+    /** One micrometre of film on its way out. Plain arrays: an answer dries some dozens of films. */
     private static final class Film {
         private final Evaporation.Component[] components;
         private final double[] pure;
+        /** Volume of a mole, in µm on a square metre. */
+        private final double[] micronsPerMol;
         /** Moles on a square metre. */
         private final double[] moles;
+        /** Moles lost in a second. */
         private final double[] loss;
         private final Evaporation.Air air;
         private final double ends;
         private final double spent;
-        private final int water;
+        private int water = -1;
 
         Film(List<Part> parts, double solidVolume, Evaporation.Air air, Evaporation.Component reference) {
+            int n = parts.size();
             double whole = solidVolume + parts.stream().mapToDouble(Part::volume).sum();
-            components = parts.stream().map(Part::component).toArray(Evaporation.Component[]::new);
-            pure = parts.stream().mapToDouble(p -> Evaporation.pure(p.component(), air, reference)).toArray();
-            moles = parts.stream().mapToDouble(p -> p.volume() / whole * p.component().gramsPerCm3()
-                    / p.component().gramsPerMol()).toArray();
-            loss = new double[moles.length];
+            components = new Evaporation.Component[n];
+            pure = new double[n];
+            micronsPerMol = new double[n];
+            moles = new double[n];
+            loss = new double[n];
             this.air = air;
+            for (int i = 0; i < n; i++) {
+                Evaporation.Component component = parts.get(i).component();
+                components[i] = component;
+                pure[i] = Evaporation.pure(component, air, reference);
+                micronsPerMol[i] = component.gramsPerMol() / component.gramsPerCm3();
+                moles[i] = parts.get(i).volume() / whole / micronsPerMol[i];
+                water = component.isWater() ? i : water;
+            }
             ends = Math.max(solidVolume / whole, 1e-3);
-            water = IntStream.range(0, components.length).filter(i -> components[i].isWater()).findFirst().orElse(-1);
-            double solvent = solvent();
+            double solvent = volume(true);
             spent = water >= 0 && solvent * whole >= (whole - solidVolume) / 2 ? solvent * SPENT : -1;
         }
 
         double dry() {
             double seconds = 0;
+            double solvent = volume(true);
             for (int step = 0; step < STEPS; step++) {
-                double volume = IntStream.range(0, moles.length).mapToDouble(this::volume).sum();
-                if (volume <= ends || solvent() <= spent) {
+                double volume = volume(false);
+                if (volume <= ends || solvent <= spent) {
                     return seconds;
                 }
                 double fastest = lose();
                 if (fastest * FOR_GOOD_SECONDS < volume) {
                     return FOR_GOOD_SECONDS;
                 }
-                // a step takes a five-hundredth of the film, or what is still to go
-                double by = Math.min(1.0 / 500, volume - ends + 1e-9) / fastest;
-                for (int i = 0; i < loss.length; i++) {
-                    moles[i] = Math.max(0, moles[i] - loss[i] * by / components[i].gramsPerMol());
-                }
-                seconds += by;
+                // the last step takes what is still to go
+                double by = pass(Math.min(FINE, volume - ends + 1e-9) / fastest);
+                double left = volume(true);
+                // it is spent somewhere within the step
+                seconds += left <= spent ? by * (solvent - spent) / (solvent - left) : by;
+                solvent = left;
             }
             return FOR_GOOD_SECONDS;
         }
@@ -147,17 +160,23 @@ public final class WetTime {
             double seconds = 0;
             for (int step = 0; step < STEPS && seconds < until; step++) {
                 double fastest = lose();
-                double volume = IntStream.range(0, moles.length).mapToDouble(this::volume).sum();
+                double volume = volume(false);
                 if (volume <= 1e-3 || fastest * FOR_GOOD_SECONDS < volume) {
                     break;
                 }
-                double by = Math.min(COARSE / fastest, until - seconds);
-                for (int i = 0; i < loss.length; i++) {
-                    moles[i] = Math.max(0, moles[i] - loss[i] * by / components[i].gramsPerMol());
-                }
-                seconds += by;
+                seconds += pass(Math.min(COARSE / fastest, until - seconds));
             }
-            return IntStream.range(0, moles.length).mapToDouble(i -> first[i] == 0 ? 0 : moles[i] / first[i]).toArray();
+            for (int i = 0; i < first.length; i++) {
+                first[i] = first[i] == 0 ? 0 : moles[i] / first[i];
+            }
+            return first;
+        }
+
+        private double pass(double seconds) {
+            for (int i = 0; i < loss.length; i++) {
+                moles[i] = Math.max(0, moles[i] - loss[i] * seconds);
+            }
+            return seconds;
         }
 
         /** Works out the loss of each part; what they lose together, in µm a second. */
@@ -170,29 +189,27 @@ public final class WetTime {
                     most = i;
                 }
             }
+            boolean watered = water >= 0 && moles[water] > 0;
             double fastest = 0;
             for (int i = 0; i < moles.length; i++) {
                 double coefficient = 1;
-                if (water >= 0 && moles[water] > 0 && i != water && components[i].besideWater().isPresent()) {
-                    coefficient = components[i].besideWater().get().ofSolvent(moles[i], moles[water]);
-                } else if (i == water && most >= 0 && moles[water] > 0) {
+                if (watered && i == water && most >= 0) {
                     coefficient = components[most].besideWater().get().ofWater(moles[most], moles[water]);
+                } else if (watered && i != water && components[i].besideWater().isPresent()) {
+                    coefficient = components[i].besideWater().get().ofSolvent(moles[i], moles[water]);
                 }
-                loss[i] = Evaporation.loss(components[i], coefficient * moles[i] / all, air, pure[i]);
-                fastest += loss[i] / components[i].gramsPerCm3();
+                loss[i] = Evaporation.loss(components[i], coefficient * moles[i] / all, air, pure[i])
+                        / components[i].gramsPerMol();
+                fastest += loss[i] * micronsPerMol[i];
             }
             return fastest;
         }
 
-        private double volume(int i) {
-            return moles[i] * components[i].gramsPerMol() / components[i].gramsPerCm3();
-        }
-
-        /** Volume of what is no water, in µm. */
-        private double solvent() {
+        /** In µm; of what is no water, or of all. */
+        private double volume(boolean solvent) {
             double volume = 0;
             for (int i = 0; i < moles.length; i++) {
-                volume += i == water ? 0 : volume(i);
+                volume += solvent && i == water ? 0 : moles[i] * micronsPerMol[i];
             }
             return volume;
         }

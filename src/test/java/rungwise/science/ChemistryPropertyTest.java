@@ -109,6 +109,13 @@ class ChemistryPropertyTest {
                 .isGreaterThanOrEqualTo(calm * 0.99);
     }
 
+    /** Spent within a step: counting the step whole once made moister air dry it sooner. */
+    @Example
+    void a_film_that_is_spent_within_a_step_does_not_count_the_whole_of_it() {
+        double calm = seconds(0.81, 0.02, new Evaporation.Air(0, 0.1, 0.87));
+        assertThat(seconds(0.81, 0.02, new Evaporation.Air(0, 0.1, 0.92))).isGreaterThanOrEqualTo(calm * 0.995);
+    }
+
     private static double seconds(double share, double solids, Evaporation.Air air) {
         return WetTime.secondsPerMicron(List.of(new WetTime.Part(ALCOHOL, share), new WetTime.Part(WATER, 1 - share)),
                 solids, air, REFERENCE);
