@@ -1,0 +1,67 @@
+package rungwise.http;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.net.URI;
+import java.net.http.HttpClient;
+import java.net.http.HttpRequest;
+import java.net.http.HttpResponse;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import rungwise.Base;
+import rungwise.knowledge.Mappers;
+import rungwise.shoplog.Shoplog;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.json.JsonMapper;
+
+/** A morning at the demo yard over a real socket and a real log: what is it, what first, what next, what was learnt. */
+class SessionTest {
+    private static final JsonMapper JSON = new JsonMapper();
+    private static final HttpClient CLIENT = HttpClient.newHttpClient();
+    /** What a single try may move a chance by: a prior is worth twenty. */
+    private static final double ONE_TRY = 0.05;
+
+    @TempDir
+    private Path folder;
+
+    @Test
+    void an_unknown_spot_is_named_tried_cleared_and_learnt_from() throws Exception {
+        JsonNode script = Mappers.yaml().readTree(Files.readString(Path.of("demo-data/session/beads-on-the-roof.yaml")));
+        JsonNode ladder = script.path(3).path("body");
+        try (Learning learning = new Learning(Shoplog.open(folder.toString()), Base.advisor().knowledge(), true);
+                Service service = Service.start(Base.advisor(), Optional.of(learning), "127.0.0.1", 0)) {
+            double degreaserBefore = chance(service, ladder, "citrus_degreaser");
+            double gelBefore = chance(service, ladder, "alc_gel");
+            for (JsonNode step : script) {
+                HttpResponse<String> response = post(service, step.path("post").asString(), step.path("body"));
+                assertThat(response.statusCode()).as(step.path("says").asString() + response.body()).isEqualTo(step.path("status").asInt());
+                JsonNode answer = JSON.readTree(response.body());
+                step.path("back").properties().forEach(back -> assertThat(answer.at(back.getKey()).asString())
+                        .as(step.path("says").asString() + " " + back.getKey()).isEqualTo(back.getValue().asString()));
+            }
+            // the lessons are read from the log there and then; ladders follow it every two seconds
+            assertThat(JSON.readTree(CLIENT.send(HttpRequest.newBuilder(URI.create("http://127.0.0.1:" + service.port() + "/v1/learned"))
+                    .build(), HttpResponse.BodyHandlers.ofString()).body()).path("counted").asInt()).isEqualTo(2);
+            assertThat(degreaserBefore - chance(service, ladder, "citrus_degreaser")).isPositive().isLessThan(ONE_TRY);
+            assertThat(chance(service, ladder, "alc_gel") - gelBefore).isPositive().isLessThan(ONE_TRY);
+        }
+    }
+
+    private static double chance(Service service, JsonNode ladder, String method) throws Exception {
+        for (JsonNode rung : JSON.readTree(post(service, "/v1/ladders", ladder).body()).path("rungs")) {
+            if (rung.path("method").asString().equals(method)) {
+                return rung.path("chance").path("mean").asDouble();
+            }
+        }
+        throw new AssertionError(method + " is no rung");
+    }
+
+    private static HttpResponse<String> post(Service service, String path, JsonNode body) throws Exception {
+        return CLIENT.send(HttpRequest.newBuilder(URI.create("http://127.0.0.1:" + service.port() + path))
+                .header("Content-Type", "application/json").POST(HttpRequest.BodyPublishers.ofString(JSON.writeValueAsString(body)))
+                .build(), HttpResponse.BodyHandlers.ofString());
+    }
+}
