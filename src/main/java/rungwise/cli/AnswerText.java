@@ -2,6 +2,7 @@ package rungwise.cli;
 
 import java.io.PrintWriter;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -19,6 +20,7 @@ import rungwise.rules.Because;
 /** An answer for a person at a wash bay: the next step first, then the ladder, then what was left out and why. */
 final class AnswerText {
     private static final int BARRED_SHOWN = 12;
+    private static final int SOON_DRY_SHOWN = 4;
     /** Rules that say no more than that a method and this material were not made for each other. */
     private static final Set<String> FOR_SOMETHING_ELSE = Set.of("n02", "n03", "b052", "g01l");
     /** The steps by which a method is passed over, as one would say them; --why gives the figures. */
@@ -105,6 +107,13 @@ final class AnswerText {
             lines.add("… and " + byReason.values().stream().skip(BARRED_SHOWN).mapToInt(List::size).sum()
                     + " more for other reasons; --json names them all.");
         }
+        List<String> soonDry = barred.stream().filter(b -> b.opensWith().isPresent())
+                .filter(b -> b.staysWet().filter(w -> w.basis().equals("computed")).isPresent())
+                .sorted(Comparator.comparingDouble(b -> b.staysWet().get().toSeconds())).limit(SOON_DRY_SHOWN)
+                .map(b -> b.name() + " " + span(b.staysWet().get())).toList();
+        if (!soonDry.isEmpty()) {
+            lines.add("Wet for only so long now: " + String.join(", ", soonDry) + ".");
+        }
         if (!elsewhere.isEmpty()) {
             lines.add("Left out here: " + elsewhere.size() + " made for another material; --why METHOD tells of one.");
         }
@@ -144,12 +153,16 @@ final class AnswerText {
 
     private void wet(String label, Answer.Wet wet) {
         if (wet.basis().equals("computed")) {
-            String from = minutes(wet.fromSeconds());
-            String to = minutes(wet.toSeconds());
-            out.println(label + (from.equals(to) ? from : from + " to " + to) + wet.atOnce().spots()
+            out.println(label + span(wet) + wet.atOnce().spots()
                     .map(s -> s + (s == 1 ? " spot" : " spots")).or(() -> wet.atOnce().areaM2().map(m -> Figures.text(m) + " m²"))
                     .map(most -> "; wet at most " + most + " at once").orElse(""));
         }
+    }
+
+    private static String span(Answer.Wet wet) {
+        String from = minutes(wet.fromSeconds());
+        String to = minutes(wet.toSeconds());
+        return from.equals(to) ? from : from + " to " + to;
     }
 
     private static String minutes(double seconds) {

@@ -48,7 +48,7 @@ class DemoFiguresTest {
     void in_sun_and_wind_it_is_dry_sooner_less_is_wetted_at_once_and_the_panel_waits() {
         JsonNode sun = json("ladder", SPOTS + "resin-in-sun-and-wind.yaml");
         JsonNode shade = json("ladder", SPOTS + "resin-in-the-shade.yaml");
-        for (String method : List.of("alc_50", "alc_70", "citrus_degreaser", "terpene_neat")) {
+        for (String method : List.of("alc_50", "citrus_degreaser", "terpene_neat")) {
             JsonNode hot = wet(sun, method);
             JsonNode cool = wet(shade, method);
             assertThat(hot.path("basis").asString()).as(method).isEqualTo("computed");
@@ -99,13 +99,15 @@ class DemoFiguresTest {
 
     /** Limits: E04, E17 and as each substance says; additive rule: 29 CFR 1910.1000(d); factor: 29 CFR 1910.134. */
     @Test
-    void a_closed_bay_gets_a_ventilation_figure_and_a_respirator_class() {
+    void a_closed_bay_gets_a_ventilation_figure_and_a_respirator_class() throws IOException {
         JsonNode answer = json("ladder", SPOTS + "tar-in-a-closed-bay.yaml");
         JsonNode terpene = answer.path("rungs").valueStream().filter(r -> r.path("method").asString().equals("terpene_neat")).findFirst().orElseThrow();
         assertThat(terpene.path("ppe").valueStream().map(p -> p.path("item").asString())).contains("vapour_half_mask");
         assertThat(terpene.path("risks").valueStream().map(r -> r.path("text").asString())).anyMatch(t -> t.matches(
                 "The bay needs \\d+ air changes an hour while it lasts.*half mask with vapour cartridges\\. A particle mask stops no vapour\\."));
-        JsonNode blend = answer.path("rungs").valueStream().filter(r -> r.path("method").asString().equals("panel_wipe_blend")).findFirst().orElseThrow();
+        Path wiped = Files.writeString(folder.resolve("wiped.yaml"), Files.readString(Path.of(SPOTS + "tar-in-a-closed-bay.yaml"))
+                + "shelf: [panel_wipe_blend]\n");
+        JsonNode blend = json("ladder", wiped.toString()).path("rungs").valueStream().filter(r -> r.path("method").asString().equals("panel_wipe_blend")).findFirst().orElseThrow();
         assertThat(blend.path("risks").toString()).as("by its substances").contains("light naphtha", "isopropanol", "of 200 ppm", "together");
     }
 }
