@@ -2,7 +2,6 @@ package rungwise.knowledge;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
-import java.net.URI;
 import java.net.URISyntaxException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.FileSystem;
@@ -45,17 +44,23 @@ public final class KnowledgeFiles {
 
     /** A folder on the class path, whether that is a directory or the program's own jar. */
     public static Map<String, String> builtIn(String folder) {
-        try {
-            URI code = KnowledgeFiles.class.getProtectionDomain().getCodeSource().getLocation().toURI();
-            Path path = Path.of(code);
-            if (Files.isDirectory(path)) {
-                return inFolder(path.resolve(folder));
-            }
-            try (FileSystem jar = FileSystems.newFileSystem(path)) {
-                return inFolder(jar.getPath(folder));
-            }
-        } catch (URISyntaxException | IOException e) {
+        Path program = program();
+        if (Files.isDirectory(program)) {
+            return inFolder(program.resolve(folder));
+        }
+        try (FileSystem jar = FileSystems.newFileSystem(program)) {
+            return inFolder(jar.getPath(folder));
+        } catch (IOException e) {
             throw new IllegalStateException("the program cannot read its own " + folder, e);
+        }
+    }
+
+    /** Where the program itself lies: its jar, or a directory of classes. */
+    public static Path program() {
+        try {
+            return Path.of(KnowledgeFiles.class.getProtectionDomain().getCodeSource().getLocation().toURI());
+        } catch (URISyntaxException e) {
+            throw new IllegalStateException("the program cannot find its own place", e);
         }
     }
 

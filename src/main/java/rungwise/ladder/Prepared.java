@@ -21,6 +21,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import rungwise.knowledge.KnowledgeBase;
+import rungwise.knowledge.KnowledgeFiles;
 import rungwise.knowledge.Surface;
 import rungwise.rules.RuleBook;
 import rungwise.rules.RuleBooks;
@@ -61,7 +62,7 @@ public final class Prepared {
 
     /** The advisor of what the program carries; empty where it runs from a folder of classes, which may be stale. */
     static Optional<Advisor> advisor() {
-        return isJar() ? Optional.of(fromBuild()) : Optional.empty();
+        return Files.isRegularFile(KnowledgeFiles.program()) ? Optional.of(fromBuild()) : Optional.empty();
     }
 
     static Advisor fromBuild() {
@@ -79,10 +80,6 @@ public final class Prepared {
     static Optional<Map<String, Judged>> standing(String surface) {
         return Optional.ofNullable(((Map<String, Map<String, Judged>>) read(STANDING + surface.split("\\+")[0], Map.class))
                 .get(surface));
-    }
-
-    private static boolean isJar() {
-        return Files.isRegularFile(Path.of(Prepared.class.getProtectionDomain().getCodeSource().getLocation().getPath()));
     }
 
     private static void write(Path file, Object what) throws IOException {
