@@ -12,6 +12,7 @@ import rungwise.diagnosis.Identification.Check;
 import rungwise.diagnosis.Identification.NextCheck;
 import rungwise.diagnosis.Identification.Outcome;
 import rungwise.diagnosis.Identification.Withheld;
+import rungwise.knowledge.Figures;
 import rungwise.knowledge.Inspection;
 import rungwise.knowledge.KnowledgeBase;
 import rungwise.knowledge.Observation;
@@ -153,14 +154,10 @@ final class Checks {
             Map.Entry<String, Double> top = after.entrySet().stream().max(Map.Entry.<String, Double>comparingByValue()
                     .thenComparing(Map.Entry.comparingByKey())).orElseThrow();
             all.add(new Outcome(i < outcomes.size() ? Optional.of(outcomes.get(i).id()) : Optional.empty(),
-                    i < outcomes.size() ? outcomes.get(i).says() : "None of these is seen.", rounded(share),
-                    top.getKey(), rounded(top.getValue()), outlook.first()));
+                    i < outcomes.size() ? outcomes.get(i).says() : "None of these is seen.", Figures.thousandths(share),
+                    top.getKey(), Figures.thousandths(top.getValue()), outlook.first()));
         }
         return new Check(check.id(), check.name(), check.how(), check.minutes(),
-                rounded(now.minutes() - expected - check.minutes() * base.weights().work()), all);
-    }
-
-    private static double rounded(double value) {
-        return Math.round(value * 1000) / 1000.0;
+                Figures.thousandths(now.minutes() - expected - check.minutes() * base.weights().work()), all);
     }
 }

@@ -11,6 +11,7 @@ import rungwise.diagnosis.Identification.NextCheck;
 import rungwise.diagnosis.Identification.Sign;
 import rungwise.diagnosis.Identification.Suspect;
 import rungwise.knowledge.Contaminant;
+import rungwise.knowledge.Figures;
 import rungwise.knowledge.KnowledgeBase;
 import rungwise.knowledge.Observation;
 import rungwise.ladder.Advisor;
@@ -62,7 +63,7 @@ public final class Identifier {
         Answer.Next next = noted.tells() ? spots.answer(belief).next() : advisor.answer(spot.question()).next();
         String verdict = verdict(suspects.get(0));
         return new Identification(base.revision(), verdict, says(verdict, suspects), suspects,
-                rounded(1 - suspects.stream().mapToDouble(s -> belief.get(s.contaminant())).sum()),
+                Figures.thousandths(1 - suspects.stream().mapToDouble(s -> belief.get(s.contaminant())).sum()),
                 contradictions(noted, suspects), check, next);
     }
 
@@ -80,7 +81,7 @@ public final class Identifier {
             if (suspects.size() < LISTED_AT_LEAST || belief.get(id) >= LISTED_FROM && suspects.size() < LISTED_AT_MOST) {
                 Contaminant contaminant = base.contaminants().get(id);
                 List<Sign> signs = weighing.signs(noted, question, id);
-                suspects.add(new Suspect(id, contaminant.name(), rounded(belief.get(id)),
+                suspects.add(new Suspect(id, contaminant.name(), Figures.thousandths(belief.get(id)),
                         base.signs().frequencyOf(id).id(), signs.stream().filter(s -> s.ratio() > 1).toList(),
                         signs.stream().filter(s -> s.ratio() < 1).toList(), contaminant.recognise().lookAlikes()));
             }
@@ -131,9 +132,5 @@ public final class Identifier {
             }
         }
         return all;
-    }
-
-    private static double rounded(double value) {
-        return Math.round(value * 1000) / 1000.0;
     }
 }

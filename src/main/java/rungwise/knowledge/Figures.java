@@ -1,10 +1,11 @@
 package rungwise.knowledge;
 
-/** Numbers as a person writes them: no trailing zeros, at most two decimals. */
+/** Figures as they are written out. */
 public final class Figures {
     private Figures() {
     }
 
+    /** As a person writes it: no trailing zeros, at most two decimals. */
     public static String text(double value) {
         if (Math.rint(value) == value && Math.abs(value) < 1e9) {
             return Long.toString((long) value);
@@ -19,5 +20,10 @@ public final class Figures {
             return whole;
         }
         return rest % 10 == 0 ? whole + "." + rest / 10 : whole + "." + (rest < 10 ? "0" : "") + rest;
+    }
+
+    /** A share or chance as an answer gives it. */
+    public static double thousandths(double value) {
+        return Math.round(value * 1000) / 1000.0;
     }
 }

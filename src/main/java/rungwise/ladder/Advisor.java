@@ -168,8 +168,8 @@ public final class Advisor {
         Answer.WayOut wayOut = step.wayOut(rungs);
         List<Answer.Around> before = around.of(steps(steps, "before", question, ladder));
         return new Answer(base.revision(), question, assumed(scene), hold,
-                new Answer.State(round(ladder.belief().fresh()), round(ladder.belief().hardened()),
-                        round(scene.deposit().marked())),
+                new Answer.State(Figures.thousandths(ladder.belief().fresh()), Figures.thousandths(ladder.belief().hardened()),
+                        Figures.thousandths(scene.deposit().marked())),
                 before, rungs, alternatives, passedOver(ladder, candidacy, scene, question),
                 barred(candidacy, scene, question, all, wetness), neighbours(candidacy, ladder, rungs),
                 around.of(steps(steps, "after", question, ladder)), wayOut,
@@ -177,10 +177,6 @@ public final class Advisor {
                 expected(stopped ? List.of() : ladder.rungs(), ladder.belief(), scene, assembly), close.of(Advice.class)
                 .stream().map(a -> new Answer.Advice(a.conclusion().about(), a.conclusion().text(), List.of(a.because())))
                 .distinct().toList());
-    }
-
-    private static double round(double value) {
-        return Math.round(value * 1000) / 1000.0;
     }
 
     private static Optional<Answer.Held> hold(Scene scene) {
@@ -274,7 +270,7 @@ public final class Advisor {
     }
 
     private static Answer.PassedOver passedOver(Choice choice, String step, String why, Belief belief) {
-        return new Answer.PassedOver(choice.id(), choice.method().name(), step, why, round(choice.mean(belief)),
+        return new Answer.PassedOver(choice.id(), choice.method().name(), step, why, Figures.thousandths(choice.mean(belief)),
                 List.of(new Because("worth:" + step.replace(' ', '-'), Steps.SAYS.get(step), Steps.CAUSE.get(step),
                         List.of(why), choice.method().sources(), Basis.COMMON_PRACTICE)));
     }
@@ -332,8 +328,8 @@ public final class Advisor {
             leftHardened *= 1 - rung.ifHardened();
         }
         double best = rungs.isEmpty() ? 0 : assembly.minutes(rungs.get(0).method());
-        return new Answer.Expected(rungs.isEmpty() ? 0 : round(1 - leftFresh - leftHardened),
-                round(scene.deposit().marked()), round(1 - unmarked),
-                new Answer.Took(round(best), round(likely), round(worst)));
+        return new Answer.Expected(rungs.isEmpty() ? 0 : Figures.thousandths(1 - leftFresh - leftHardened),
+                Figures.thousandths(scene.deposit().marked()), Figures.thousandths(1 - unmarked),
+                new Answer.Took(Figures.thousandths(best), Figures.thousandths(likely), Figures.thousandths(worst)));
     }
 }

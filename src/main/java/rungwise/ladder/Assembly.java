@@ -91,18 +91,14 @@ final class Assembly {
         return new Answer.Rung(rank, method.id(), method.name(),
                 new Answer.Grades(choice.severity().mechanical(), choice.severity().chemical(),
                         choice.severity().thermal(), choice.severity().filmMicrons(), choice.carried().fields()),
-                new Answer.Odds(round(mean), round(Math.max(0, mean - half)), round(Math.min(1, mean + half)),
+                new Answer.Odds(Figures.thousandths(mean), Figures.thousandths(Math.max(0, mean - half)), Figures.thousandths(Math.min(1, mean + half)),
                         choice.likely().basis(computed.isComputed(scene.contaminant().id(), method.id()))),
-                round(minutes(method)), agent(choice.use()), new Answer.Span(dwell.from(), dwell.to()),
+                Figures.thousandths(minutes(method)), agent(choice.use()), new Answer.Span(dwell.from(), dwell.to()),
                 wetness.of(choice),
                 method.window().map(w -> new Answer.Span(w.from(), w.to())), method.pressureBar(),
                 choice.use().tool().name(), method.technique(), tries(method), method.level(), method.stopSigns(),
                 risks(choice), ppe(choice), gates(choice), method.waste(), bridges(choice, earlier),
                 ifCleared(method), ifMarked(method), reasons(choice, belief));
-    }
-
-    private static double round(double value) {
-        return Math.round(value * 1000) / 1000.0;
     }
 
     /** Minutes for the whole extent, dwell included once: it runs on all spots at the same time. */
@@ -211,7 +207,7 @@ final class Assembly {
                         .replace('_', ' ') + " against " + bond.replace('_', ' ')),
                 List.of("chance fresh " + Figures.text(choice.ifFresh()) + ", hardened "
                         + Figures.text(choice.ifHardened()) + "; believed hardened "
-                        + Figures.text(round(belief.hardened()))),
+                        + Figures.text(Figures.thousandths(belief.hardened()))),
                 override.map(o -> o.sources()).orElse(choice.method().sources()),
                 override.map(o -> o.basis()).orElse(Basis.MEMORY)));
         if (choice.likely().learned()) {
@@ -227,10 +223,10 @@ final class Assembly {
         Likely before = Likely.prior(scene.contaminant().chances(choice.method()));
         return new Because("learned", "The log of this shop moved the chance.",
                 "A prior of the trade is worth twenty tries; what was recorded here is weighed against it.",
-                List.of("fresh " + Figures.text(before.ifFresh()) + " to " + Figures.text(round(now.ifFresh())) + " on "
-                        + Figures.text(round(now.triesFresh())) + " tries, hardened "
-                        + Figures.text(before.ifHardened()) + " to " + Figures.text(round(now.ifHardened())) + " on "
-                        + Figures.text(round(now.triesHardened())) + " tries"), List.of(), Basis.COMMON_PRACTICE);
+                List.of("fresh " + Figures.text(before.ifFresh()) + " to " + Figures.text(Figures.thousandths(now.ifFresh())) + " on "
+                        + Figures.text(Figures.thousandths(now.triesFresh())) + " tries, hardened "
+                        + Figures.text(before.ifHardened()) + " to " + Figures.text(Figures.thousandths(now.ifHardened())) + " on "
+                        + Figures.text(Figures.thousandths(now.triesHardened())) + " tries"), List.of(), Basis.COMMON_PRACTICE);
     }
 
     private static <T> List<T> join(List<T> one, List<T> two) {

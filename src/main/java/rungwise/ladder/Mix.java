@@ -147,10 +147,10 @@ final class Mix {
         }
         List<Able> able = ordered(candidates());
         able.removeIf(a -> passes(a, a.mean() < Worth.POINTLESS_BELOW, "pointless", "chance "
-                + Figures.text(round(a.mean())) + " over all it may be, under " + Figures.text(Worth.POINTLESS_BELOW)));
+                + Figures.text(Figures.thousandths(a.mean())) + " over all it may be, under " + Figures.text(Worth.POINTLESS_BELOW)));
         able.removeIf(a -> passes(a, a.mean() < Worth.REAL_FROM && (a.takesFilm() || a.asks()), "earned",
                 (a.takesFilm() ? "takes film" : "needs agreement") + " for a chance of "
-                        + Figures.text(round(a.mean())) + " over all it may be"));
+                        + Figures.text(Figures.thousandths(a.mean())) + " over all it may be"));
         Set<String> forced = new HashSet<>();
         able.stream().filter(a -> a.mean() >= Worth.REAL_FROM && !a.takesFilm()
                         && (a.dwell() <= SLOW_OVER_MINUTES || a.dwell() <= question.canWaitMinutes()))
@@ -208,8 +208,8 @@ final class Mix {
                     slow.add(able.get(i));
                 }
                 passes(able.get(i), true, able.get(i).dwell() > SLOW_OVER_MINUTES ? "slow" : "cost",
-                        "chance " + Figures.text(round(able.get(i).mean())) + " over all it may be is not worth "
-                                + Figures.text(round(able.get(i).cost())) + " min");
+                        "chance " + Figures.text(Figures.thousandths(able.get(i).mean())) + " over all it may be is not worth "
+                                + Figures.text(Figures.thousandths(able.get(i).cost())) + " min");
             }
         }
         rungs = List.copyOf(kept);
@@ -289,9 +289,5 @@ final class Mix {
             }
         }
         return 0;
-    }
-
-    static double round(double value) {
-        return Math.round(value * 1000) / 1000.0;
     }
 }

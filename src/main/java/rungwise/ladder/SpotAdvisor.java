@@ -85,7 +85,7 @@ public final class SpotAdvisor {
             hardened += mix.weight(id) / sum * mix.answerFor(id).belief().hardened();
             marked += mix.weight(id) / sum * mix.answerFor(id).belief().marked();
         }
-        return new Answer.State(Mix.round(1 - hardened), Mix.round(hardened), Mix.round(marked));
+        return new Answer.State(Figures.thousandths(1 - hardened), Figures.thousandths(hardened), Figures.thousandths(marked));
     }
 
     private static <T> List<T> union(List<Answer> all, Function<Answer, List<T>> part, Function<T, String> id,
@@ -136,13 +136,13 @@ public final class SpotAdvisor {
         List<Because> because = new ArrayList<>();
         because.add(new Because("chance", "It can take off what this may be.", "The chance is taken over all that the "
                 + "deposit may be, each by its belief.", mix.asked().stream().map(id -> base.contaminants().get(id)
-                .name() + ", belief " + Mix.round(mix.weight(id)) + ": chance " + Mix.round(chance(mix, id, r.method())))
+                .name() + ", belief " + Figures.thousandths(mix.weight(id)) + ": chance " + Figures.thousandths(chance(mix, id, r.method())))
                 .toList(), List.of(), Basis.MEMORY));
         r.because().stream().filter(b -> !b.rule().equals("chance")).forEach(because::add);
         return new Answer.Rung(rank, r.method(), r.name(), new Answer.Grades(r.severity().mechanical(),
                 r.severity().chemical(), r.severity().thermal(), r.severity().filmMicrons(), able.key()),
-                new Answer.Odds(Mix.round(able.mean()), Mix.round(Math.max(0, able.mean() - half)),
-                        Mix.round(Math.min(1, able.mean() + half)), r.chance().basis()),
+                new Answer.Odds(Figures.thousandths(able.mean()), Figures.thousandths(Math.max(0, able.mean() - half)),
+                        Figures.thousandths(Math.min(1, able.mean() + half)), r.chance().basis()),
                 r.minutes(), r.agent(), r.dwell(), r.staysWet(), r.window(), r.pressureBar(), r.tool(), r.technique(), r.tries(),
                 r.level(), r.stopSigns(), parts(same, Answer.Rung::risks, Answer.Risk::text),
                 parts(same, Answer.Rung::ppe, Answer.Ppe::item), parts(same, Answer.Rung::gates, Answer.GateState::id),
@@ -179,10 +179,10 @@ public final class SpotAdvisor {
                                                List<Answer.Alternative> alternatives) {
         Map<String, Answer.PassedOver> passed = new TreeMap<>();
         union(all, Answer::passedOver, Answer.PassedOver::method, (a, b) -> a).forEach(p -> passed.put(p.method(),
-                new Answer.PassedOver(p.method(), p.name(), p.step(), p.why(), Mix.round(mix.mean(p.method())),
+                new Answer.PassedOver(p.method(), p.name(), p.step(), p.why(), Figures.thousandths(mix.mean(p.method())),
                         p.because())));
         mix.passed().forEach((id, step) -> passed.put(id, new Answer.PassedOver(id, base.methods().get(id).name(),
-                step[0], step[1], Mix.round(mix.mean(id)), List.of(new Because("worth:" + step[0].replace(' ', '-'),
+                step[0], step[1], Figures.thousandths(mix.mean(id)), List.of(new Because("worth:" + step[0].replace(' ', '-'),
                 Steps.SAYS.get(step[0]), Steps.CAUSE.get(step[0]), List.of(step[1]),
                 base.methods().get(id).sources(), Basis.COMMON_PRACTICE)))));
         rungs.forEach(r -> passed.remove(r.method()));
@@ -231,7 +231,7 @@ public final class SpotAdvisor {
         }
         double worst = mix.rungs().stream().mapToDouble(a -> a.rung().minutes() * a.method().tries()).sum();
         return rungs.isEmpty() ? new Answer.Expected(0, 0, 0, new Answer.Took(0, 0, 0))
-                : new Answer.Expected(Mix.round(cleared), state(mix).marked(), Mix.round(1 - mark), new Answer.Took(
-                Mix.round(rungs.get(0).minutes()), Mix.round(likely), Mix.round(worst)));
+                : new Answer.Expected(Figures.thousandths(cleared), state(mix).marked(), Figures.thousandths(1 - mark), new Answer.Took(
+                Figures.thousandths(rungs.get(0).minutes()), Figures.thousandths(likely), Figures.thousandths(worst)));
     }
 }

@@ -138,7 +138,7 @@ final class Worth {
                 real |= !one.isSlow();
             } else if (real && left.stream().noneMatch(c -> isFinerThan(one, c) && c.mean(belief) >= REAL_FROM)) {
                 out.add(one);
-                pass(one, "harsher for less", "chance " + Figures.text(round(mean)) + ", under "
+                pass(one, "harsher for less", "chance " + Figures.text(Figures.thousandths(mean)) + ", under "
                         + Figures.text(REAL_FROM) + ", after a gentler one with more");
             }
         }
@@ -171,7 +171,7 @@ final class Worth {
         List<Choice> kept = new ArrayList<>();
         for (Choice rung : rungs) {
             if (fresh + hardened < ENOUGH_BELOW) {
-                pass(rung, "enough", "the gentler rungs leave " + Figures.text(round(fresh + hardened)) + ", under "
+                pass(rung, "enough", "the gentler rungs leave " + Figures.text(Figures.thousandths(fresh + hardened)) + ", under "
                         + Figures.text(ENOUGH_BELOW));
                 continue;
             }
@@ -181,10 +181,6 @@ final class Worth {
             kept.add(rung);
         }
         return List.copyOf(kept);
-    }
-
-    private static double round(double value) {
-        return Math.round(value * 1000) / 1000.0;
     }
 
     /** What must be in is in; of the rest, whatever lowers the expected cost. */

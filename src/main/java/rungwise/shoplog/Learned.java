@@ -13,6 +13,7 @@ import java.util.Set;
 import java.util.TreeMap;
 import rungwise.knowledge.Chances;
 import rungwise.knowledge.Contaminant;
+import rungwise.knowledge.Figures;
 import rungwise.knowledge.KnowledgeBase;
 import rungwise.knowledge.Method;
 import rungwise.knowledge.MethodKind;
@@ -169,8 +170,8 @@ final class Learned {
             Tally own = e.getValue();
             double from = own.expected() / own.tries();
             double to = Math.max(0, Math.min(1, from + Shift.of(own, pooled.get(pool(cell)).less(own))));
-            moves.add(new Lessons.Move(cell.method(), cell.bond(), cell.state(), word(cell.surface()), round(from),
-                    round(to), round(own.tries()), round(own.cleared())));
+            moves.add(new Lessons.Move(cell.method(), cell.bond(), cell.state(), word(cell.surface()), Figures.thousandths(from),
+                    Figures.thousandths(to), Figures.thousandths(own.tries()), Figures.thousandths(own.cleared())));
         });
         moves.sort(Comparator.comparingDouble((Lessons.Move m) -> -m.tries()).thenComparing(Lessons.Move::method)
                 .thenComparing(Lessons.Move::bond).thenComparing(Lessons.Move::state)
@@ -203,9 +204,5 @@ final class Learned {
 
     private static String word(SurfaceKind surface) {
         return surface.name().toLowerCase(Locale.ROOT);
-    }
-
-    private static double round(double value) {
-        return Math.round(value * 1000) / 1000.0;
     }
 }
