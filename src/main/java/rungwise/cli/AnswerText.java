@@ -14,6 +14,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import rungwise.knowledge.Figures;
 import rungwise.knowledge.KnowledgeBase;
+import rungwise.knowledge.Sentence;
 import rungwise.ladder.Answer;
 import rungwise.rules.Because;
 
@@ -255,7 +256,7 @@ final class AnswerText {
 
     /** A gate by its id where that is a word, else by its name. */
     private static String needed(Answer.GateState gate) {
-        return gate.id().matches("g\\d+[a-z]?") ? gate.name().substring(0, 1).toLowerCase(Locale.ROOT) + gate.name().substring(1) : words(gate.id());
+        return gate.id().matches("g\\d+[a-z]?") ? Sentence.within(gate.name()) : words(gate.id());
     }
 
     private static String words(String id) {

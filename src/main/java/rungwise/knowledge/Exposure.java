@@ -1,7 +1,6 @@
 package rungwise.knowledge;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
@@ -30,7 +29,7 @@ public record Exposure(String id, String name, AirHazard hazard, Set<Solvent> so
 
     /** The name as it stands within a sentence. */
     public String inSentence() {
-        return name.substring(0, 1).toLowerCase(Locale.ROOT) + name.substring(1);
+        return Sentence.within(name);
     }
 
     /**

@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import rungwise.knowledge.Figures;
 import rungwise.knowledge.Respirator;
+import rungwise.knowledge.Sentence;
 
 /**
  * What a method would put into the air of the bay, near the hands, by the end of its work.
@@ -60,7 +61,7 @@ public record Airing(String method, Bay bay, List<Breathed> parts, boolean compo
     public String overText() {
         String air = Double.isInfinite(changesNeeded) ? "No fan airs this bay enough: work outdoors or extract at the spot."
                 : "The bay needs " + Figures.text(Math.ceil(changesNeeded)) + " air changes an hour while it lasts.";
-        return air + " " + airOut() + (respirator.isPresent() ? " Otherwise: " + lowerFirst(respirator.get().name())
+        return air + " " + airOut() + (respirator.isPresent() ? " Otherwise: " + Sentence.within(respirator.get().name())
                 + ". A particle mask stops no vapour." : " No cartridge is enough here.");
     }
 
@@ -76,9 +77,5 @@ public record Airing(String method, Bay bay, List<Breathed> parts, boolean compo
     private static String percent(double share) {
         double percent = share * 100;
         return Figures.text(percent >= 10 ? Math.round(percent) : Math.round(percent * 10) / 10.0) + " %";
-    }
-
-    private static String lowerFirst(String text) {
-        return text.substring(0, 1).toLowerCase(java.util.Locale.ROOT) + text.substring(1);
     }
 }

@@ -1,7 +1,7 @@
 package rungwise.rules;
 
-import java.util.Locale;
 import rungwise.knowledge.Figures;
+import rungwise.knowledge.Sentence;
 
 /**
  * One substance in the air near the hands.
@@ -16,7 +16,7 @@ public record Breathed(String name, double ppm, double limitPpm) {
     }
 
     String figures() {
-        return name.substring(0, 1).toLowerCase(Locale.ROOT) + name.substring(1) + " " + rounded(ppm) + " of "
+        return Sentence.within(name) + " " + rounded(ppm) + " of "
                 + rounded(limitPpm) + " ppm";
     }
 

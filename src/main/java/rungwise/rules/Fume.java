@@ -1,10 +1,10 @@
 package rungwise.rules;
 
-import java.util.Locale;
 import rungwise.knowledge.AirHazard;
 import rungwise.knowledge.Exposure;
 import rungwise.knowledge.Figures;
 import rungwise.knowledge.Respirator;
+import rungwise.knowledge.Sentence;
 
 /**
  * A gas that rises from an agent in a bay, with what takes it out of the air again. How much rises nobody tabulated, so it is
@@ -30,18 +30,14 @@ public record Fume(String method, String agent, Bay bay, Exposure what, double l
 
     public String text() {
         return hasCartridge() ? "Fumes of " + what.inSentence() + ": move the air; otherwise "
-                + lowerFirst(respirator.name()) + ", good to " + Figures.text(maximumPpm)
+                + Sentence.within(respirator.name()) + ", good to " + Figures.text(maximumPpm)
                 + " ppm and not where it bites through. A particle mask stops no vapour."
                 : "Fumes of " + what.inSentence() + ": move the air, as no cartridge is made for it. Otherwise "
-                + lowerFirst(respirator.name()) + ". A particle mask stops no vapour.";
+                + Sentence.within(respirator.name()) + ". A particle mask stops no vapour.";
     }
 
     public String figures() {
         return bay.figures() + "; " + agent + " holds " + what.inSentence() + ", limit " + Figures.text(limitPpm)
                 + " ppm, factor " + Figures.text(respirator.factor());
-    }
-
-    private static String lowerFirst(String text) {
-        return text.substring(0, 1).toLowerCase(Locale.ROOT) + text.substring(1);
     }
 }
