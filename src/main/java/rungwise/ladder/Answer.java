@@ -10,13 +10,6 @@ public record Answer(String revision, Question question, List<Assumed> assumed, 
                      List<Around> before, List<Rung> rungs, List<Alternative> alternatives,
                      List<PassedOver> passedOver, List<Barred> barred, List<Neighbour> neighbours,
                      List<Around> after, WayOut wayOut, Next next, Expected expected, List<Advice> advice) {
-    public Answer(String revision, Question question, List<Assumed> assumed, Optional<Held> hold, State belief,
-                  List<Around> before, List<Rung> rungs, List<Alternative> alternatives, List<PassedOver> passedOver,
-                  List<Barred> barred, List<Neighbour> neighbours, List<Around> after, WayOut wayOut, Next next,
-                  Expected expected) {
-        this(revision, question, assumed, hold, belief, before, rungs, alternatives, passedOver, barred, neighbours,
-                after, wayOut, next, expected, List.of());
-    }
 
     /** A fact that was not given and how it was taken. */
     public record Assumed(String fact, String value, List<Because> because) {
@@ -153,9 +146,6 @@ public record Answer(String revision, Question question, List<Assumed> assumed, 
      */
     public record Barred(String method, String name, Optional<String> opensWith, Optional<Wet> staysWet,
                          List<Because> because) {
-        public Barred(String method, String name, Optional<String> opensWith, List<Because> because) {
-            this(method, name, opensWith, Optional.empty(), because);
-        }
     }
 
     /** What a rung would do next door. */

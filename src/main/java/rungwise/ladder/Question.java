@@ -98,15 +98,7 @@ public record Question(Optional<String> contaminant, List<String> observations, 
                         OptionalDouble paintAgeDays, OptionalInt vehicleYear, Optional<Boolean> refinished,
                         Optional<String> place, List<String> priorDamage, OptionalDouble warmestPanelC,
                         Optional<String> soiling, Optional<String> protection) {
-        public static final Facts NONE = new Facts(null, null, null, null, null, null, null, null, null);
-
-        /** Without a word on the body as a whole. */
-        public Facts(Optional<Span> totalFilmMicrons, OptionalDouble clearMicrons, Optional<String> colour,
-                     OptionalDouble paintAgeDays, OptionalInt vehicleYear, Optional<Boolean> refinished,
-                     Optional<String> place, List<String> priorDamage, OptionalDouble warmestPanelC) {
-            this(totalFilmMicrons, clearMicrons, colour, paintAgeDays, vehicleYear, refinished, place, priorDamage,
-                    warmestPanelC, null, null);
-        }
+        public static final Facts NONE = new Facts(null, null, null, null, null, null, null, null, null, null, null);
 
         public Facts {
             totalFilmMicrons = totalFilmMicrons == null ? Optional.empty() : totalFilmMicrons;

@@ -382,23 +382,23 @@ class DrawnLawsTest {
         Map<String, Question> less = new TreeMap<>();
         if (f.totalFilmMicrons().isPresent()) {
             less.put("total film", new Made(q).facts(new Question.Facts(null, f.clearMicrons(), f.colour(), f.paintAgeDays(),
-                    f.vehicleYear(), f.refinished(), f.place(), f.priorDamage(), f.warmestPanelC())).made());
+                    f.vehicleYear(), f.refinished(), f.place(), f.priorDamage(), f.warmestPanelC(), f.soiling(), f.protection())).made());
         }
         if (f.clearMicrons().isPresent()) {
             less.put("clear", new Made(q).facts(new Question.Facts(f.totalFilmMicrons(), null, f.colour(), f.paintAgeDays(),
-                    f.vehicleYear(), f.refinished(), f.place(), f.priorDamage(), f.warmestPanelC())).made());
+                    f.vehicleYear(), f.refinished(), f.place(), f.priorDamage(), f.warmestPanelC(), f.soiling(), f.protection())).made());
         }
         if (f.paintAgeDays().isPresent()) {
             less.put("paint age", new Made(q).facts(new Question.Facts(f.totalFilmMicrons(), f.clearMicrons(), f.colour(), null,
-                    f.vehicleYear(), f.refinished(), f.place(), f.priorDamage(), f.warmestPanelC())).made());
+                    f.vehicleYear(), f.refinished(), f.place(), f.priorDamage(), f.warmestPanelC(), f.soiling(), f.protection())).made());
         }
         if (f.refinished().isPresent()) {
             less.put("refinish", new Made(q).facts(new Question.Facts(f.totalFilmMicrons(), f.clearMicrons(), f.colour(),
-                    f.paintAgeDays(), f.vehicleYear(), null, f.place(), f.priorDamage(), f.warmestPanelC())).made());
+                    f.paintAgeDays(), f.vehicleYear(), null, f.place(), f.priorDamage(), f.warmestPanelC(), f.soiling(), f.protection())).made());
         }
         if (f.vehicleYear().isPresent()) {
             less.put("build year", new Made(q).facts(new Question.Facts(f.totalFilmMicrons(), f.clearMicrons(), f.colour(),
-                    f.paintAgeDays(), null, f.refinished(), f.place(), f.priorDamage(), f.warmestPanelC())).made());
+                    f.paintAgeDays(), null, f.refinished(), f.place(), f.priorDamage(), f.warmestPanelC(), f.soiling(), f.protection())).made());
         }
         if (!q.age().equals("unknown")) {
             less.put("age", new Made(q).age("unknown").made());
@@ -409,7 +409,7 @@ class DrawnLawsTest {
     private static Question.Facts warmest(Question q, double celsius) {
         Question.Facts f = q.facts();
         return new Question.Facts(f.totalFilmMicrons(), f.clearMicrons(), f.colour(), f.paintAgeDays(), f.vehicleYear(),
-                f.refinished(), f.place(), f.priorDamage(), OptionalDouble.of(celsius));
+                f.refinished(), f.place(), f.priorDamage(), OptionalDouble.of(celsius), f.soiling(), f.protection());
     }
 
     private static Question panel(Question q, double celsius) {

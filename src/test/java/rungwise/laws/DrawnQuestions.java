@@ -48,7 +48,7 @@ final class DrawnQuestions {
                     .facts(new Question.Facts(Optional.of(new Question.Span(total, total + 10)),
                             r.nextInt(3) == 0 ? OptionalDouble.empty() : OptionalDouble.of(10 + r.nextInt(45)),
                             f.colour(), OptionalDouble.of(400 + r.nextInt(3000)), f.vehicleYear(),
-                            Optional.of(false), Optional.empty(), List.of(), f.warmestPanelC()))
+                            Optional.of(false), Optional.empty(), List.of(), f.warmestPanelC(), f.soiling(), f.protection()))
                     .circumstances(List.of()).shelf(Optional.empty()).neighbours(List.of())
                     .setting(new Question.Setting(OptionalDouble.of(20), OptionalDouble.of(20), Optional.of("shade"), 0,
                             OptionalDouble.empty(), Optional.empty(), true))
@@ -95,7 +95,8 @@ final class DrawnQuestions {
                 r.nextInt(3) == 0 ? OptionalDouble.empty()
                         : OptionalDouble.of(r.nextInt(6) == 0 ? r.nextInt(95) : 100 + r.nextInt(4000)),
                 r.nextBoolean() ? OptionalInt.of(1960 + r.nextInt(65)) : OptionalInt.empty(),
-                maybe(r, x -> x.nextInt(5) == 0), Optional.empty(), List.of(), number(r, 5, 80));
+                maybe(r, x -> x.nextInt(5) == 0), Optional.empty(), List.of(), number(r, 5, 80), Optional.empty(),
+                Optional.empty());
         Question.Setting setting = new Question.Setting(number(r, -5, 40), number(r, -5, 60),
                 maybe(r, x -> pick(x, List.of("shade", "shade", "overcast", "direct"))), r.nextInt(6),
                 r.nextBoolean() ? OptionalDouble.of(r.nextInt(100) / 100.0) : OptionalDouble.empty(),

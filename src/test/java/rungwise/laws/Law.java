@@ -54,12 +54,12 @@ final class Law {
     static Answer with(Answer a, List<Answer.Rung> rungs) {
         return new Answer(a.revision(), a.question(), a.assumed(), a.hold(), a.belief(), a.before(), rungs,
                 a.alternatives(), a.passedOver(), a.barred(), a.neighbours(), a.after(), a.wayOut(), a.next(),
-                a.expected());
+                a.expected(), a.advice());
     }
 
     static Answer barring(Answer a, List<Answer.Barred> barred) {
         return new Answer(a.revision(), a.question(), a.assumed(), a.hold(), a.belief(), a.before(), a.rungs(),
                 a.alternatives(), a.passedOver(), barred, a.neighbours(), a.after(), a.wayOut(), a.next(),
-                a.expected());
+                a.expected(), a.advice());
     }
 }

@@ -28,7 +28,7 @@ class LawBreaksTest {
         List<Answer.Rung> swapped = new ArrayList<>(sound.rungs());
         Collections.swap(swapped, 0, swapped.size() - 1);
         assertThat(Checks.order(sound)).isEmpty();
-        assertThat(Checks.order(with(swapped))).isNotEmpty();
+        assertThat(Checks.order(Law.with(sound, swapped))).isNotEmpty();
     }
 
     @Test
@@ -69,9 +69,9 @@ class LawBreaksTest {
                 r.stopSigns(), r.risks(), List.of(), r.gates(), r.waste(), r.bridgeBefore(), r.ifCleared(),
                 r.ifMarked(), List.of()));
         assertThat(Checks.unreasoned(sound)).isEmpty();
-        assertThat(Checks.unreasoned(with(rungs))).isNotEmpty();
+        assertThat(Checks.unreasoned(Law.with(sound, rungs))).isNotEmpty();
         assertThat(Checks.unprotected(sound)).isEmpty();
-        assertThat(Checks.unprotected(with(rungs))).isNotEmpty();
+        assertThat(Checks.unprotected(Law.with(sound, rungs))).isNotEmpty();
     }
 
     /** The rules but one. */
@@ -125,12 +125,6 @@ class LawBreaksTest {
                 r.agent(), r.dwell(), r.staysWet(), r.window(), r.pressureBar(), r.tool(), r.technique(), r.tries(), r.level(),
                 r.stopSigns(), r.risks(), r.ppe(), r.gates(), r.waste(), r.bridgeBefore(), r.ifCleared(), r.ifMarked(),
                 r.because()));
-        return with(rungs);
-    }
-
-    private Answer with(List<Answer.Rung> rungs) {
-        return new Answer(sound.revision(), sound.question(), sound.assumed(), sound.hold(), sound.belief(),
-                sound.before(), rungs, sound.alternatives(), sound.passedOver(), sound.barred(), sound.neighbours(),
-                sound.after(), sound.wayOut(), sound.next(), sound.expected());
+        return Law.with(sound, rungs);
     }
 }

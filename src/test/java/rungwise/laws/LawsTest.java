@@ -77,7 +77,7 @@ class LawsTest {
         swapped.add(0, swapped.remove(swapped.size() - 1));
         assertThat(Law.keyNeverFalls(Law.with(answer, swapped))).isFalse();
         List<Answer.Barred> barring = new ArrayList<>(answer.barred());
-        barring.add(new Answer.Barred(answer.rungs().get(0).method(), "", java.util.Optional.empty(), List.of()));
+        barring.add(new Answer.Barred(answer.rungs().get(0).method(), "", java.util.Optional.empty(), java.util.Optional.empty(), List.of()));
         assertThat(Law.barredThatAppear(Law.barring(answer, barring))).isNotEmpty();
     }
 
