@@ -28,8 +28,10 @@ final class CheckCommand implements Callable<Integer> {
                 + a.knowledge().revision() + "."));
         opened.advisor().map(Advisor::chemistry).ifPresent(c -> {
             out.println(c.words());
-            out.println("Stated, but not borne out by chemistry; what is stated stands:");
-            c.contradictions().forEach(line -> out.println("  " + line));
+            if (!c.contradictions().isEmpty()) {
+                out.println("Stated, but not borne out by chemistry; what is stated stands:");
+                c.contradictions().forEach(line -> out.println("  " + line));
+            }
         });
         opened.advisor().ifPresent(a -> opened.products().forEach(p -> ProductText.print(p, a, out)));
         if (!opened.faults().isEmpty()) {

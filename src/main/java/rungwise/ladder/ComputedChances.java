@@ -64,7 +64,7 @@ record ComputedChances(KnowledgeBase base, Map<String, Set<String>> computed) {
         }
         Optional<Estimate> young = estimate(contaminant, fresh, method, base);
         Optional<Estimate> old = estimate(contaminant, hardened, method, base);
-        if ( young.isEmpty() && old.isEmpty()) {
+        if (young.isEmpty() && old.isEmpty()) {
             return Optional.empty();
         }
         Chance ifFresh = method.chances().containsKey(fresh) ? method.chancesFor(fresh).fresh()
@@ -94,8 +94,7 @@ record ComputedChances(KnowledgeBase base, Map<String, Set<String>> computed) {
      */
     static Optional<Estimate> estimate(Contaminant contaminant, String bond, Method method, KnowledgeBase base) {
         Organics organics = Organics.of(base.agentOf(method), base);
-        Optional<Solute> like = like(contaminant, bond, base)
-                .map(base.solutes()::get);
+        Optional<Solute> like = like(contaminant, bond, base).map(base.solutes()::get);
         if (like.isEmpty() || !organics.counts()) {
             return Optional.empty();
         }

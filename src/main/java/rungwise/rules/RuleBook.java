@@ -35,8 +35,9 @@ public final class RuleBook {
     }
 
     /** One base that holds the rules of every phase. */
-    RuleBook(KieBase base) {
-        this(everywhere(new Opened(base, RuleMetadata.read(base))), Set.of());
+    static RuleBook whole(KieBase base) {
+        Opened opened = new Opened(base, RuleMetadata.read(base));
+        return new RuleBook(each(phase -> () -> opened), Set.of());
     }
 
     private RuleBook(Map<Phase, Supplier<Opened>> phases, Set<String> leftOut) {
@@ -44,31 +45,28 @@ public final class RuleBook {
         this.leftOut = leftOut;
     }
 
-    private static Map<Phase, Supplier<Opened>> everywhere(Opened opened) {
+    private static Map<Phase, Supplier<Opened>> each(Function<Phase, Supplier<Opened>> opening) {
         Map<Phase, Supplier<Opened>> phases = new EnumMap<>(Phase.class);
         for (Phase phase : Phase.values()) {
-            phases.put(phase, () -> opened);
+            phases.put(phase, opening.apply(phase));
         }
         return phases;
     }
 
     /** A base for each phase, opened when it is needed. */
     static RuleBook byPhase(Function<Phase, KieBase> open) {
-        Map<Phase, Supplier<Opened>> phases = new EnumMap<>(Phase.class);
-        for (Phase phase : Phase.values()) {
-            phases.put(phase, new Once<>(() -> {
-                KieBase base = open.apply(phase);
-                Map<String, RuleInfo> infoByName = RuleMetadata.read(base);
-                infoByName.forEach((name, info) -> {
-                    if (!info.phase().equals(phase.group())) {
-                        throw new BadRules(List.of("rule \"" + name + "\" is of phase " + info.phase()
-                                + " in a file of phase " + phase.group() + ", where it would never run; move it"));
-                    }
-                });
-                return new Opened(base, infoByName);
-            }));
-        }
-        return new RuleBook(phases, Set.of());
+        return new RuleBook(each(phase -> new Once<>(() -> opened(phase, open.apply(phase)))), Set.of());
+    }
+
+    private static Opened opened(Phase phase, KieBase base) {
+        Map<String, RuleInfo> infoByName = RuleMetadata.read(base);
+        infoByName.forEach((name, info) -> {
+            if (!info.phase().equals(phase.group())) {
+                throw new BadRules(List.of("rule \"" + name + "\" is of phase " + info.phase()
+                        + " in a file of phase " + phase.group() + ", where it would never run; move it"));
+            }
+        });
+        return new Opened(base, infoByName);
     }
 
     /** The same rules, none of which has fired yet: shows what one question alone fires. */

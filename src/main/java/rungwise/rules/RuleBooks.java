@@ -85,7 +85,7 @@ public final class RuleBooks {
                             + "; mend the rule, then start again").toList());
         }
         try {
-            return new RuleBook(services.newKieContainer(release).getKieBase());
+            return RuleBook.whole(services.newKieContainer(release).getKieBase());
         } finally {
             services.getRepository().removeKieModule(release);
         }
