@@ -24,7 +24,7 @@ import tools.jackson.databind.JsonNode;
 class CasesTest {
     private static final Path FOLDER = Path.of("src/test/resources/cases");
 
-    private static List<JsonNode> cases() throws IOException {
+    static List<JsonNode> cases() throws IOException {
         List<JsonNode> all = new ArrayList<>();
         try (Stream<Path> files = Files.list(FOLDER)) {
             for (Path file : files.filter(f -> f.toString().endsWith(".yaml")).sorted().toList()) {

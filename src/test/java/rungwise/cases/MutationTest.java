@@ -14,7 +14,6 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.concurrent.ConcurrentHashMap;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.Assumptions;
 import org.junit.jupiter.api.Test;
 import rungwise.Base;
@@ -31,7 +30,6 @@ import tools.jackson.databind.JsonNode;
  * A long run, {@code mvn -Pmutation test -Dtest=MutationTest}; its last result is kept in {@code mutation.yaml}.
  */
 class MutationTest {
-    private static final Path CASES = Path.of("src/test/resources/cases");
     private static final Path LAST = Path.of("src/test/resources/mutation.yaml");
 
     @Test
@@ -70,7 +68,7 @@ class MutationTest {
     private static Map<String, List<JsonNode>> casesByRule() throws IOException {
         Map<String, List<JsonNode>> byRule = new TreeMap<>();
         Base.advisor().rules().rules().keySet().forEach(rule -> byRule.put(rule, new ArrayList<>()));
-        for (JsonNode one : cases()) {
+        for (JsonNode one : CasesTest.cases()) {
             fired(one).forEach(rule -> byRule.get(rule).add(one));
         }
         return byRule;
@@ -85,15 +83,5 @@ class MutationTest {
         } catch (BadQuestion refused) {
             return Set.of();
         }
-    }
-
-    private static List<JsonNode> cases() throws IOException {
-        List<JsonNode> all = new ArrayList<>();
-        try (Stream<Path> files = Files.list(CASES)) {
-            for (Path file : files.sorted().toList()) {
-                Mappers.yaml().readTree(Files.readString(file)).forEach(all::add);
-            }
-        }
-        return all;
     }
 }
