@@ -18,12 +18,14 @@ import java.util.Set;
  * @param emergency   what to do before anything else, while it still helps
  * @param refersTo    method id of who takes over, where the deposit and not the surface decides it
  * @param dissolvesLike material whose spheres stand for it, where those of its bond class do not fit
+ * @param usualSurfaces surface ids where it is usually met
  * @param overrides   chances that differ from those of its bond class
  * @param gainsWithAge methods whose chance rises when the bond class changes
  */
 public record Contaminant(String id, String name, String what, Bond bond, Hours hardens, Hours marks, String ageing,
                           Set<Nature> nature, Set<String> hazards, List<String> ppe, Optional<String> holds,
-                          Optional<Emergency> emergency, Optional<String> refersTo, Optional<String> dissolvesLike, Recognition recognise, List<Override> overrides,
+                          Optional<Emergency> emergency, Optional<String> refersTo, Optional<String> dissolvesLike, Recognition recognise,
+                          List<String> usualSurfaces, List<Override> overrides,
                           List<String> gainsWithAge, Basis basis, List<String> sources) {
     public Contaminant {
         hardens = hardens == null ? Hours.NEVER : hardens;
@@ -35,6 +37,7 @@ public record Contaminant(String id, String name, String what, Bond bond, Hours 
         emergency = emergency == null ? Optional.empty() : emergency;
         refersTo = refersTo == null ? Optional.empty() : refersTo;
         dissolvesLike = dissolvesLike == null ? Optional.empty() : dissolvesLike;
+        usualSurfaces = usualSurfaces == null ? List.of() : List.copyOf(usualSurfaces);
         overrides = overrides == null ? List.of() : List.copyOf(overrides);
         gainsWithAge = gainsWithAge == null ? List.of() : List.copyOf(gainsWithAge);
         sources = sources == null ? List.of() : List.copyOf(sources);
@@ -75,7 +78,7 @@ public record Contaminant(String id, String name, String what, Bond bond, Hours 
         List<String> gains = new ArrayList<>(gainsWithAge);
         more.stream().filter(o -> o.hardened().compareTo(o.fresh()) > 0).forEach(o -> gains.addAll(o.methods()));
         return new Contaminant(id, name, what, bond, hardens, marks, ageing, nature, hazards, ppe, holds, emergency,
-                refersTo, dissolvesLike, recognise, all, gains, basis, sources);
+                refersTo, dissolvesLike, recognise, usualSurfaces, all, gains, basis, sources);
     }
 
     public boolean is(Nature one) {

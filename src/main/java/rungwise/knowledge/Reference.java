@@ -39,6 +39,7 @@ record Reference(Kind from, String path, Kind to) {
                     new Reference(Kind.CONTAMINANT, "gainsWithAge/*", Kind.METHOD),
                     new Reference(Kind.CONTAMINANT, "emergency/method", Kind.METHOD),
                     new Reference(Kind.CONTAMINANT, "refersTo", Kind.METHOD),
+                    new Reference(Kind.CONTAMINANT, "usualSurfaces/*", Kind.SURFACE),
                     new Reference(Kind.CONTAMINANT, "overrides/*/methods/*", Kind.METHOD),
                     new Reference(Kind.CONTAMINANT, "overrides/*/sources/*", Kind.SOURCE),
                     new Reference(Kind.EXPOSURE, "limits/*/sources/*", Kind.SOURCE),
