@@ -4,6 +4,7 @@ import java.util.List;
 import rungwise.knowledge.Mechanism;
 import rungwise.knowledge.Method;
 import rungwise.knowledge.Reactive;
+import rungwise.knowledge.SolventColumn;
 import rungwise.knowledge.Surface;
 import rungwise.knowledge.Trait;
 
@@ -20,6 +21,16 @@ public record Laid(List<Use> rungs, Surface surface, Deposit deposit) {
     /** Inside the vehicle, where things are wiped and sucked and not rinsed. */
     public boolean isInside() {
         return surface.is(Trait.NO_RUNNING_WATER);
+    }
+
+    /** Glass, lenses and screens: a vacuum head is kept off them. */
+    public boolean isSeenThrough() {
+        return surface.is(Trait.SEEN_THROUGH);
+    }
+
+    /** Whether the solvent that carries a wax does it harm. */
+    public boolean bearsWaxSolvent() {
+        return !surface.limit(SolventColumn.ALIPHATIC).verdict().forbids();
     }
 
     public boolean sucks() {
