@@ -74,6 +74,7 @@ record Draft(List<Entry> entries, Optional<Set<String>> usedElsewhere) {
                 items(Kind.SOLUTE, Solute.class), items(Kind.HAZARD, HazardStatement.class),
                 items(Kind.WEIGHTS, Weights.class).values().iterator().next(),
                 new Signs(items(Kind.EVIDENCE_STRENGTH, EvidenceStrength.class), items(Kind.SIGN_GROUP, SignGroup.class),
-                        items(Kind.CHECK, Inspection.class), items(Kind.FREQUENCY, Frequency.class)));
+                        items(Kind.CHECK, Inspection.class), items(Kind.FREQUENCY, Frequency.class)),
+                List.copyOf(items(Kind.WAIVER, Waiver.class).values()));
     }
 }

@@ -31,6 +31,7 @@ enum Kind {
     LEVEL("words/levels.yaml", "word", Word.class),
     PPE("words/ppe.yaml", "word", Word.class),
     NOT_FOLLOWED("words/not-followed.yaml", "word", Word.class),
+    WAIVER("waivers.yaml", "waiver", Waiver.class),
     WEIGHTS("weights.yaml", "weights", Weights.class);
 
     final String place;

@@ -72,7 +72,7 @@ public final class KnowledgeLoader {
 
     private Loaded loaded(Map<String, String> files, String revision, Optional<Set<String>> usedElsewhere) {
         Draft draft = read(files, usedElsewhere);
-        Check.ALL.forEach(check -> faults.addAll(check.faults(draft)));
+        Check.ALL.forEach(check -> check.faults(draft).forEach(f -> faults.add(f.by(check.id()))));
         return faults.isEmpty() ? new Loaded(Optional.of(draft.base(revision)), List.of())
                 : new Loaded(Optional.empty(), List.copyOf(faults));
     }
@@ -83,7 +83,7 @@ public final class KnowledgeLoader {
                         () -> strange(file)));
         if (!files.containsKey(Kind.WEIGHTS.place)) {
             faults.add(new Fault(Kind.WEIGHTS.place, "", "it is missing",
-                    "state what work, waiting, film, a mark and a referral cost"));
+                    "state what work, waiting, film, a mark and a referral cost").by(LoadingChecks.PLACE.id()));
         }
         return new Draft(List.copyOf(entries), usedElsewhere);
     }
@@ -91,7 +91,7 @@ public final class KnowledgeLoader {
     private void strange(String file) {
         if (file.endsWith(".yaml") || file.endsWith(".yml")) {
             faults.add(new Fault(file, "", "nothing reads this file",
-                    "name its folder and ending as those of the other files"));
+                    "name its folder and ending as those of the other files").by(LoadingChecks.PLACE.id()));
         }
     }
 
@@ -104,7 +104,7 @@ public final class KnowledgeLoader {
             String field = String.join("/", misfit.path().subList(inList ? 1 : 0, misfit.path().size()));
             unfit.add(index);
             faults.add(new Fault(file, (index == WHOLE_FILE ? "" : id(nodes, index) + " " + field).strip(),
-                    misfit.wrong(), misfit.remedy()));
+                    misfit.wrong(), misfit.remedy()).by(LoadingChecks.SCHEMA.id()));
         }
         for (int i = 0; i < nodes.size(); i++) {
             if (nodes.get(i).isObject()) {
@@ -126,11 +126,11 @@ public final class KnowledgeLoader {
         } catch (JacksonException e) {
             String line = e.getLocation() == null ? "" : "line " + e.getLocation().getLineNr();
             String why = firstLine(e.getOriginalMessage());
-            faults.add(why.startsWith("Trailing token")
+            faults.add((why.startsWith("Trailing token")
                     ? new Fault(file, line, "a second document begins, and only the first would be read",
                     "make it one document")
                     : new Fault(file, line, "it is not readable YAML (" + why + ")",
-                    "mend the line or the one above it"));
+                    "mend the line or the one above it")).by(LoadingChecks.READABLE.id()));
             return Optional.empty();
         }
     }
@@ -143,7 +143,8 @@ public final class KnowledgeLoader {
                     .map(p -> p.getPropertyName() == null ? "" + p.getIndex() : p.getPropertyName()).toList());
             String wrong = e.getCause() instanceof IllegalArgumentException told ? told.getMessage()
                     : firstLine(e.getOriginalMessage());
-            faults.add(new Fault(file, (id + " " + path).strip(), wrong, COMPARE));
+            faults.add(new Fault(file, (id + " " + path).strip(), wrong, COMPARE)
+                    .by(LoadingChecks.SCHEMA.id()));
             return Optional.empty();
         }
     }

@@ -10,6 +10,7 @@ import rungwise.knowledge.Fault;
 import rungwise.knowledge.KnowledgeBase;
 import rungwise.knowledge.KnowledgeFiles;
 import rungwise.knowledge.KnowledgeLoader;
+import rungwise.knowledge.LoadingChecks;
 import rungwise.knowledge.Overlay;
 import rungwise.rules.BadRules;
 import rungwise.rules.RuleBook;
@@ -59,9 +60,9 @@ public record Opened(Optional<Advisor> advisor, List<Overlay.Taken> products, Li
             RuleBook opened = book;
             loaded.base().ifPresent(base -> opened.rules().values().forEach(rule -> rule.sources().stream()
                     .filter(s -> !base.sources().containsKey(s)).forEach(s -> faults.add(new Fault("rules",
-                            rule.id(), "source \"" + s + "\" does not exist", "add it to sources.yaml")))));
+                            rule.id(), "source \"" + s + "\" does not exist", "add it to sources.yaml").by(LoadingChecks.RULE_SOURCE.id())))));
         } catch (BadRules e) {
-            e.faults().forEach(f -> faults.add(new Fault("rules", "", f, "mend the rule")));
+            e.faults().forEach(f -> faults.add(new Fault("rules", "", f, "mend the rule").by(LoadingChecks.RULE.id())));
         }
         if (!faults.isEmpty()) {
             return new Opened(Optional.empty(), List.of(), List.copyOf(faults));
@@ -70,7 +71,8 @@ public record Opened(Optional<Advisor> advisor, List<Overlay.Taken> products, Li
         Overlay.Laid laid = overlay.map(folder -> Overlay.lay(base, folder.toString(), own))
                 .orElseGet(() -> new Overlay.Laid(Optional.of(base), List.of(), List.of()));
         RuleBook opened = book;
-        return new Opened(laid.base().map(whole -> new Advisor(whole, opened)), laid.products(), laid.faults());
+        return new Opened(laid.base().map(whole -> new Advisor(whole, opened)), laid.products(),
+                laid.faults().stream().map(f -> f.by(LoadingChecks.OVERLAY.id())).toList());
     }
 
     /** The advisor, where faults are not expected. */

@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import org.drools.core.common.InternalAgenda;
@@ -29,6 +30,7 @@ public final class RuleBook {
     private final Map<Phase, Supplier<Opened>> phases;
     private final Set<String> leftOut;
     private final Set<String> fired = ConcurrentHashMap.newKeySet();
+    private final Consumer<Conclusions> ear;
 
     /** Rules ready to run, and what each says of itself by its name. */
     private record Opened(KieBase base, Map<String, RuleInfo> infoByName) {
@@ -37,12 +39,13 @@ public final class RuleBook {
     /** One base that holds the rules of every phase. */
     static RuleBook whole(KieBase base) {
         Opened opened = new Opened(base, RuleMetadata.read(base));
-        return new RuleBook(each(phase -> () -> opened), Set.of());
+        return new RuleBook(each(phase -> () -> opened), Set.of(), said -> { });
     }
 
-    private RuleBook(Map<Phase, Supplier<Opened>> phases, Set<String> leftOut) {
+    private RuleBook(Map<Phase, Supplier<Opened>> phases, Set<String> leftOut, Consumer<Conclusions> ear) {
         this.phases = phases;
         this.leftOut = leftOut;
+        this.ear = ear;
     }
 
     private static Map<Phase, Supplier<Opened>> each(Function<Phase, Supplier<Opened>> opening) {
@@ -55,7 +58,8 @@ public final class RuleBook {
 
     /** A base for each phase, opened when it is needed. */
     static RuleBook byPhase(Function<Phase, KieBase> open) {
-        return new RuleBook(each(phase -> new Once<>(() -> opened(phase, open.apply(phase)))), Set.of());
+        return new RuleBook(each(phase -> new Once<>(() -> opened(phase, open.apply(phase)))), Set.of(),
+                said -> { });
     }
 
     private static Opened opened(Phase phase, KieBase base) {
@@ -71,12 +75,17 @@ public final class RuleBook {
 
     /** The same rules, none of which has fired yet: shows what one question alone fires. */
     public RuleBook unfired() {
-        return new RuleBook(phases, leftOut);
+        return new RuleBook(phases, leftOut, ear);
     }
 
     /** The same rules but one: what then differs is what that rule is for. */
     public RuleBook without(String id) {
-        return new RuleBook(phases, Set.of(id));
+        return new RuleBook(phases, Set.of(id), ear);
+    }
+
+    /** The same rules, each run told to somebody who listens; where many threads ask, from each of them. */
+    public RuleBook heardBy(Consumer<Conclusions> listener) {
+        return new RuleBook(phases, leftOut, listener);
     }
 
     /** Begins to open what every question needs, beside whatever the caller does meanwhile. */
@@ -125,7 +134,9 @@ public final class RuleBook {
             } else {
                 session.fireAllRules(match -> !leftOut.contains(opened.infoByName().get(match.getRule().getName()).id()));
             }
-            return new Conclusions(witness.inOrder());
+            Conclusions said = new Conclusions(witness.inOrder());
+            ear.accept(said);
+            return said;
         } finally {
             session.dispose();
         }

@@ -106,7 +106,7 @@ class BrokenKnowledgeTest {
     @Test
     void an_empty_folder_is_told_and_raises_nothing() {
         assertThat(load(Map.of()).faults()).extracting(Fault::toString).containsExactly("weights.yaml: it is missing;"
-                + " state what work, waiting, film, a mark and a referral cost");
+                + " state what work, waiting, film, a mark and a referral cost [place]");
     }
 
     @Test

@@ -1,0 +1,24 @@
+package rungwise.knowledge;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** A deposit that holds otherwise once hardened says when that is, and no mark comes before it hardens. */
+final class AgeOrderCheck implements Check {
+    @Override
+    public List<Fault> faults(Draft draft) {
+        return draft.each(Kind.CONTAMINANT, Contaminant.class, (entry, contaminant) -> {
+            List<Fault> faults = new ArrayList<>();
+            Hours hardens = contaminant.hardens();
+            Hours marks = contaminant.marks();
+            if (contaminant.bond().changes() && hardens.isNever()) {
+                faults.add(entry.fault("hardens", "its bond class changes, and it does not say when",
+                        "state the hours, or give it one bond class"));
+            }
+            if (!hardens.isNever() && (marks.cool() < hardens.cool() || marks.hot() < hardens.hot())) {
+                faults.add(entry.fault("marks", "it marks before it hardens", "check the hours of the two"));
+            }
+            return faults.stream();
+        });
+    }
+}

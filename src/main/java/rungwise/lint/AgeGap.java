@@ -1,0 +1,56 @@
+package rungwise.lint;
+
+import java.util.ArrayList;
+import java.util.List;
+import rungwise.knowledge.Chance;
+import rungwise.knowledge.Chances;
+import rungwise.knowledge.Contaminant;
+import rungwise.knowledge.Method;
+import rungwise.knowledge.MethodKind;
+import rungwise.ladder.Answer;
+
+/** An age at which nothing is known to help, although something helps before or after. */
+final class AgeGap implements LadderCheck {
+    @Override
+    public String id() {
+        return "age-gap";
+    }
+
+    @Override
+    public List<Finding> findings(Probes probes) {
+        List<Finding> found = new ArrayList<>();
+        for (Contaminant one : probes.known().contaminants().values()) {
+            if (!one.isDamage() && one.holds().isEmpty()) {
+                states(probes, one, found);
+            }
+        }
+        for (Probe probe : probes.plain()) {
+            boolean stopped = probe.answer().hold().isPresent() || isFirstAid(probe.answer());
+            boolean otherwise = probes.plain().stream().anyMatch(p -> p.contaminant().equals(probe.contaminant())
+                    && p.surface().equals(probe.surface()) && p.hasRung());
+            if (!probe.hasRung() && !stopped && otherwise) {
+                found.add(Finding.of("contaminants/" + probe.contaminant().id() + ".yaml", probe.contaminant().id(),
+                        probe.surface(), "nothing is offered on " + probe.surface() + " while it is "
+                                + probe.age().words() + ", though something is at another age",
+                        "give a method its chance in that state, or mend the hours"));
+            }
+        }
+        return found;
+    }
+
+    private static boolean isFirstAid(Answer answer) {
+        return answer.next().action().equals("flush") || answer.next().action().equals("stop");
+    }
+
+    private void states(Probes probes, Contaminant one, List<Finding> found) {
+        List<Chances> chances = probes.known().methods().values().stream()
+                .filter(m -> m.kind() == MethodKind.REMOVE).map((Method m) -> one.chances(m)).toList();
+        boolean fresh = chances.stream().anyMatch(c -> c.fresh().compareTo(Chance.P) >= 0);
+        boolean hardened = chances.stream().anyMatch(c -> c.hardened().compareTo(Chance.P) >= 0);
+        if (!fresh || !hardened && !one.hardens().isNever()) {
+            found.add(Finding.of("contaminants/" + one.id() + ".yaml", one.id(), "",
+                    "no method is possible while it is " + (fresh ? "hardened" : "fresh"),
+                    "give a method its chance in that state, or say that work holds"));
+        }
+    }
+}

@@ -1,0 +1,23 @@
+package rungwise.lint;
+
+import java.util.ArrayList;
+import java.util.List;
+import rungwise.ladder.ChemistryDoubt;
+
+/** A stated chance that the solubility of the deposit contradicts. */
+final class ChanceAgainstChemistry implements LadderCheck {
+    @Override
+    public String id() {
+        return "chance-against-chemistry";
+    }
+
+    @Override
+    public List<Finding> findings(Probes probes) {
+        List<Finding> found = new ArrayList<>();
+        for (ChemistryDoubt doubt : ChemistryDoubt.all(probes.known())) {
+            found.add(Finding.of("contaminants/" + doubt.contaminant() + ".yaml", doubt.contaminant(), doubt.method(),
+                    doubt.words(), "check composition, sphere and chance; keep a chance that was seen, and waive it with what was seen"));
+        }
+        return found;
+    }
+}

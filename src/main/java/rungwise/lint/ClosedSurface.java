@@ -1,0 +1,24 @@
+package rungwise.lint;
+
+import java.util.List;
+import rungwise.knowledge.Method;
+import rungwise.knowledge.MethodKind;
+
+/** A surface on which every remover is barred: a limit that is too narrow, or a rule that is too wide. */
+final class ClosedSurface implements LadderCheck {
+    @Override
+    public String id() {
+        return "closed-surface";
+    }
+
+    @Override
+    public List<Finding> findings(Probes probes) {
+        List<Method> removers = probes.known().methods().values().stream()
+                .filter(m -> m.kind() == MethodKind.REMOVE).toList();
+        return probes.known().surfaces().keySet().stream()
+                .filter(surface -> removers.stream().noneMatch(m -> probes.advisor().barsOn(surface, m.id()).isEmpty()))
+                .map(surface -> Finding.of("surfaces/" + surface + ".yaml", surface, "",
+                        "every one of " + removers.size() + " removers is barred on it, even water",
+                        "widen the limit that is too narrow, or mend the rule that is too wide")).toList();
+    }
+}

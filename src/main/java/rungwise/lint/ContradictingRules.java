@@ -1,0 +1,60 @@
+package rungwise.lint;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import rungwise.rules.Because;
+import rungwise.rules.Concluded;
+import rungwise.rules.FlushFirst;
+import rungwise.rules.Step;
+
+/** A step that one rule asks for on a surface where another bars it for good. */
+final class ContradictingRules implements LadderCheck {
+    @Override
+    public String id() {
+        return "contradicting-rules";
+    }
+
+    /** Who asks for which method. */
+    private record Demand(String rule, String method) implements Comparable<Demand> {
+        @Override
+        public int compareTo(Demand other) {
+            return (rule + " " + method).compareTo(other.rule + " " + other.method);
+        }
+    }
+
+    @Override
+    public List<Finding> findings(Probes probes) {
+        Map<Demand, Set<String>> surfaces = new TreeMap<>();
+        Map<Demand, Set<String>> barring = new TreeMap<>();
+        for (Probe probe : probes.plain()) {
+            demands(probe).forEach(demand -> {
+                List<Because> bars = probes.advisor().barsOn(probe.surface(), demand.method());
+                if (!bars.isEmpty()) {
+                    surfaces.computeIfAbsent(demand, d -> new TreeSet<>()).add(probe.surface());
+                    bars.forEach(b -> barring.computeIfAbsent(demand, d -> new TreeSet<>()).add(b.rule()));
+                }
+            });
+        }
+        List<Finding> found = new ArrayList<>();
+        surfaces.forEach((demand, where) -> found.add(Finding.of("rules", demand.rule(), demand.method(),
+                "it asks for " + demand.method() + " on " + String.join(", ", where) + ", where "
+                        + String.join(", ", barring.get(demand)) + " bars it, so the step is left out in silence",
+                "let the rule speak only of surfaces that take the step, or ask for one that they take")));
+        return found;
+    }
+
+    private static Set<Demand> demands(Probe probe) {
+        Set<Demand> demands = new TreeSet<>();
+        for (Concluded<Step> step : probe.heard(Step.class)) {
+            demands.add(new Demand(step.because().rule(), step.conclusion().name()));
+        }
+        for (Concluded<FlushFirst> flush : probe.heard(FlushFirst.class)) {
+            demands.add(new Demand(flush.because().rule(), flush.conclusion().method()));
+        }
+        return demands;
+    }
+}

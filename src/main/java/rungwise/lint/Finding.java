@@ -1,0 +1,21 @@
+package rungwise.lint;
+
+import rungwise.knowledge.Fault;
+import rungwise.knowledge.Waiver;
+
+/**
+ * A fault and what it is about, so that it can be waived.
+ *
+ * @param entry id of the entry or rule
+ * @param about id of what else it names; empty where nothing is
+ */
+record Finding(String entry, String about, Fault fault) {
+    static Finding of(String file, String entry, String about, String wrong, String remedy) {
+        return new Finding(entry, about, new Fault(file, entry + (about.isEmpty() ? "" : " with " + about), wrong, remedy));
+    }
+
+    boolean isWaivedBy(Waiver waiver) {
+        return waiver.check().equals(fault.check()) && waiver.entry().equals(entry)
+                && waiver.about().filter(a -> !a.equals(about)).isEmpty();
+    }
+}

@@ -1,0 +1,95 @@
+package rungwise.lint;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.function.Predicate;
+import java.util.stream.Stream;
+import rungwise.knowledge.Contaminant;
+import rungwise.knowledge.Fault;
+import rungwise.knowledge.LoadingChecks;
+import rungwise.knowledge.Waiver;
+import rungwise.ladder.Advisor;
+
+/** Asks the engine for reference ladders and tells what is wrong with them, less what is waived with a reason. */
+public final class Lint {
+    /** A waiver that waives nothing, or no longer. */
+    static final String IDLE_WAIVER = "idle-waiver";
+
+    private final Advisor advisor;
+    private final LocalDate today;
+
+    public Lint(Advisor advisor, LocalDate today) {
+        this.advisor = advisor;
+        this.today = today;
+    }
+
+    /** A finding that stands, and why. */
+    public record Waived(Fault fault, String reason) {
+        @Override
+        public String toString() {
+            return fault.file() + " at " + fault.place() + " [" + fault.check() + "]: " + reason;
+        }
+    }
+
+    /**
+     * What was found.
+     *
+     * @param ladders reference ladders asked for
+     */
+    public record Report(List<Fault> faults, List<Waived> waived, int ladders) {
+    }
+
+    /** Ids of every check there is, those made on loading among them. */
+    public static Stream<String> checks() {
+        return Stream.of(LoadingChecks.ids(), LadderCheck.ALL.stream().map(LadderCheck::id), Stream.of(IDLE_WAIVER))
+                .flatMap(s -> s);
+    }
+
+    public Report report() {
+        Probes probes = Probes.of(advisor, c -> true);
+        List<Finding> findings = findings(probes);
+        return settled(findings, probes.plain().size());
+    }
+
+    /** Ladders of some contaminants alone; nothing is waived. */
+    List<Finding> findings(Predicate<Contaminant> which) {
+        return findings(Probes.of(advisor, which));
+    }
+
+    private static List<Finding> findings(Probes probes) {
+        List<Finding> found = new ArrayList<>();
+        for (LadderCheck inspection : LadderCheck.ALL) {
+            inspection.findings(probes).forEach(f -> found.add(new Finding(f.entry(), f.about(), f.fault().by(inspection.id()))));
+        }
+        return found;
+    }
+
+    private Report settled(List<Finding> findings, int ladders) {
+        List<Waiver> waivers = advisor.knowledge().waivers();
+        List<Fault> faults = new ArrayList<>();
+        List<Waived> waived = new ArrayList<>();
+        Set<Waiver> busy = new HashSet<>();
+        for (Finding finding : findings) {
+            List<Waiver> fitting = waivers.stream().filter(w -> !w.isOver(today) && finding.isWaivedBy(w)).toList();
+            busy.addAll(fitting);
+            if (fitting.isEmpty()) {
+                faults.add(finding.fault());
+            } else {
+                waived.add(new Waived(finding.fault(), fitting.get(0).reason()));
+            }
+        }
+        waivers.stream().filter(w -> !busy.contains(w)).forEach(w -> faults.add(idle(w)));
+        return new Report(faults, waived, ladders);
+    }
+
+    private Fault idle(Waiver waiver) {
+        String wrong = waiver.isOver(today) ? "it ran until " + waiver.until().orElseThrow() + " and no longer counts"
+                : LadderCheck.ALL.stream().noneMatch(i -> i.id().equals(waiver.check()))
+                ? "what " + waiver.check() + " finds cannot be waived" : "it waives nothing: the check does not find this";
+        return new Fault("waivers.yaml", waiver.check() + " " + waiver.entry()
+                + waiver.about().map(a -> " with " + a).orElse(""), wrong, "leave it out, or mend what it names").by(IDLE_WAIVER);
+    }
+}

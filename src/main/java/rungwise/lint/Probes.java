@@ -1,0 +1,114 @@
+package rungwise.lint;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Predicate;
+import rungwise.knowledge.Contaminant;
+import rungwise.knowledge.KnowledgeBase;
+import rungwise.knowledge.Mappers;
+import rungwise.ladder.Advisor;
+import rungwise.ladder.QuestionReader;
+import rungwise.rules.Concluded;
+import rungwise.rules.Conclusion;
+import rungwise.rules.Conclusions;
+import rungwise.rules.RuleInfo;
+import tools.jackson.databind.node.ObjectNode;
+
+/** Reference ladders: every contaminant on the surfaces where it is usually met, fresh, half hardened and hardened. */
+final class Probes {
+    /** A week: what is asked of a deposit that never hardens. */
+    private static final double NEVER_HARDENS_HOURS = 168;
+    private static final String PLAIN = "{airC: 20, panelC: 20, sun: shade, outdoors: true}";
+    private static final String THICK = "{totalFilmMicrons: {min: 150, max: 155}, clearMicrons: 60, vehicleYear: 2015,"
+            + " refinished: false, paintAgeDays: 3000}";
+    /** Days that make rules of today speak; they serve the comparison of rules alone. */
+    private static final List<String> DAYS = List.of(
+            "{setting: {airC: 31, sun: direct, humidity: 0.7, outdoors: true}, facts: {colour: dark, vehicleYear: 1968}}",
+            "{setting: {airC: 20, panelC: 20, sun: shade, indoors: {volumeM3: 60, airChangesPerHour: 0.5}},"
+                    + " workers: [{level: L1, sensitisedTo: [terpene]}], extent: {areaM2: 2}}",
+            "{setting: {airC: 4, panelC: 4, sun: shade, outdoors: true}, facts: {totalFilmMicrons: {min: 82, max: 88}}}",
+            "{setting: {airC: 22, panelC: 38, sun: shade, outdoors: true}, facts: {clearMicrons: 28, refinished: true,"
+                    + " paintAgeDays: 20}, consent: {refused: [g02]}, shelf: []}");
+
+    private final Advisor advisor;
+    private final List<Probe> plain = new ArrayList<>();
+    private final List<List<Concluded<? extends Conclusion>>> runs = new ArrayList<>();
+    private final List<Concluded<? extends Conclusion>> heard = new ArrayList<>();
+
+    private Probes(Advisor asked) {
+        this.advisor = new Advisor(asked.knowledge(), asked.rules().heardBy(this::hear));
+    }
+
+    static Probes of(Advisor asked, Predicate<Contaminant> which) {
+        Probes probes = new Probes(asked);
+        KnowledgeBase known = asked.knowledge();
+        int day = 0;
+        for (Contaminant one : known.contaminants().values().stream().filter(which).toList()) {
+            for (String surface : one.usualSurfaces()) {
+                for (Probe.Age age : Probe.Age.values()) {
+                    probes.plain.add(probes.ask(one, surface, age, "{setting: " + PLAIN + "}"));
+                }
+                String today = DAYS.get(day++ % DAYS.size());
+                if (known.gates().containsKey("g02") || !today.contains("g02")) {
+                    probes.ask(one, surface, Probe.Age.HARDENED, today);
+                }
+            }
+        }
+        known.surfaces().keySet().forEach(surface -> known.methods().keySet().stream().findFirst()
+                .ifPresent(method -> probes.advisor.barsOn(surface, method)));
+        return probes;
+    }
+
+    private void hear(Conclusions said) {
+        runs.add(said.all());
+        heard.addAll(said.all());
+    }
+
+    /** Asks one more; where the shelf is not empty, nothing else is at hand. */
+    Probe ask(Contaminant one, String surface, Probe.Age age, String rest) {
+        heard.clear();
+        double first = one.emergency().map(Contaminant.Emergency::untilHours).orElse(0.0);
+        double hours = age == Probe.Age.HARDENED ? Math.max(first * 2, hardens(one) * age.share) : hardens(one) * age.share;
+        ObjectNode question = (ObjectNode) Mappers.question().readTree(rest);
+        question.put("contaminant", one.id()).put("surface", surface)
+                .put("age", "PT" + Math.max(1, Math.round(hours * 60)) + "M");
+        ObjectNode facts = question.path("facts").isObject() ? (ObjectNode) question.get("facts") : question.putObject("facts");
+        facts.put("warmestPanelC", 20);
+        return new Probe(one, surface, age, advisor.answer(QuestionReader.read(question, advisor.knowledge())),
+                List.copyOf(heard));
+    }
+
+    private static double hardens(Contaminant one) {
+        return one.hardens().isNever() ? NEVER_HARDENS_HOURS : one.hardens().cool();
+    }
+
+    /** A plain day with one method alone at hand, on thick sound paint that has been read, and everything agreed to. */
+    String alone(String method) {
+        return "{setting: " + PLAIN + ", shelf: [" + method + "], canWaitMinutes: 2880, facts: " + THICK
+                + ", consent: {granted: [" + String.join(", ", known().gates().keySet()) + "]}}";
+    }
+
+    KnowledgeBase known() {
+        return advisor.knowledge();
+    }
+
+    Map<String, RuleInfo> rules() {
+        return advisor.rules().rules();
+    }
+
+    Advisor advisor() {
+        return advisor;
+    }
+
+    /** Those of a plain day, with everything at hand. */
+    Collection<Probe> plain() {
+        return plain;
+    }
+
+    /** What each run of a phase concluded, those of every surface and of the order of methods among them. */
+    List<List<Concluded<? extends Conclusion>>> runs() {
+        return runs;
+    }
+}

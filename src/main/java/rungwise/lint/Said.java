@@ -1,0 +1,92 @@
+package rungwise.lint;
+
+import java.util.List;
+import java.util.stream.Stream;
+import rungwise.rules.Advice;
+import rungwise.rules.After;
+import rungwise.rules.Assume;
+import rungwise.rules.Bar;
+import rungwise.rules.Caution;
+import rungwise.rules.Clash;
+import rungwise.rules.Conclusion;
+import rungwise.rules.FlushFirst;
+import rungwise.rules.Gated;
+import rungwise.rules.Halt;
+import rungwise.rules.Hold;
+import rungwise.rules.MightBe;
+import rungwise.rules.Moved;
+import rungwise.rules.Narrow;
+import rungwise.rules.NeighbourNote;
+import rungwise.rules.Protect;
+import rungwise.rules.Step;
+import rungwise.rules.TreatAs;
+
+/** What a conclusion says, whatever the figures that led to it. */
+final class Said {
+    private Said() {
+    }
+
+    /** Its parts, each on its own; two rules with the same parts say the same. */
+    static Stream<String> parts(Conclusion one) {
+        if (one instanceof Protect p) {
+            return p.items().stream().map(item -> "protect " + p.method() + " " + item);
+        }
+        return Stream.of(said(one));
+    }
+
+    /** What somebody else may say so that this adds nothing: a bar that nothing opens goes beyond one that something does. */
+    static List<String> coveredBy(String part) {
+        return part.startsWith("bar ") && part.contains(" until ")
+                ? List.of(part, part.substring(0, part.indexOf(" until "))) : List.of(part);
+    }
+
+    private static String said(Conclusion one) {
+        if (one instanceof Bar b) {
+            return "bar " + b.method() + (b.opensWith().isEmpty() ? "" : " until " + b.opensWith());
+        }
+        if (one instanceof Gated g) {
+            return "gate " + g.method() + " " + g.gate();
+        }
+        if (one instanceof Moved m) {
+            return "move " + m.method() + " " + m.cause() + " " + m.by();
+        }
+        if (one instanceof Narrow n) {
+            return "narrow " + n.method() + " " + n.share() + " " + n.atMostMinutes();
+        }
+        if (one instanceof Caution c) {
+            return "caution " + c.method() + " " + c.text();
+        }
+        if (one instanceof Step s) {
+            return "step " + s.place() + " " + s.name();
+        }
+        if (one instanceof After a) {
+            return "after " + a.first() + " " + a.then() + " " + a.needed();
+        }
+        if (one instanceof Clash c) {
+            return "clash " + c.first() + " " + c.then() + " " + c.visit() + " " + c.bridge() + " " + c.waitMinutes();
+        }
+        if (one instanceof TreatAs t) {
+            return "treat as " + t.surface();
+        }
+        if (one instanceof MightBe m) {
+            return "might be " + m.surface() + " " + m.gate();
+        }
+        if (one instanceof Assume a) {
+            return "assume " + a.fact() + " " + a.value();
+        }
+        if (one instanceof Hold h) {
+            return "hold " + h.what();
+        }
+        if (one instanceof FlushFirst f) {
+            return "flush " + f.method();
+        }
+        if (one instanceof Halt h) {
+            return "halt " + h.text();
+        }
+        if (one instanceof Advice a) {
+            return "advice " + a.about() + " " + a.text();
+        }
+        NeighbourNote note = (NeighbourNote) one;
+        return "neighbour " + note.surface() + " " + note.method() + " " + note.action();
+    }
+}

@@ -1,0 +1,48 @@
+package rungwise.lint;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import rungwise.rules.Concluded;
+import rungwise.rules.Conclusion;
+
+/** A rule that never says anything which another rule of its phase did not say at the same time. */
+final class ShadowedRule implements LadderCheck {
+    @Override
+    public String id() {
+        return "shadowed-rule";
+    }
+
+    @Override
+    public List<Finding> findings(Probes probes) {
+        Map<String, Set<String>> shadows = new TreeMap<>();
+        Map<String, Integer> times = new HashMap<>();
+        for (List<Concluded<? extends Conclusion>> run : probes.runs()) {
+            Map<String, Set<String>> sayers = new HashMap<>();
+            run.forEach(one -> Said.parts(one.conclusion()).forEach(part ->
+                    sayers.computeIfAbsent(part, p -> new HashSet<>()).add(one.because().rule())));
+            sayers.forEach((part, rules) -> {
+                Set<String> alike = new TreeSet<>();
+                Said.coveredBy(part).forEach(p -> alike.addAll(sayers.getOrDefault(p, Set.of())));
+                rules.forEach(rule -> {
+                    times.merge(rule, 1, Integer::sum);
+                    shadows.computeIfAbsent(rule, r -> new TreeSet<>(alike)).retainAll(alike);
+                });
+            });
+        }
+        List<Finding> found = new ArrayList<>();
+        shadows.forEach((rule, others) -> others.stream().filter(o -> !o.equals(rule))
+                // of two that always agree, one is told
+                .filter(o -> !shadows.get(o).contains(rule) || rule.compareTo(o) > 0)
+                .forEach(other -> found.add(Finding.of("rules", rule, other, "whatever it concludes, " + other
+                                + " concludes too (" + times.get(rule) + " times in the reference ladders): \""
+                                + probes.rules().get(rule).says() + "\" beside \"" + probes.rules().get(other).says() + "\"",
+                        "leave one of the two out, or narrow the other to what it alone knows"))));
+        return found;
+    }
+}
