@@ -11,6 +11,7 @@ import java.util.Optional;
 import java.util.TreeMap;
 import rungwise.knowledge.KnowledgeBase;
 import rungwise.ladder.Advisor;
+import rungwise.lint.CheckPage;
 import rungwise.rules.RuleInfo;
 
 /** All pages of one revision. The same revision and cases give the same bytes. */
@@ -53,6 +54,8 @@ public final class Book {
         base.agents().values().forEach(a -> pages.add(agent.of(a)));
         RulePage rule = new RulePage(within);
         rules.values().forEach(r -> pages.add(rule.of(r, cases.map(c -> c.of(r.id())))));
+        CheckedPage check = new CheckedPage(base, rules, within);
+        CheckPage.all().values().forEach(c -> pages.add(check.of(c)));
         return pages;
     }
 

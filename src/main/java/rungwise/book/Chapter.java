@@ -6,7 +6,8 @@ enum Chapter {
     SURFACE("surfaces", "Surfaces"),
     METHOD("methods", "Methods"),
     AGENT("agents", "Agents"),
-    RULE("rules", "Rules");
+    RULE("rules", "Rules"),
+    CHECK("checks", "Checks of the knowledge");
 
     final String folder;
     final String title;

@@ -11,6 +11,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import rungwise.knowledge.KnowledgeBase;
+import rungwise.lint.CheckPage;
 import rungwise.rules.RuleInfo;
 
 /** The first page: everything by chapter, in order of name. */
@@ -40,6 +41,8 @@ final class IndexPage {
                         .sorted(Comparator.comparing(a -> a.name())).map(a -> a.id()).toList()))
                 .list(Chapter.RULE.title, rules.values().stream().map(r -> each(links.to(Chapter.RULE, r.id()),
                         text(": " + r.says()))).toList())
+                .list(Chapter.CHECK.title, CheckPage.all().values().stream().map(c -> each(
+                        links.to(Chapter.CHECK, c.id()), text(": " + c.says()))).toList())
                 .page("index.html", "Rule book");
     }
 

@@ -87,6 +87,7 @@ final class Links {
             case METHOD -> Optional.ofNullable(base.methods().get(id)).map(m -> m.name());
             case AGENT -> Optional.ofNullable(base.agents().get(id)).map(a -> a.name());
             case RULE -> Optional.ofNullable(rules.get(id)).map(RuleInfo::id);
+            case CHECK -> Optional.of(id);
         };
     }
 }

@@ -19,7 +19,7 @@ final class AgeGap implements LadderCheck {
     @Override
     public List<Finding> findings(Probes probes) {
         List<Finding> found = new ArrayList<>();
-        for (Contaminant one : probes.known().contaminants().values()) {
+        for (Contaminant one : probes.asked()) {
             if (!one.isDamage() && one.holds().isEmpty()) {
                 states(probes, one, found);
             }

@@ -17,15 +17,14 @@ import rungwise.knowledge.Mappers;
  * @param id    the check
  * @param says  what it looks for, in a sentence
  * @param why   what comes of it
- * @param file  file of knowledge in which the samples stand; "rules" = a rule
- * @param wrong sample that it finds: the fields of an entry that matter
+ * @param wrong sample that it finds: first its file as a comment, then the fields of an entry that matter, or a rule
  * @param right the same put right
  */
-public record CheckPage(String id, String says, String why, String file, String wrong, String right) {
+public record CheckPage(String id, String says, String why, String wrong, String right) {
     private static final String FOLDER = "lint";
 
     public CheckPage {
-        Stream.of(id, says, why, file, wrong, right).forEach(java.util.Objects::requireNonNull);
+        Stream.of(id, says, why, wrong, right).forEach(java.util.Objects::requireNonNull);
     }
 
     /** Every page by id of its check. */
@@ -44,7 +43,7 @@ public record CheckPage(String id, String says, String why, String file, String 
 
     /** As text for a person. */
     public String text() {
-        return String.join("\n", List.of(id + ": " + says, why, "", "Wrong, in " + file + ":", indented(wrong), "",
+        return String.join("\n", List.of(id + ": " + says, why, "", "Wrong:", indented(wrong), "",
                 "Right:", indented(right), ""));
     }
 

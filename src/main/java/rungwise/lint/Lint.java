@@ -49,22 +49,16 @@ public final class Lint {
     }
 
     public Report report() {
-        Probes probes = Probes.of(advisor, c -> true);
-        List<Finding> findings = findings(probes);
-        return settled(findings, probes.plain().size());
+        return report(c -> true, c -> true);
     }
 
-    /** Ladders of some contaminants alone; nothing is waived. */
-    List<Finding> findings(Predicate<Contaminant> which) {
-        return findings(Probes.of(advisor, which));
-    }
-
-    private static List<Finding> findings(Probes probes) {
+    /** Some checks and ladders of some contaminants alone. */
+    Report report(Predicate<LadderCheck> checks, Predicate<Contaminant> which) {
+        Probes probes = Probes.of(advisor, which);
         List<Finding> found = new ArrayList<>();
-        for (LadderCheck inspection : LadderCheck.ALL) {
-            inspection.findings(probes).forEach(f -> found.add(new Finding(f.entry(), f.about(), f.fault().by(inspection.id()))));
-        }
-        return found;
+        LadderCheck.ALL.stream().filter(checks).forEach(check -> check.findings(probes).forEach(f ->
+                found.add(new Finding(f.entry(), f.about(), f.fault().by(check.id())))));
+        return settled(found, probes.plain().size());
     }
 
     private Report settled(List<Finding> findings, int ladders) {

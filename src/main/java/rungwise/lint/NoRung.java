@@ -14,7 +14,7 @@ final class NoRung implements LadderCheck {
     @Override
     public List<Finding> findings(Probes probes) {
         List<Finding> found = new ArrayList<>();
-        for (Contaminant one : probes.known().contaminants().values()) {
+        for (Contaminant one : probes.asked()) {
             String file = "contaminants/" + one.id() + ".yaml";
             if (one.usualSurfaces().isEmpty()) {
                 found.add(Finding.of(file, one.id(), "", "it does not say on which surfaces it is usually met",

@@ -33,19 +33,21 @@ final class Probes {
                     + " paintAgeDays: 20}, consent: {refused: [g02]}, shelf: []}");
 
     private final Advisor advisor;
+    private final List<Contaminant> asked = new ArrayList<>();
     private final List<Probe> plain = new ArrayList<>();
     private final List<List<Concluded<? extends Conclusion>>> runs = new ArrayList<>();
     private final List<Concluded<? extends Conclusion>> heard = new ArrayList<>();
 
-    private Probes(Advisor asked) {
-        this.advisor = new Advisor(asked.knowledge(), asked.rules().heardBy(this::hear));
+    private Probes(Advisor advisor) {
+        this.advisor = new Advisor(advisor.knowledge(), advisor.rules().heardBy(this::hear));
     }
 
-    static Probes of(Advisor asked, Predicate<Contaminant> which) {
-        Probes probes = new Probes(asked);
-        KnowledgeBase known = asked.knowledge();
+    static Probes of(Advisor advisor, Predicate<Contaminant> which) {
+        Probes probes = new Probes(advisor);
+        KnowledgeBase known = advisor.knowledge();
         int day = 0;
-        for (Contaminant one : known.contaminants().values().stream().filter(which).toList()) {
+        known.contaminants().values().stream().filter(which).forEach(probes.asked::add);
+        for (Contaminant one : probes.asked) {
             for (String surface : one.usualSurfaces()) {
                 for (Probe.Age age : Probe.Age.values()) {
                     probes.plain.add(probes.ask(one, surface, age, "{setting: " + PLAIN + "}"));
@@ -88,6 +90,11 @@ final class Probes {
     String alone(String method) {
         return "{setting: " + PLAIN + ", shelf: [" + method + "], canWaitMinutes: 2880, facts: " + THICK
                 + ", consent: {granted: [" + String.join(", ", known().gates().keySet()) + "]}}";
+    }
+
+    /** Those that were asked about. */
+    List<Contaminant> asked() {
+        return asked;
     }
 
     KnowledgeBase known() {

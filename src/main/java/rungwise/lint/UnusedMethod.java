@@ -64,7 +64,7 @@ final class UnusedMethod implements LadderCheck {
         if (method.kind() != MethodKind.REMOVE) {
             return false;
         }
-        return probes.known().contaminants().values().stream()
+        return probes.asked().stream()
                 .filter(c -> best(c.chances(method)).compareTo(Chance.P) >= 0)
                 .sorted(Comparator.comparing((Contaminant c) -> best(c.chances(method))).reversed())
                 .anyMatch(c -> surfaces(probes, c, method).stream().anyMatch(s -> java.util.stream.Stream.of(

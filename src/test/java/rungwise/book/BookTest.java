@@ -24,6 +24,7 @@ import rungwise.Base;
 import rungwise.cli.Main;
 import rungwise.knowledge.KnowledgeBase;
 import rungwise.ladder.Opened;
+import rungwise.lint.CheckPage;
 
 class BookTest {
     private static final Pattern HREF = Pattern.compile("href=\"([^\"]*)\"");
@@ -83,6 +84,7 @@ class BookTest {
         base.methods().keySet().forEach(id -> wanted.add("methods/" + id + ".html"));
         base.agents().keySet().forEach(id -> wanted.add("agents/" + id + ".html"));
         Base.advisor().rules().rules().keySet().forEach(id -> wanted.add("rules/" + id + ".html"));
+        CheckPage.all().keySet().forEach(id -> wanted.add("checks/" + id + ".html"));
         assertThat(pages().keySet()).containsExactlyInAnyOrderElementsOf(wanted);
         Set<String> named = HREF.matcher(TEXTS.get("index.html")).results().map(m -> m.group(1))
                 .collect(Collectors.toSet());
@@ -128,6 +130,13 @@ class BookTest {
         assertThat(rules.stream().filter(t -> t.contains("no case fires it"))).isNotEmpty();
         assertThat(rules).noneMatch(t -> t.contains("Nobody knows this surface"));
         assertThat(texts.get("rules/b001.html")).as("fluoride is barred on every surface").contains("Tar &amp; resin");
+    }
+
+    @Test
+    void a_check_shows_both_samples_and_what_stands() {
+        assertThat(TEXTS.get("checks/unused-method.html")).contains("citrus_degreaser", "Wrong", "Right",
+                "../methods/ozone.html", Base.advisor().knowledge().waivers().stream()
+                        .filter(w -> w.entry().equals("ozone")).findFirst().orElseThrow().reason());
     }
 
     @Test

@@ -87,6 +87,16 @@ class CommandLineTest {
     }
 
     @Test
+    void a_check_explains_itself_and_an_unknown_one_is_named() {
+        Ran ran = run("", "check", "--explain", "dwell");
+        assertThat(ran.code()).isZero();
+        assertThat(ran.out()).startsWith("dwell: ").contains("Wrong:", "usual: 10", "Right:");
+        Ran unknown = run("", "check", "--explain", "dwel");
+        assertThat(unknown.code()).isEqualTo(2);
+        assertThat(unknown.err()).contains("no check \"dwel\"", "contradicting-rules");
+    }
+
+    @Test
     void check_exits_1_and_names_the_fault_of_a_broken_folder() throws Exception {
         Path folder = Files.createTempDirectory("knowledge");
         rungwise.knowledge.KnowledgeFiles.builtIn("knowledge").forEach((name, text) -> {

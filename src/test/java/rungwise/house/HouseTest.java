@@ -18,6 +18,7 @@ class HouseTest {
             .layer("book").definedBy("rungwise.book..")
             .layer("diagnosis").definedBy("rungwise.diagnosis..")
             .layer("shoplog").definedBy("rungwise.shoplog..")
+            .layer("lint").definedBy("rungwise.lint..")
             .layer("ladder").definedBy("rungwise.ladder..")
             .layer("rules").definedBy("rungwise.rules..")
             .layer("knowledge").definedBy("rungwise.knowledge..")
@@ -27,10 +28,11 @@ class HouseTest {
             .whereLayer("book").mayOnlyBeAccessedByLayers("cli")
             .whereLayer("diagnosis").mayOnlyBeAccessedByLayers("cli", "http")
             .whereLayer("shoplog").mayOnlyBeAccessedByLayers("cli", "http")
-            .whereLayer("ladder").mayOnlyBeAccessedByLayers("book", "diagnosis", "shoplog", "cli", "http")
-            .whereLayer("rules").mayOnlyBeAccessedByLayers("ladder", "book", "diagnosis", "shoplog", "cli", "http")
-            .whereLayer("knowledge").mayOnlyBeAccessedByLayers("rules", "ladder", "book", "diagnosis", "shoplog", "cli",
-                    "http")
+            .whereLayer("lint").mayOnlyBeAccessedByLayers("book", "cli")
+            .whereLayer("ladder").mayOnlyBeAccessedByLayers("lint", "book", "diagnosis", "shoplog", "cli", "http")
+            .whereLayer("rules").mayOnlyBeAccessedByLayers("ladder", "lint", "book", "diagnosis", "shoplog", "cli", "http")
+            .whereLayer("knowledge").mayOnlyBeAccessedByLayers("rules", "ladder", "lint", "book", "diagnosis", "shoplog",
+                    "cli", "http")
             .because("a change of the web or the engine must not reach the trade's knowledge");
 
     @ArchTest
