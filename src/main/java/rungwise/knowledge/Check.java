@@ -1,7 +1,6 @@
 package rungwise.knowledge;
 
 import java.util.List;
-import java.util.Locale;
 
 /** One thing that can be wrong only when all entries are seen together. */
 @FunctionalInterface
@@ -15,9 +14,7 @@ interface Check {
 
     List<Fault> faults(Draft draft);
 
-    /** Its class in small letters: {@code DuplicateIdCheck} is {@code duplicate-id}. */
     default String id() {
-        return getClass().getSimpleName().replaceAll("Check$", "").replaceAll("(?<=[a-z])(?=[A-Z])", "-")
-                .toLowerCase(Locale.ROOT);
+        return CheckId.of(getClass());
     }
 }

@@ -12,11 +12,6 @@ import rungwise.ladder.Answer;
 /** An age at which nothing is known to help, although something helps before or after. */
 final class AgeGap implements LadderCheck {
     @Override
-    public String id() {
-        return "age-gap";
-    }
-
-    @Override
     public List<Finding> findings(Probes probes) {
         List<Finding> found = new ArrayList<>();
         for (Contaminant one : probes.asked()) {

@@ -7,11 +7,6 @@ import rungwise.ladder.ChemistryDoubt;
 /** A stated chance that the solubility of the deposit contradicts. */
 final class ChanceAgainstChemistry implements LadderCheck {
     @Override
-    public String id() {
-        return "chance-against-chemistry";
-    }
-
-    @Override
     public List<Finding> findings(Probes probes) {
         List<Finding> found = new ArrayList<>();
         for (ChemistryDoubt doubt : ChemistryDoubt.all(probes.known())) {

@@ -7,11 +7,6 @@ import rungwise.knowledge.MethodKind;
 /** A surface on which every remover is barred: a limit that is too narrow, or a rule that is too wide. */
 final class ClosedSurface implements LadderCheck {
     @Override
-    public String id() {
-        return "closed-surface";
-    }
-
-    @Override
     public List<Finding> findings(Probes probes) {
         List<Method> removers = probes.known().methods().values().stream()
                 .filter(m -> m.kind() == MethodKind.REMOVE).toList();

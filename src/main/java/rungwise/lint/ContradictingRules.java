@@ -13,11 +13,6 @@ import rungwise.rules.Step;
 
 /** A step that one rule asks for on a surface where another bars it for good. */
 final class ContradictingRules implements LadderCheck {
-    @Override
-    public String id() {
-        return "contradicting-rules";
-    }
-
     /** Who asks for which method. */
     private record Demand(String rule, String method) implements Comparable<Demand> {
         @Override

@@ -7,11 +7,6 @@ import rungwise.knowledge.Contaminant;
 /** A deposit for which nothing is offered where it is usually met. What holds all work, or is damage, is meant so. */
 final class NoRung implements LadderCheck {
     @Override
-    public String id() {
-        return "no-rung";
-    }
-
-    @Override
     public List<Finding> findings(Probes probes) {
         List<Finding> found = new ArrayList<>();
         for (Contaminant one : probes.asked()) {

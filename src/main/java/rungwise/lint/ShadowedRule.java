@@ -14,11 +14,6 @@ import rungwise.rules.Conclusion;
 /** A rule that never says anything which another rule of its phase did not say at the same time. */
 final class ShadowedRule implements LadderCheck {
     @Override
-    public String id() {
-        return "shadowed-rule";
-    }
-
-    @Override
     public List<Finding> findings(Probes probes) {
         Map<String, Set<String>> shadows = new TreeMap<>();
         Map<String, Integer> times = new HashMap<>();

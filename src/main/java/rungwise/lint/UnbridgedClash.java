@@ -12,11 +12,6 @@ import rungwise.rules.Conclusion;
 /** Two that must not meet, and nothing between them. */
 final class UnbridgedClash implements LadderCheck {
     @Override
-    public String id() {
-        return "unbridged-clash";
-    }
-
-    @Override
     public List<Finding> findings(Probes probes) {
         Map<String, Finding> found = new TreeMap<>();
         for (List<Concluded<? extends Conclusion>> run : probes.runs()) {

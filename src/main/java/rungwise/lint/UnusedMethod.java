@@ -20,11 +20,6 @@ final class UnusedMethod implements LadderCheck {
     private static final String REFUSED = "barred_chemistry";
 
     @Override
-    public String id() {
-        return "unused-method";
-    }
-
-    @Override
     public List<Finding> findings(Probes probes) {
         KnowledgeBase known = probes.known();
         Set<String> used = new TreeSet<>();
