@@ -1,5 +1,6 @@
 package rungwise.knowledge;
 
+import java.util.Locale;
 import java.util.stream.Stream;
 
 /** What is looked at while files are read, before any check sees entries together. */
@@ -18,7 +19,7 @@ public enum LoadingChecks {
     RULE_SOURCE;
 
     public String id() {
-        return name().toLowerCase(java.util.Locale.ROOT).replace('_', '-');
+        return name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 
     /** Ids of all checks of this package. */

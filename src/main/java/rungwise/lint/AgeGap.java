@@ -5,7 +5,6 @@ import java.util.List;
 import rungwise.knowledge.Chance;
 import rungwise.knowledge.Chances;
 import rungwise.knowledge.Contaminant;
-import rungwise.knowledge.Method;
 import rungwise.knowledge.MethodKind;
 import rungwise.ladder.Answer;
 
@@ -21,8 +20,7 @@ final class AgeGap implements LadderCheck {
         }
         for (Probe probe : probes.plain()) {
             boolean stopped = probe.answer().hold().isPresent() || isFirstAid(probe.answer());
-            boolean otherwise = probes.plain().stream().anyMatch(p -> p.contaminant().equals(probe.contaminant())
-                    && p.surface().equals(probe.surface()) && p.hasRung());
+            boolean otherwise = probes.plain(probe.contaminant(), probe.surface()).stream().anyMatch(Probe::hasRung);
             if (!probe.hasRung() && !stopped && otherwise) {
                 found.add(Finding.of("contaminants/" + probe.contaminant().id() + ".yaml", probe.contaminant().id(),
                         probe.surface(), "nothing is offered on " + probe.surface() + " while it is "
@@ -39,7 +37,7 @@ final class AgeGap implements LadderCheck {
 
     private void states(Probes probes, Contaminant one, List<Finding> found) {
         List<Chances> chances = probes.known().methods().values().stream()
-                .filter(m -> m.kind() == MethodKind.REMOVE).map((Method m) -> one.chances(m)).toList();
+                .filter(m -> m.kind() == MethodKind.REMOVE).map(one::chances).toList();
         boolean fresh = chances.stream().anyMatch(c -> c.fresh().compareTo(Chance.P) >= 0);
         boolean hardened = chances.stream().anyMatch(c -> c.hardened().compareTo(Chance.P) >= 0);
         if (!fresh || !hardened && !one.hardens().isNever()) {

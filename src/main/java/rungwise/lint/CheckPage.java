@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
@@ -24,7 +25,7 @@ public record CheckPage(String id, String says, String why, String wrong, String
     private static final String FOLDER = "lint";
 
     public CheckPage {
-        Stream.of(id, says, why, wrong, right).forEach(java.util.Objects::requireNonNull);
+        Stream.of(id, says, why, wrong, right).forEach(Objects::requireNonNull);
     }
 
     /** Every page by id of its check. */

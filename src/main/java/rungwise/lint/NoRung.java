@@ -16,8 +16,7 @@ final class NoRung implements LadderCheck {
                         "name them as usualSurfaces, so that its ladder can be looked at"));
             }
             for (String surface : one.usualSurfaces()) {
-                List<Probe> here = probes.plain().stream().filter(p -> p.contaminant().equals(one)
-                        && p.surface().equals(surface)).toList();
+                List<Probe> here = probes.plain(one, surface);
                 boolean meant = one.isDamage() || here.stream().anyMatch(p -> p.answer().hold().isPresent());
                 if (!meant && !here.isEmpty() && here.stream().noneMatch(Probe::hasRung)) {
                     found.add(Finding.of(file, one.id(), surface, "nothing is offered for it on " + surface

@@ -1,11 +1,13 @@
 package rungwise.lint;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.stream.Stream;
 import rungwise.knowledge.Contaminant;
 import rungwise.ladder.Answer;
 import rungwise.rules.Concluded;
 import rungwise.rules.Conclusion;
+import rungwise.rules.Conclusions;
 
 /**
  * One reference question with its answer.
@@ -24,7 +26,7 @@ record Probe(Contaminant contaminant, String surface, Age age, Answer answer, Li
         }
 
         String words() {
-            return this == TURNING ? "half hardened" : name().toLowerCase(java.util.Locale.ROOT);
+            return this == TURNING ? "half hardened" : name().toLowerCase(Locale.ROOT);
         }
     }
 
@@ -38,6 +40,6 @@ record Probe(Contaminant contaminant, String surface, Age age, Answer answer, Li
     }
 
     <C extends Conclusion> List<Concluded<C>> heard(Class<C> kind) {
-        return new rungwise.rules.Conclusions(heard).of(kind);
+        return new Conclusions(heard).of(kind);
     }
 }

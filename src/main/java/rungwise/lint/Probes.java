@@ -114,6 +114,11 @@ final class Probes {
         return plain;
     }
 
+    /** Those of one deposit on one surface, at its three ages. */
+    List<Probe> plain(Contaminant one, String surface) {
+        return plain.stream().filter(p -> p.contaminant().equals(one) && p.surface().equals(surface)).toList();
+    }
+
     /** What each run of a phase concluded, those of every surface and of the order of methods among them. */
     List<List<Concluded<? extends Conclusion>>> runs() {
         return runs;

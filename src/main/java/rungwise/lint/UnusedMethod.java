@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Stream;
 import rungwise.knowledge.Chance;
 import rungwise.knowledge.Chances;
 import rungwise.knowledge.Contaminant;
@@ -62,7 +63,7 @@ final class UnusedMethod implements LadderCheck {
         return probes.asked().stream()
                 .filter(c -> best(c.chances(method)).compareTo(Chance.P) >= 0)
                 .sorted(Comparator.comparing((Contaminant c) -> best(c.chances(method))).reversed())
-                .anyMatch(c -> surfaces(probes, c, method).stream().anyMatch(s -> java.util.stream.Stream.of(
+                .anyMatch(c -> surfaces(probes, c, method).stream().anyMatch(s -> Stream.of(
                         Probe.Age.FRESH, Probe.Age.HARDENED).anyMatch(age -> probes.ask(c, s, age,
                         probes.alone(method.id())).rungs().anyMatch(r -> r.method().equals(method.id())))));
     }
