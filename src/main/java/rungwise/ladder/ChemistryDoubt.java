@@ -16,9 +16,6 @@ import rungwise.science.Solubility;
  * @param red nearest relative energy difference between the organic part and what the deposit dissolves like
  */
 public record ChemistryDoubt(String contaminant, String method, Chance stated, Chance expected, double red) {
-    /** Beyond this a solvent leaves a polymer alone. */
-    public static final double LEAVES_ALONE_FROM_RED = 1.3;
-
     /** All of a base: likely at a distance, or unlikely although it is near and undiluted. */
     public static List<ChemistryDoubt> all(KnowledgeBase known) {
         List<ChemistryDoubt> doubts = new ArrayList<>();
@@ -42,9 +39,9 @@ public record ChemistryDoubt(String contaminant, String method, Chance stated, C
             Chance stated = contaminant.chances(method).fresh();
             Chance expected = estimate.chances().fresh();
             double red = estimate.red().low();
-            boolean distant = red > LEAVES_ALONE_FROM_RED && stated.compareTo(Chance.L) >= 0;
-            boolean near = Solubility.band(red) == Solubility.Band.DISSOLVES
-                    && expected.ordinal() - stated.ordinal() > 1;
+            Solubility.Band band = Solubility.band(red);
+            boolean distant = band == Solubility.Band.PASSES && stated.compareTo(Chance.L) >= 0;
+            boolean near = band == Solubility.Band.DISSOLVES && expected.ordinal() - stated.ordinal() > 1;
             return distant || near ? Optional.of(new ChemistryDoubt(contaminant.id(), method.id(), stated, expected, red))
                     : Optional.empty();
         });
@@ -52,7 +49,7 @@ public record ChemistryDoubt(String contaminant, String method, Chance stated, C
 
     /** As a sentence. */
     public String words() {
-        return "its chance by " + method + " is stated " + stated + " while fresh, but at RED " + Figures.text(
-                Math.round(red * 100) / 100.0) + " chemistry expects " + expected;
+        return "its chance by " + method + " is stated " + stated + " while fresh, but at RED " + Figures.text(red)
+                + " chemistry expects " + expected;
     }
 }

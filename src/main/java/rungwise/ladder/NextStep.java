@@ -7,6 +7,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import rungwise.knowledge.KnowledgeBase;
 import rungwise.knowledge.MethodKind;
+import rungwise.knowledge.Sentence;
 import rungwise.knowledge.ToolKind;
 import rungwise.knowledge.Trait;
 import rungwise.rules.Bar;
@@ -153,7 +154,7 @@ final class NextStep {
     private String questions(Answer.Rung rung) {
         List<String> asked = rung.gates().stream().filter(g -> g.state().equals("open"))
                 .filter(g -> base.gates().get(g.id()).asks()).map(Answer.GateState::name)
-                .map(n -> n.substring(0, 1).toLowerCase(java.util.Locale.ROOT) + n.substring(1)).toList();
+                .map(Sentence::within).toList();
         return asked.isEmpty() ? "" : "Find out first: " + String.join("; ", asked) + "? ";
     }
 

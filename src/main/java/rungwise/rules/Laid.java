@@ -28,7 +28,7 @@ public record Laid(List<Use> rungs, Surface surface, Deposit deposit) {
         return surface.is(Trait.SEEN_THROUGH);
     }
 
-    /** Whether the solvent that carries a wax does it harm. */
+    /** Whether it takes the solvent that carries a wax. */
     public boolean bearsWaxSolvent() {
         return !surface.limit(SolventColumn.ALIPHATIC).verdict().forbids();
     }

@@ -27,6 +27,8 @@ import org.kie.api.runtime.rule.Match;
  * rules of a phase are opened when it first runs, as most questions need only some of the phases.
  */
 public final class RuleBook {
+    private static final Consumer<Conclusions> NOBODY = said -> { };
+
     private final Map<Phase, Supplier<Opened>> phases;
     private final Set<String> leftOut;
     private final Set<String> fired = ConcurrentHashMap.newKeySet();
@@ -39,7 +41,7 @@ public final class RuleBook {
     /** One base that holds the rules of every phase. */
     static RuleBook whole(KieBase base) {
         Opened opened = new Opened(base, RuleMetadata.read(base));
-        return new RuleBook(each(phase -> () -> opened), Set.of(), said -> { });
+        return new RuleBook(each(phase -> () -> opened), Set.of(), NOBODY);
     }
 
     private RuleBook(Map<Phase, Supplier<Opened>> phases, Set<String> leftOut, Consumer<Conclusions> ear) {
@@ -58,8 +60,7 @@ public final class RuleBook {
 
     /** A base for each phase, opened when it is needed. */
     static RuleBook byPhase(Function<Phase, KieBase> open) {
-        return new RuleBook(each(phase -> new Once<>(() -> opened(phase, open.apply(phase)))), Set.of(),
-                said -> { });
+        return new RuleBook(each(phase -> new Once<>(() -> opened(phase, open.apply(phase)))), Set.of(), NOBODY);
     }
 
     private static Opened opened(Phase phase, KieBase base) {
