@@ -56,7 +56,7 @@ final class CheckCommand implements Callable<Integer> {
         faults.forEach(out::println);
         if (waived) {
             report.ifPresent(r -> r.waived().forEach(w -> out.println("Waived: " + w)));
-            opened.advisor().map(Advisor::chemistry).ifPresent(c -> {
+            opened.advisor().map(Advisor::chemistry).filter(c -> !c.contradictions().isEmpty()).ifPresent(c -> {
                 out.println("Stated, but not borne out by chemistry; what is stated stands:");
                 c.contradictions().forEach(line -> out.println("  " + line));
             });
