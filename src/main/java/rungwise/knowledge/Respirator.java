@@ -17,4 +17,9 @@ public record Respirator(String id, String name, Set<AirHazard> against, double 
         against = Sorted.set(against);
         sources = sources == null ? List.of() : List.copyOf(sources);
     }
+
+    /** Takes a gas or vapour out of the air; not the hose that brings air of its own. */
+    public boolean isCartridge() {
+        return !against.contains(AirHazard.DUST);
+    }
 }

@@ -125,8 +125,7 @@ final class Candidacy {
         Budget budget = budget();
         facts.add(budget);
         filmToday(budget).ifPresent(facts::add);
-        facts.addAll(Vapours.of(question, base, worked.volatiles(), scene.panel(), candidates));
-        facts.addAll(worked.fumes().of(question, candidates));
+        facts.addAll(Air.facts(question, base, worked, scene.panel(), candidates));
         facts.addAll(worked.gloves().of(question, candidates));
         question.consent().granted().forEach(g -> facts.add(new Answered(g, true)));
         question.consent().refused().forEach(r -> facts.add(new Answered(r, false)));

@@ -38,12 +38,7 @@ final class Fumes {
         });
     }
 
-    List<Fume> of(Question question, Collection<Candidate> candidates) {
-        if (question.setting().indoors().isEmpty()) {
-            return List.of();
-        }
-        Question.Indoors indoors = question.setting().indoors().get();
-        Bay bay = new Bay(indoors.volumeM3(), indoors.airChangesPerHour());
+    List<Fume> of(Bay bay, Collection<Candidate> candidates) {
         List<Fume> fumes = new ArrayList<>();
         for (Candidate candidate : candidates) {
             Agent agent = candidate.use().agent();

@@ -90,16 +90,12 @@ final class Vapours {
         }
     }
 
-    static List<Airing> of(Question question, KnowledgeBase base, Volatiles volatiles, Panel panel,
+    static List<Airing> of(Question question, KnowledgeBase base, Volatiles volatiles, Panel panel, Bay bay,
                            Collection<Candidate> candidates) {
-        if (question.setting().indoors().isEmpty()) {
-            return List.of();
-        }
-        Question.Indoors indoors = question.setting().indoors().get();
         Vapours vapours = new Vapours(base, volatiles, question, panel);
         List<Airing> airings = new ArrayList<>();
         for (Candidate candidate : candidates) {
-            vapours.airing(candidate, new Bay(indoors.volumeM3(), indoors.airChangesPerHour())).ifPresent(airings::add);
+            vapours.airing(candidate, bay).ifPresent(airings::add);
         }
         return airings;
     }

@@ -1,6 +1,5 @@
 package rungwise.rules;
 
-import rungwise.knowledge.AirHazard;
 import rungwise.knowledge.Exposure;
 import rungwise.knowledge.Figures;
 import rungwise.knowledge.Respirator;
@@ -25,7 +24,7 @@ public record Fume(String method, String agent, Bay bay, Exposure what, double l
 
     /** Whether a cartridge is made for it. */
     public boolean hasCartridge() {
-        return !respirator.against().contains(AirHazard.DUST);
+        return respirator.isCartridge();
     }
 
     public String text() {

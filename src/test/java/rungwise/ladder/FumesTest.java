@@ -5,20 +5,18 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import rungwise.Base;
+import rungwise.rules.Bay;
 import rungwise.rules.Candidate;
 import rungwise.rules.Fume;
 
 /** What fumes in a closed bay is met by its own cartridge, class by class: E02, E05 and the limits of exposure.yaml. */
 class FumesTest {
-    private static List<Fume> of(String method, String setting) {
-        Question question = Base.ask("{contaminant: tar_spot, surface: clear_2k_sound, setting: " + setting + "}").question();
-        var known = Base.advisor().knowledge();
-        var use = new Standing(known, Base.advisor().rules()).use(known.methods().get(method), known.surfaces().get("clear_2k_sound"));
-        return new Fumes(known).of(question, List.of(new Candidate(use, true, 0, 0, 1)));
-    }
+    private static final Bay CLOSED = new Bay(80, 0.5);
 
     private static List<Fume> closed(String method) {
-        return of(method, "{indoors: {volumeM3: 80, airChangesPerHour: 0.5}}");
+        var known = Base.advisor().knowledge();
+        var use = new Standing(known, Base.advisor().rules()).use(known.methods().get(method), known.surfaces().get("clear_2k_sound"));
+        return new Fumes(known).of(CLOSED, List.of(new Candidate(use, true, 0, 0, 1)));
     }
 
     /** Maximum use is ten times the limit: 29 CFR 1910.134(d)(3)(i), half mask. */
@@ -48,7 +46,6 @@ class FumesTest {
     void what_is_limited_as_mist_alone_or_is_a_solvent_gives_no_fume() {
         assertThat(closed("oxalic_rust")).isEmpty();
         assertThat(closed("alc_70")).isEmpty();
-        assertThat(of("acid_mild", "{airC: 20}")).as("outdoors").isEmpty();
     }
 
     @Test
@@ -61,6 +58,31 @@ class FumesTest {
         assertThat(closed.risks()).anyMatch(r -> r.text().startsWith("Fumes of acetic acid"));
         Answer.Rung aired = rung(Base.ask(spot.formatted("6")), "acid_mild");
         assertThat(aired.ppe()).noneMatch(p -> p.item().equals("acid_gas_half_mask"));
+    }
+
+    @Test
+    void until_the_place_is_told_the_cartridge_is_that_of_a_closed_bay_and_outdoors_there_is_none() {
+        String spot = "{contaminant: water_spot_mineral, age: P4D, surface: clear_2k_sound, done: [washed, dried], "
+                + "setting: {airC: 18, panelC: 18%s}}";
+        Answer.Rung untold = rung(Base.ask(spot.formatted("")), "acid_mild");
+        assertThat(untold.ppe()).filteredOn(p -> p.item().equals("acid_gas_half_mask")).singleElement().satisfies(p ->
+                assertThat(p.because()).allMatch(b -> b.rule().equals("a08q") && b.sources().contains("E05")
+                        && b.facts().toString().contains("not told")));
+        assertThat(untold.risks()).noneMatch(r -> r.text().startsWith("Fumes of"));
+        Answer.Rung outdoors = rung(Base.ask(spot.formatted(", outdoors: true")), "acid_mild");
+        assertThat(outdoors.ppe()).noneMatch(p -> p.item().equals("acid_gas_half_mask"));
+    }
+
+    @Test
+    void until_the_place_is_told_the_vapour_mask_is_that_of_a_closed_bay() {
+        String spot = "{contaminant: tar_spot, age: P12D, surface: clear_2k_sound, setting: {airC: 20, panelC: 20, sun: shade%s}}";
+        List<String> untold = rung(Base.ask(spot.formatted("")), "oil_soften").ppe().stream().map(Answer.Ppe::item).toList();
+        List<String> closed = rung(Base.ask(spot.formatted(", indoors: {volumeM3: 60, airChangesPerHour: 0.5}")), "oil_soften")
+                .ppe().stream().map(Answer.Ppe::item).toList();
+        assertThat(closed).contains("vapour_full_mask", "forced_ventilation");
+        assertThat(untold).containsAll(closed);
+        assertThat(rung(Base.ask(spot.formatted(", outdoors: true")), "oil_soften").ppe()).extracting(Answer.Ppe::item)
+                .doesNotContain("vapour_full_mask");
     }
 
     @Test
