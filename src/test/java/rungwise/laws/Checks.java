@@ -2,8 +2,10 @@ package rungwise.laws;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.BiConsumer;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import rungwise.Base;
@@ -13,12 +15,21 @@ import rungwise.knowledge.KnowledgeBase;
 import rungwise.knowledge.Method;
 import rungwise.knowledge.MethodKind;
 import rungwise.knowledge.Reactive;
+import rungwise.knowledge.Respirator;
+import rungwise.knowledge.SurfaceKind;
+import rungwise.knowledge.ToolKind;
+import rungwise.knowledge.Trait;
 import rungwise.ladder.Answer;
 import rungwise.ladder.Question;
 import rungwise.rules.Because;
 
 /** What a law finds wrong with an answer; nothing where it holds. */
 final class Checks {
+    /** Steps that take an agent off again. */
+    private static final Set<String> TAKES_RESIDUE = Set.of("neutral_rewash", "flood_rinse", "wipe_off", "damp_microfibre",
+            "hot_extraction");
+    private static final Set<String> WAITS = Set.of("cool", "warm", "shade", "cool and shade", "shade and warm");
+
     private Checks() {
     }
 
@@ -59,9 +70,118 @@ final class Checks {
 
     /** Law 12: what is a rung without a fact though the fact would bar it, and does not ask for it. */
     static List<String> unasked(Answer with, Answer without, String gate) {
-        Set<String> barred = with.barred().stream().map(Answer.Barred::method).collect(Collectors.toSet());
-        return without.rungs().stream().filter(r -> barred.contains(r.method()))
-                .filter(r -> r.gates().stream().noneMatch(g -> g.id().equals(gate))).map(Answer.Rung::method).toList();
+        return unasked(with, without, Set.of(gate));
+    }
+
+    static List<String> unasked(Answer with, Answer without, Set<String> gates) {
+        Set<String> barred = barred(with);
+        return offered(without).filter(r -> barred.contains(r.method()))
+                .filter(r -> gates.stream().noneMatch(r::hasOpen)).map(Answer.Rung::method).toList();
+    }
+
+    /** Bars but for those of tries and contact, which are counted for a rung, not for the rinse or wash around it. */
+    static Set<String> barredBeyondTries(Answer answer) {
+        return answer.barred().stream().filter(b -> b.opensWith()
+                .filter(w -> w.contains("spent") || w.contains("next_visit")).isEmpty()).map(Answer.Barred::method)
+                .collect(Collectors.toSet());
+    }
+
+    /** Law 3: rungs that are graded gentler where the surface is stricter. */
+    static List<String> gentler(Answer plain, Answer tight) {
+        return tight.rungs().stream().filter(r -> plain.rungs().stream().anyMatch(p -> p.method().equals(r.method())
+                && (r.severity().mechanical() < p.severity().mechanical()
+                || r.severity().chemical() < p.severity().chemical()
+                || r.severity().thermal() < p.severity().thermal()))).map(Answer.Rung::method).toList();
+    }
+
+    /** Law 5: offered though its contact or its tries are used up. */
+    static List<String> beyondContact(Answer answer) {
+        return offered(answer).filter(r -> r.tries().done() >= r.tries().allowed()
+                || r.tries().contactMinutesLeft().filter(left -> left <= 0 || left < r.dwell().from()).isPresent())
+                .map(r -> r.method() + " " + r.tries()).toList();
+    }
+
+    /** Law 5: an abrasive that is next. */
+    static List<String> abrasiveNext(Answer answer) {
+        if (!List.of("try", "test", "repeat", "prepare").contains(answer.next().action())) {
+            return List.of();
+        }
+        KnowledgeBase known = Base.advisor().knowledge();
+        ToolKind tool = known.toolOf(known.methods().get(answer.next().method().orElseThrow())).kind();
+        return tool.abrades() || tool == ToolKind.CLAY ? List.of(answer.next().method().get()) : List.of();
+    }
+
+    /** Law 7: rungs of which nobody says what follows, or whose residue nothing takes away. */
+    static List<String> unfollowed(Answer answer) {
+        KnowledgeBase known = Base.advisor().knowledge();
+        List<String> wrong = new ArrayList<>();
+        for (Answer.Rung rung : answer.rungs()) {
+            if (rung.ifCleared().isEmpty() && answer.after().isEmpty()) {
+                wrong.add(rung.method() + " says nothing of what follows");
+            }
+            Agent agent = known.agentOf(known.methods().get(rung.method()));
+            if (agent.residueRinse() > 0 && Stream.concat(rung.ifCleared().stream(), answer.after().stream())
+                    .noneMatch(s -> TAKES_RESIDUE.contains(s.step()) || WAITS.contains(s.step()))) {
+                wrong.add(rung.method() + " leaves what nothing takes away");
+            }
+        }
+        return wrong;
+    }
+
+    /** Law 12: gates that go with a fact, where the gate that asks for the fact does not stand instead. */
+    static List<String> gatesLost(Answer with, Answer without, Set<String> asks) {
+        List<String> lost = new ArrayList<>();
+        each(with, without, (before, after) -> {
+            Set<String> gates = new TreeSet<>(before.gates().stream().map(Answer.GateState::id).toList());
+            after.gates().forEach(g -> gates.remove(g.id()));
+            if (asks.stream().noneMatch(after::hasOpen)) {
+                gates.forEach(g -> lost.add(after.method() + " without " + g));
+            }
+        });
+        return lost;
+    }
+
+    /** Law 12: protection that goes with a fact. */
+    static List<String> protectionLost(Answer with, Answer without) {
+        List<String> lost = new ArrayList<>();
+        each(with, without, (before, after) -> {
+            Set<String> items = new TreeSet<>(before.ppe().stream().map(Answer.Ppe::item).toList());
+            after.ppe().forEach(i -> items.removeIf(item -> covers(i.item(), item)));
+            items.forEach(i -> lost.add(after.method() + " without " + i));
+        });
+        return lost;
+    }
+
+    /** The same item, or something to breathe through that keeps out as much and may be worn in more. */
+    private static boolean covers(String worn, String item) {
+        return worn.equals(item) || respirators(worn).anyMatch(w -> respirators(item).anyMatch(i ->
+                w.against().containsAll(i.against()) && w.factor() >= i.factor()));
+    }
+
+    private static Stream<Respirator> respirators(String item) {
+        return Base.advisor().knowledge().respirators().values().stream().filter(r -> r.ppe().equals(item));
+    }
+
+    private static void each(Answer with, Answer without, BiConsumer<Answer.Rung, Answer.Rung> look) {
+        Map<String, Answer.Rung> before = offered(with).collect(Collectors.toMap(Answer.Rung::method, r -> r));
+        offered(without).filter(r -> before.containsKey(r.method())).forEach(r -> look.accept(before.get(r.method()), r));
+    }
+
+    /** Law 13: rungs that take more than may go, their refining and what was taken today counted. */
+    static List<String> overBudget(Answer answer) {
+        Question.Facts facts = answer.question().facts();
+        double budget = facts.clearMicrons().isPresent() ? Math.min(7.5, facts.clearMicrons().getAsDouble() / 4) : 3;
+        double gone = answer.question().tried().stream().flatMap(t -> t.method().stream())
+                .mapToDouble(m -> Base.advisor().knowledge().methods().get(m).severity().filmMicrons()).sum();
+        return offered(answer).filter(r -> r.severity().filmMicrons() > 0 && isClear(answer))
+                .filter(r -> taken(r.method()) > budget - gone + 1e-9)
+                .map(r -> r.method() + " takes " + taken(r.method()) + " of " + (budget - gone)).toList();
+    }
+
+    /** Gel coat is some ten times as thick, and glass and metal have no clear. */
+    private static boolean isClear(Answer answer) {
+        return answer.question().surface().stream().map(Base.advisor().knowledge().surfaces()::get)
+                .allMatch(s -> s.is(Trait.REFINABLE) && s.kind() != SurfaceKind.GEL_COAT);
     }
 
     /** Law 13: rungs that take more than the budget, their refining counted. */
@@ -101,7 +221,8 @@ final class Checks {
         return wrong;
     }
 
-    private static Stream<Answer.Rung> offered(Answer answer) {
+    /** Rungs and alternatives. */
+    static Stream<Answer.Rung> offered(Answer answer) {
         return Stream.concat(answer.rungs().stream(), answer.alternatives().stream().map(Answer.Alternative::rung));
     }
 
@@ -198,10 +319,11 @@ final class Checks {
     static List<String> unprotected(Answer answer) {
         List<String> wrong = new ArrayList<>();
         var known = Base.advisor().knowledge();
-        for (Answer.Rung rung : answer.rungs()) {
+        for (Answer.Rung rung : offered(answer).toList()) {
             var method = known.methods().get(rung.method());
             List<String> demanded = new ArrayList<>(known.agentOf(method).ppe());
             demanded.addAll(known.toolOf(method).ppe());
+            demanded.addAll(method.ppe());
             demanded.addAll(known.contaminants().get(answer.question().contaminant().orElseThrow()).ppe());
             demanded.removeAll(rung.ppe().stream().map(Answer.Ppe::item).toList());
             demanded.forEach(d -> wrong.add(rung.method() + " without " + d));

@@ -88,11 +88,7 @@ class SweepTest {
         Set<String> barred = Checks.barred(answer);
         say(answer, "1 order", Checks.order(answer));
         say(answer, "2 offered", Checks.barredButOffered(answer, barred));
-        // tries and contact are counted for a rung, not for the rinse or wash around it
-        Set<String> barredAround = answer.barred().stream().filter(b -> b.opensWith()
-                .filter(w -> w.contains("spent") || w.contains("next_visit")).isEmpty()).map(Answer.Barred::method)
-                .collect(java.util.stream.Collectors.toSet());
-        say(answer, "2 around", Checks.barredButAround(answer, barredAround));
+        say(answer, "2 around", Checks.barredButAround(answer, Checks.barredBeyondTries(answer)));
         say(answer, "8 because", Checks.unreasoned(answer));
         say(answer, "9 protection", Checks.unprotected(answer));
     }

@@ -1,0 +1,86 @@
+package rungwise.laws;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+import rungwise.knowledge.Agent;
+import rungwise.knowledge.KnowledgeBase;
+import rungwise.ladder.Advisor;
+import rungwise.ladder.Answer;
+import rungwise.ladder.Question;
+import rungwise.rules.Clash;
+import rungwise.rules.Meeting;
+import rungwise.rules.Phase;
+
+/** Law 7: every clash that the rules of order know, asked of the rules themselves and held against answers. */
+final class Clashes {
+    private final KnowledgeBase known;
+    private final List<Clash> all;
+
+    private Clashes(KnowledgeBase known, List<Clash> all) {
+        this.known = known;
+        this.all = all;
+    }
+
+    static Clashes of(Advisor advisor) {
+        KnowledgeBase known = advisor.knowledge();
+        List<Object> meetings = new ArrayList<>();
+        for (Agent first : known.agents().values()) {
+            known.agents().values().stream().filter(a -> !a.equals(first))
+                    .forEach(then -> meetings.add(new Meeting(first, then)));
+        }
+        return new Clashes(known, advisor.rules().run(Phase.ORDER, meetings).of(Clash.class).stream()
+                .map(c -> c.conclusion()).toList());
+    }
+
+    List<Clash> of(Agent first, Agent then) {
+        return all.stream().filter(c -> c.first().equals(first.id()) && c.then().equals(then.id())).toList();
+    }
+
+    /** Agents that clash with a rung when used before it, in order. */
+    List<String> before(Answer answer) {
+        Set<String> now = answer.rungs().stream().map(r -> known.agentOf(known.methods().get(r.method())).id())
+                .collect(Collectors.toSet());
+        return all.stream().filter(c -> now.contains(c.then())).map(Clash::first).distinct().sorted().toList();
+    }
+
+    boolean anyIn(Answer answer) {
+        return !meetings(answer).isEmpty();
+    }
+
+    /** What clashes with something earlier and carries no bridge after it, or should not be in this visit at all. */
+    List<String> unbridged(Answer answer) {
+        List<String> wrong = new ArrayList<>();
+        for (Met met : meetings(answer)) {
+            String pair = met.before().id() + " then " + met.rung().method();
+            if (met.rung().bridgeBefore().stream().noneMatch(b -> b.after().equals(met.before().id()))) {
+                wrong.add(pair + " without a bridge");
+            }
+            if (met.clashes().stream().anyMatch(Clash::visit)) {
+                wrong.add(pair + " in one visit");
+            }
+        }
+        return wrong;
+    }
+
+    private record Met(Agent before, Answer.Rung rung, List<Clash> clashes) {
+    }
+
+    private List<Met> meetings(Answer answer) {
+        List<Agent> earlier = new ArrayList<>();
+        for (Question.Tried tried : answer.question().tried()) {
+            if (tried.hoursAgo() < 24) {
+                tried.method().map(known.methods()::get).map(known::agentOf)
+                        .or(() -> tried.substance().map(known.agents()::get)).ifPresent(earlier::add);
+            }
+        }
+        List<Met> met = new ArrayList<>();
+        for (Answer.Rung rung : answer.rungs()) {
+            Agent now = known.agentOf(known.methods().get(rung.method()));
+            earlier.stream().filter(b -> !of(b, now).isEmpty()).forEach(b -> met.add(new Met(b, rung, of(b, now))));
+            earlier.add(now);
+        }
+        return met;
+    }
+}
