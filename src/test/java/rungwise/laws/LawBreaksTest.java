@@ -40,6 +40,20 @@ class LawBreaksTest {
     }
 
     @Test
+    void a_barred_step_around_the_rungs_is_seen() {
+        assertThat(Checks.barredButAround(sound, Checks.barredBeyondTries(sound))).isEmpty();
+        assertThat(Checks.barredButAround(sound, Set.of(sound.after().get(0).step()))).isNotEmpty();
+    }
+
+    @Test
+    void a_grade_that_falls_is_seen() {
+        Answer soft = Base.ask("{contaminant: tar_spot, age: P12D, surface: [clear_2k_sound, clear_2k_soft], "
+                + "setting: {airC: 22, panelC: 20, sun: shade}}");
+        assertThat(Checks.gentler(sound, soft)).isEmpty();
+        assertThat(Checks.gentler(soft, sound)).isNotEmpty();
+    }
+
+    @Test
     void a_deposit_that_softens_with_age_is_seen() {
         Answer.State state = sound.belief();
         assertThat(Checks.younger(state, state)).isEmpty();

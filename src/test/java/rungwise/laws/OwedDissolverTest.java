@@ -1,0 +1,32 @@
+package rungwise.laws;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.junit.jupiter.api.Test;
+import rungwise.Base;
+import rungwise.ladder.Answer;
+
+/** Law 5: a dissolver that was left out before a failed clay is owed, and only until it was tried. */
+class OwedDissolverTest {
+    private static final String SPOT = "contaminant: fallout_iron, age: P90D, surface: clear_2k_sound, done: [washed, dried], "
+            + "facts: {totalFilmMicrons: {min: 115, max: 125}}, shelf: [iron_neutral, clay_fine, clay_medium, machine_finish], "
+            + "setting: {airC: 20, panelC: 20, sun: shade, outdoors: true}";
+
+    private static Answer after(String tried) {
+        return Base.ask("{" + SPOT + ", tried: [" + tried + "]}");
+    }
+
+    @Test
+    void iron_remover_that_was_left_out_comes_before_the_next_clay() {
+        assertThat(after("{method: clay_fine, outcome: no-change}").rungs()).extracting(Answer.Rung::method)
+                .containsSubsequence("iron_neutral", "clay_medium").doesNotContain("clay_fine");
+    }
+
+    @Test
+    void iron_remover_that_was_tried_never_comes_again_whichever_was_first() {
+        assertThat(after("{method: clay_fine, outcome: no-change}, {method: iron_neutral, outcome: no-change}").rungs())
+                .extracting(Answer.Rung::method).doesNotContain("iron_neutral", "clay_fine");
+        assertThat(after("{method: iron_neutral, outcome: no-change}, {method: clay_fine, outcome: no-change}").rungs())
+                .extracting(Answer.Rung::method).doesNotContain("iron_neutral", "clay_fine");
+    }
+}
