@@ -13,7 +13,8 @@ import rungwise.ladder.Advisor;
 import rungwise.shoplog.Shoplog;
 
 /** Serves the JSON API. */
-@Command(name = "serve", mixinStandardHelpOptions = true, description = "Answer over HTTP until stopped.")
+@Command(name = "serve", mixinStandardHelpOptions = true, description = "Answer over HTTP until stopped.",
+        footer = "Told to stop (SIGTERM, Ctrl+C), it takes nothing new, ends what has begun within ten seconds, closes the log and exits with 143 or 130.")
 final class ServeCommand implements Callable<Integer> {
     @ParentCommand
     private Main main;
@@ -41,8 +42,11 @@ final class ServeCommand implements Callable<Integer> {
                 .map(d -> new Learning(Shoplog.open(d), advisor.knowledge(), !noLearning));
         Service service = Service.start(advisor, learning, host, port);
         Runtime.getRuntime().addShutdownHook(new Thread(() -> {
-            service.close();
-            learning.ifPresent(Learning::close);
+            try {
+                service.close();
+            } finally { // whatever became of the service: requests that were cut no longer need the log
+                learning.ifPresent(Learning::close);
+            }
         }));
         spec.commandLine().getOut().println("Serving http://" + host + ":" + service.port()
                 + "/v1/ladders, described by /openapi.json.");

@@ -11,7 +11,7 @@ final class Body {
     static final int CAP = 1_000_000;
     /** So much more is read and thrown away, so that a sender hears the answer instead of a broken connection. */
     private static final int DRAIN = 4_000_000;
-    private static final Duration DEADLINE = Duration.ofSeconds(10);
+    static final Duration DEADLINE = Duration.ofSeconds(10);
 
     private Body() {
     }

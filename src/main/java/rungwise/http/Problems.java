@@ -55,7 +55,8 @@ final class Problems {
                                             Throwable cause, Callback callback) {
                 Kind kind = Kind.of(code);
                 String path = request.getHttpURI() == null ? "/" : Request.getPathInContext(request);
-                byte[] body = MAPPER.writeValueAsBytes(Refusal.of(kind, "The request line or its headers: " + message + ".", path).as(code));
+                String detail = kind == Kind.NOT_READY ? "The service is stopping." : "The request line or its headers: " + message + ".";
+                byte[] body = MAPPER.writeValueAsBytes(Refusal.of(kind, detail, path).as(code));
                 response.getHeaders().put(HttpHeader.CONTENT_TYPE, Refusal.MEDIA_TYPE);
                 response.getHeaders().put(HttpHeader.CACHE_CONTROL, "no-store");
                 response.write(true, ByteBuffer.wrap(body), callback);
