@@ -22,15 +22,14 @@ final class Routes {
 
     private final Map<String, Handler> gets = new LinkedHashMap<>();
     private final Map<String, Handler> posts = new LinkedHashMap<>();
-    private final Tag tag;
+    private final String revision;
 
     Routes(Advisor advisor, Optional<Learning> learning, BooleanSupplier ready) {
         Shelves shelves = new Shelves(advisor);
         Asking asking = new Asking(advisor, () -> learning.map(Learning::chances).orElse(ChanceTable.PRIOR));
         Attempts attempts = new Attempts(advisor.knowledge(), learning);
         byte[] openapi = openapi();
-        String revision = advisor.knowledge().revision();
-        tag = new Tag(revision);
+        revision = advisor.knowledge().revision();
         posts.put("/v1/ladders", ctx -> fresh(ctx, asking.answer(ctx)));
         posts.put("/v1/ladders/compare", ctx -> fresh(ctx, asking.compare(ctx)));
         posts.put("/v1/identifications", ctx -> fresh(ctx, asking.identify(ctx)));
@@ -39,11 +38,11 @@ final class Routes {
         gets.put("/v1/attempts/{id}", ctx -> fresh(ctx, attempts.one(ctx)));
         gets.put("/v1/learned", ctx -> fresh(ctx, attempts.lessons()));
         for (String shelf : Shelves.NAMES) {
-            gets.put("/v1/" + shelf, ctx -> tagged(ctx, shelves.list(shelf)));
-            gets.put("/v1/" + shelf + "/{id}", ctx -> tagged(ctx, shelves.one(shelf, ctx.pathParam("id"))));
+            gets.put("/v1/" + shelf, ctx -> tagged(ctx, MAPPER.writeValueAsBytes(shelves.list(shelf))));
+            gets.put("/v1/" + shelf + "/{id}", ctx -> tagged(ctx, MAPPER.writeValueAsBytes(
+                    shelves.one(shelf, ctx.pathParam("id")))));
         }
-        gets.put("/openapi.json", ctx -> ctx.header("Cache-Control", "no-cache").contentType("application/json")
-                .result(openapi));
+        gets.put("/openapi.json", ctx -> tagged(ctx, openapi));
         gets.put("/problems/{id}", Routes::page);
         gets.put("/health/live", ctx -> fresh(ctx, Map.of("live", true)));
         gets.put("/health/ready", ctx -> {
@@ -73,12 +72,13 @@ final class Routes {
         ctx.header("Cache-Control", "no-store").contentType("application/json").result(MAPPER.writeValueAsBytes(body));
     }
 
-    private void tagged(Context ctx, Object body) {
+    private void tagged(Context ctx, byte[] body) {
+        Tag tag = Tag.of(revision, body);
         ctx.header("ETag", tag.quoted()).header("Cache-Control", "no-cache");
         if (tag.isIn(ctx.header("If-None-Match"))) {
             ctx.status(304);
         } else {
-            ctx.contentType("application/json").result(MAPPER.writeValueAsBytes(body));
+            ctx.contentType("application/json").result(body);
         }
     }
 

@@ -11,6 +11,9 @@ import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
@@ -21,6 +24,8 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import rungwise.Base;
+import rungwise.ladder.Advisor;
+import rungwise.ladder.Opened;
 import rungwise.shoplog.Shoplog;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
@@ -202,13 +207,68 @@ class ServiceTest {
     void a_known_revision_is_not_sent_again() throws Exception {
         HttpResponse<String> first = get("/v1/surfaces");
         String tag = first.headers().firstValue("ETag").orElseThrow();
-        assertThat(tag).isEqualTo("\"" + Base.advisor().knowledge().revision() + "\"");
+        assertThat(tag).matches("\"" + Base.advisor().knowledge().revision() + "-[0-9a-f]{16}\"");
         for (String known : Set.of(tag, "W/" + tag, "\"older\", " + tag, "*")) {
             HttpResponse<String> again = get("/v1/surfaces", "If-None-Match", known);
             assertThat(again.statusCode()).as(known).isEqualTo(304);
             assertThat(again.body()).isEmpty();
         }
         assertThat(get("/v1/surfaces", "If-None-Match", "\"older\"").statusCode()).isEqualTo(200);
+    }
+
+    @Test
+    void no_two_bodies_have_the_same_tag_and_each_is_not_sent_twice() throws Exception {
+        Map<String, String> bodyByTag = new HashMap<>();
+        Map<String, String> pathByTag = new HashMap<>();
+        for (String shelf : Shelves.NAMES) {
+            for (JsonNode item : JSON.readTree(get("/v1/" + shelf).body()).path("items")) {
+                String path = "/v1/" + shelf + "/" + item.path("id").asString();
+                HttpResponse<String> one = get(path);
+                String tag = one.headers().firstValue("ETag").orElseThrow();
+                String body = one.body();
+                assertThat(bodyByTag.getOrDefault(tag, body)).as(path + " and " + pathByTag.get(tag)).isEqualTo(body);
+                bodyByTag.put(tag, body);
+                pathByTag.put(tag, path);
+            }
+        }
+        assertThat(bodyByTag).hasSizeGreaterThan(300);
+        assertThat(get("/v1/surfaces", "If-None-Match", String.join(", ", bodyByTag.keySet().stream().limit(50).toList()))
+                .statusCode()).as("the tags of others").isEqualTo(200);
+        for (String path : List.of("/openapi.json", "/v1/rules", "/v1/surfaces/clear_2k_sound")) {
+            HttpResponse<String> again = get(path, "If-None-Match", get(path).headers().firstValue("ETag").orElseThrow());
+            assertThat(again.statusCode()).as(path).isEqualTo(304);
+            assertThat(again.headers().firstValue("ETag")).as(path).isPresent();
+        }
+    }
+
+    @Test
+    void what_a_shop_lays_over_the_knowledge_changes_the_tag_of_every_body() throws Exception {
+        Advisor overlaid = Opened.from(Optional.empty(), Optional.empty(), Optional.of(Path.of("demo-data/products"))).orElseThrow();
+        try (Service other = Service.start(overlaid, "127.0.0.1", 0)) {
+            for (String shelf : Shelves.NAMES) {
+                String path = "/v1/" + shelf;
+                HttpResponse<String> here = get(path);
+                HttpResponse<String> there = CLIENT.send(HttpRequest.newBuilder(URI.create("http://127.0.0.1:" + other.port() + path))
+                        .header("If-None-Match", here.headers().firstValue("ETag").orElseThrow()).build(), HttpResponse.BodyHandlers.ofString());
+                assertThat(there.statusCode()).as(path).isEqualTo(200);
+            }
+        }
+    }
+
+    @Test
+    void what_the_log_moves_carries_no_tag_and_no_cache_keeps_it() throws Exception {
+        for (String path : List.of("/v1/attempts", "/v1/attempts?limit=1", "/v1/learned", "/health/ready")) {
+            HttpResponse<String> response = get(path, "If-None-Match", "*");
+            assertThat(response.statusCode()).as(path).isEqualTo(200);
+            assertThat(response.headers().firstValue("ETag")).as(path).isEmpty();
+            assertThat(response.headers().firstValue("Cache-Control")).as(path).hasValue("no-store");
+        }
+    }
+
+    @Test
+    void the_same_knowledge_written_otherwise_has_another_tag() {
+        assertThat(Tag.of("abc", new byte[] {1})).isEqualTo(Tag.of("abc", new byte[] {1}))
+                .isNotEqualTo(Tag.of("abc", new byte[] {2})).isNotEqualTo(Tag.of("abd", new byte[] {1}));
     }
 
     @Test
