@@ -65,10 +65,12 @@ public record Contaminant(String id, String name, String what, Bond bond, Hours 
     }
 
     public Chances chances(Method method) {
-        return overrides.stream().filter(o -> o.methods().contains(method.id())).findFirst()
-                .map(o -> new Chances(o.fresh(), o.hardened()))
-                .orElseGet(() -> new Chances(method.chancesFor(bond.fresh()).fresh(),
-                        method.chancesFor(bond.hardened()).hardened()));
+        for (Override override : overrides) {
+            if (override.methods().contains(method.id())) {
+                return new Chances(override.fresh(), override.hardened());
+            }
+        }
+        return new Chances(method.chancesFor(bond.fresh()).fresh(), method.chancesFor(bond.hardened()).hardened());
     }
 
     /** The same with more overrides; a method whose chance rises with the bond class is listed as one that gains. */

@@ -1,11 +1,10 @@
 package rungwise.knowledge;
 
-import java.util.Collections;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.Stream;
 
@@ -31,9 +30,9 @@ record Draft(List<Entry> entries, Optional<Set<String>> usedElsewhere) {
     }
 
     <T> Map<String, T> items(Kind kind, Class<T> type) {
-        Map<String, T> items = new TreeMap<>();
+        Map<String, T> items = new HashMap<>();
         entries(kind).forEach(e -> e.item().ifPresent(i -> items.put(e.id(), type.cast(i))));
-        return Collections.unmodifiableMap(items);
+        return Sorted.map(items);
     }
 
     Map<String, Method> methods() {

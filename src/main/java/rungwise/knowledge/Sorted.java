@@ -1,6 +1,8 @@
 package rungwise.knowledge;
 
 import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
@@ -15,10 +17,10 @@ final class Sorted {
     }
 
     static <T extends Comparable<T>> Set<T> set(Set<T> any) {
-        return any == null ? Set.of() : Collections.unmodifiableSet(new TreeSet<>(any));
+        return any == null ? Set.of() : Collections.unmodifiableSet(new LinkedHashSet<>(new TreeSet<>(any)));
     }
 
     static <K extends Comparable<K>, V> Map<K, V> map(Map<K, V> any) {
-        return any == null ? Map.of() : Collections.unmodifiableMap(new TreeMap<>(any));
+        return any == null ? Map.of() : Collections.unmodifiableMap(new LinkedHashMap<>(new TreeMap<>(any)));
     }
 }

@@ -48,6 +48,7 @@ final class Candidacy {
     private final Question question;
     private final Scene scene;
     private final Map<String, Judged> judged = new LinkedHashMap<>();
+    private final Map<String, Choice> choices = new HashMap<>();
     private final Map<String, Judged> onSurface;
     private final Gates gates;
     private Judged general = Judged.NOTHING;
@@ -211,9 +212,10 @@ final class Candidacy {
         for (String neighbour : question.neighbours()) {
             Surface next = base.surfaces().get(neighbour);
             Use there = standing.use(candidate.use().method(), next);
+            String madeForOther = there.madeForFigures();
             // what is merely made for something else does the neighbour no harm
             standing.of(next, candidate.name()).bars().stream().map(b -> b.conclusion().figures())
-                    .filter(f -> !f.equals(there.madeForFigures())).findFirst()
+                    .filter(f -> !f.equals(madeForOther)).findFirst()
                     .ifPresent(why -> facts.add(new NextDoor(there, why)));
         }
     }
@@ -271,6 +273,10 @@ final class Candidacy {
     }
 
     Choice choice(String id) {
+        return choices.computeIfAbsent(id, this::weighed);
+    }
+
+    private Choice weighed(String id) {
         Method method = base.methods().get(id);
         Judged here = judged(id);
         boolean spared = isSpared(method);

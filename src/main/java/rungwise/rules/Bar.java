@@ -23,4 +23,9 @@ public record Bar(String method, String figures, String opensWith) implements Co
     public boolean isWeather() {
         return WEATHER.contains(opensWith);
     }
+
+    @Override
+    public String key() {
+        return method + " " + figures + " " + opensWith;
+    }
 }

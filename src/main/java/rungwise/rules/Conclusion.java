@@ -5,4 +5,9 @@ public sealed interface Conclusion permits Advice, Assume, Bar, Caution, Clash, 
         Moved, Narrow, NeighbourNote, Protect, Step, TreatAs {
     /** What was matched, in words and figures. */
     String figures();
+
+    /** All that it says in one text, by which conclusions of one rule are put in order; many of a kind write it cheaply. */
+    default String key() {
+        return toString();
+    }
 }

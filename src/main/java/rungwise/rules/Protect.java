@@ -7,4 +7,9 @@ public record Protect(String method, List<String> items, String figures) impleme
     public Protect {
         items = List.copyOf(items);
     }
+
+    @Override
+    public String key() {
+        return method + " " + items + " " + figures;
+    }
 }

@@ -175,7 +175,7 @@ public final class RuleBook {
             public void objectInserted(ObjectInsertedEvent event) {
                 if (watching && current != null && event.getObject() instanceof Conclusion conclusion) {
                     Concluded<Conclusion> one = new Concluded<>(conclusion, because(conclusion));
-                    concluded.add(new Keyed(one.because().rule() + conclusion, one));
+                    concluded.add(new Keyed(one.because().rule() + " " + conclusion.key(), one));
                 }
             }
         };
