@@ -2,6 +2,7 @@ package rungwise.cli;
 
 import java.io.PrintWriter;
 import java.util.concurrent.Callable;
+import java.util.function.Supplier;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -33,8 +34,9 @@ final class IdentifyCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         PrintWriter out = spec.commandLine().getOut();
+        Supplier<Advisor> opening = main.opening();
         JsonNode tree = QuestionFile.read(file);
-        Advisor advisor = main.ready();
+        Advisor advisor = opening.get();
         Identification found = QuestionFile.asked(file,
                 () -> new Identifier(advisor).identify(SpotReader.read(tree, advisor.knowledge())));
         if (json) {
