@@ -16,6 +16,7 @@ import rungwise.knowledge.KnowledgeBase;
 import rungwise.knowledge.Observation;
 import rungwise.ladder.Advisor;
 import rungwise.ladder.Answer;
+import rungwise.ladder.ChanceTable;
 import rungwise.ladder.Question;
 import rungwise.ladder.SpotAdvisor;
 
@@ -49,18 +50,32 @@ public final class Identifier {
                 && Noted.of(Spot.of(question), base).tells();
     }
 
-    /** One ladder over all that it may be. */
-    public Answer ladder(Question question) {
-        return new SpotAdvisor(advisor, question).answer(belief(Spot.of(question)));
+    /**
+     * One ladder over all that it may be.
+     *
+     * @param chances what the shop's log teaches; what the deposit is believed to be stays with the priors
+     */
+    public Answer ladder(Question question, ChanceTable chances) {
+        return new SpotAdvisor(advisor, question, chances).answer(belief(Spot.of(question)));
     }
 
     public Identification identify(Spot spot) {
+        return identify(spot, ChanceTable.PRIOR);
+    }
+
+    /**
+     * What it may be.
+     *
+     * @param chances for the next step, and for what a check is worth
+     */
+    public Identification identify(Spot spot, ChanceTable chances) {
         Noted noted = Noted.of(spot, base);
         Map<String, Double> belief = weighing.belief(noted, spot.question());
         List<Suspect> suspects = suspects(noted, spot.question(), belief);
-        SpotAdvisor spots = new SpotAdvisor(advisor, spot.question());
+        SpotAdvisor spots = new SpotAdvisor(advisor, spot.question(), chances);
         NextCheck check = new Checks(advisor, weighing, spot.question(), spots, noted, belief).best();
-        Answer.Next next = noted.tells() ? spots.answer(belief).next() : advisor.answer(spot.question()).next();
+        Answer.Next next = noted.tells() ? spots.answer(belief).next() : advisor.answer(spot.question(), false, chances)
+                .next();
         String verdict = verdict(suspects.get(0));
         return new Identification(base.revision(), verdict, says(verdict, suspects), suspects,
                 Figures.thousandths(1 - suspects.stream().mapToDouble(s -> belief.get(s.contaminant())).sum()),

@@ -23,15 +23,15 @@ public record SpotAnswer(@JsonUnwrapped Answer answer, Optional<List<Identificat
      *
      * @param all    judge every remover
      * @param whatIf also try the facts that could be otherwise
-     * @param chances what the shop's log teaches, for a contaminant that is named
+     * @param chances what the shop's log teaches
      */
     public static SpotAnswer to(Advisor advisor, Identifier identifier, Question question, boolean all,
                                 boolean whatIf, ChanceTable chances) {
         boolean spot = identifier.canStandFor(question);
-        Answer answer = spot ? identifier.ladder(question) : advisor.answer(question, all, chances);
+        Answer answer = spot ? identifier.ladder(question, chances) : advisor.answer(question, all, chances);
         return new SpotAnswer(answer, spot ? Optional.of(identifier.suspects(question)) : Optional.empty(),
-                whatIf ? Optional.of(WhatIf.changes(question, answer, spot ? identifier::ladder
-                        : q -> advisor.answer(q, false, chances)))
+                whatIf ? Optional.of(WhatIf.changes(question, answer, q -> spot ? identifier.ladder(q, chances)
+                        : advisor.answer(q, false, chances)))
                         : Optional.empty());
     }
 }

@@ -45,7 +45,7 @@ final class Asking {
     Identification identify(Context ctx) throws IOException {
         noParameters(ctx);
         JsonNode tree = tree(ctx);
-        return asked(() -> identifier.identify(SpotReader.read(tree, advisor.knowledge())));
+        return asked(() -> identifier.identify(SpotReader.read(tree, advisor.knowledge()), chances.get()));
     }
 
     Comparison compare(Context ctx) throws IOException {

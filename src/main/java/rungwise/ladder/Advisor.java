@@ -8,6 +8,8 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import rungwise.knowledge.Agent;
 import rungwise.knowledge.Basis;
@@ -17,6 +19,7 @@ import rungwise.knowledge.Mappers;
 import rungwise.knowledge.Method;
 import rungwise.knowledge.MethodKind;
 import rungwise.knowledge.Surface;
+import rungwise.knowledge.SurfaceKind;
 import rungwise.rules.Advice;
 import rungwise.rules.Bar;
 import rungwise.rules.Because;
@@ -90,6 +93,11 @@ public final class Advisor {
         return standing.of(base.surfaces().get(surface), method).bars().stream().map(Concluded::because).distinct().toList();
     }
 
+    /** What is known, with the chances that chemistry filled in. */
+    KnowledgeBase reckoned() {
+        return base;
+    }
+
     /** How much of what is said of solvents rests on computation. */
     public ChemistryShare chemistry() {
         return ChemistryShare.of(given);
@@ -141,6 +149,21 @@ public final class Advisor {
      * @param chances used for what is worth trying; what is permitted and in which order stays with the priors
      */
     public Answer answer(Question question, boolean all, ChanceTable chances) {
+        return told(question, all, chances).answer();
+    }
+
+    /**
+     * An answer with what it rests on, for whoever weighs several of them together.
+     *
+     * @param order      every candidate in its fixed order, tried or not, with the chances in use
+     * @param barredEver methods that something other than the tries bars
+     * @param write      writes a candidate out as a rung, whether it is one or not
+     */
+    record Told(Answer answer, List<Choice> order, Ladder ladder, Set<String> barredEver, SurfaceKind surface,
+                Function<Choice, Answer.Rung> write) {
+    }
+
+    Told told(Question question, boolean all, ChanceTable chances) {
         Scene scene = Scene.of(question, base, book);
         Candidacy candidacy = new Candidacy(base, book, standing, worked, question, scene, all);
         Optional<Answer.Held> hold = hold(scene);
@@ -167,7 +190,7 @@ public final class Advisor {
         NextStep step = new NextStep(base, question, scene, candidacy, ladder);
         Answer.WayOut wayOut = step.wayOut(rungs);
         List<Answer.Around> before = around.of(steps(steps, "before", question, ladder));
-        return new Answer(base.revision(), question, assumed(scene), hold,
+        Answer answer = new Answer(base.revision(), question, assumed(scene), hold,
                 new Answer.State(Figures.thousandths(ladder.belief().fresh()), Figures.thousandths(ladder.belief().hardened()),
                         Figures.thousandths(scene.deposit().marked())),
                 before, rungs, alternatives, passedOver(ladder, candidacy, scene, question),
@@ -177,6 +200,9 @@ public final class Advisor {
                 expected(stopped ? List.of() : ladder.rungs(), ladder.belief(), scene, assembly), close.of(Advice.class)
                 .stream().map(a -> new Answer.Advice(a.conclusion().about(), a.conclusion().text(), List.of(a.because())))
                 .distinct().toList());
+        return new Told(answer, ordered, ladder, candidacy.all().keySet().stream().filter(id -> !candidacy.isUnbarred(id))
+                .collect(Collectors.toSet()), scene.surface().kind(),
+                choice -> assembly.rung(1, choice, ladder.belief(), List.of()));
     }
 
     private static Optional<Answer.Held> hold(Scene scene) {

@@ -211,22 +211,18 @@ final class Assembly {
                 override.map(o -> o.sources()).orElse(choice.method().sources()),
                 override.map(o -> o.basis()).orElse(Basis.MEMORY)));
         if (choice.likely().learned()) {
-            reasons.add(learned(choice));
+            reasons.add(learned(List.of(choice.likely().movedFrom(scene.contaminant().chances(choice.method())))));
         }
         choice.judged().moves().forEach(m -> reasons.add(m.because()));
         reasons.addAll(choice.orderReasons().stream().limit(6).toList());
         return reasons;
     }
 
-    private Because learned(Choice choice) {
-        Likely now = choice.likely();
-        Likely before = Likely.prior(scene.contaminant().chances(choice.method()));
+    /** A log moved the chance; figures by what was moved. */
+    static Because learned(List<String> figures) {
         return new Because("learned", "The log of this shop moved the chance.",
-                "A prior of the trade is worth twenty tries; what was recorded here is weighed against it.",
-                List.of("fresh " + Figures.text(before.ifFresh()) + " to " + Figures.text(Figures.thousandths(now.ifFresh())) + " on "
-                        + Figures.text(Figures.thousandths(now.triesFresh())) + " tries, hardened "
-                        + Figures.text(before.ifHardened()) + " to " + Figures.text(Figures.thousandths(now.ifHardened())) + " on "
-                        + Figures.text(Figures.thousandths(now.triesHardened())) + " tries"), List.of(), Basis.COMMON_PRACTICE);
+                "A prior of the trade is worth twenty tries; what was recorded here is weighed against it.", figures,
+                List.of(), Basis.COMMON_PRACTICE);
     }
 
     private static <T> List<T> join(List<T> one, List<T> two) {

@@ -258,8 +258,12 @@ final class Candidacy {
 
     /** Permitted but for what was already tried today: what the ladder was before the first try. */
     boolean isPermittedEver(String method) {
-        return judged.containsKey(method) && base.methods().get(method).kind() == MethodKind.REMOVE
-                && judged(method).bars().stream().allMatch(b -> b.conclusion().isSpent());
+        return judged.containsKey(method) && base.methods().get(method).kind() == MethodKind.REMOVE && isUnbarred(method);
+    }
+
+    /** Whether nothing bars it but tries already made. */
+    boolean isUnbarred(String method) {
+        return judged(method).bars().stream().allMatch(b -> b.conclusion().isSpent());
     }
 
     /** Barred by the weather alone, and worth trying once that is mended. */

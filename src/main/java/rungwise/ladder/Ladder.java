@@ -16,10 +16,10 @@ import rungwise.science.Belief;
  * @param rungs        still worth trying, in order
  * @param passed       permitted but not worth it
  * @param belief       after the tries
- * @param failedRungs how many rungs changed nothing
+ * @param failed       rungs that changed nothing
  * @param partly       the rung that helped partly and may be repeated, if any
  */
-record Ladder(List<Choice> rungs, List<Choice> slow, List<Passed> passed, Belief belief, int failedRungs,
+record Ladder(List<Choice> rungs, List<Choice> slow, List<Passed> passed, Belief belief, Set<String> failed,
               Set<String> partly, boolean cleared) {
 
     static Ladder climb(Question question, Scene scene, Candidacy candidacy, List<Choice> ordered, Worth worth,
@@ -84,7 +84,11 @@ record Ladder(List<Choice> rungs, List<Choice> slow, List<Passed> passed, Belief
                 .filter(c -> question.tried().stream().noneMatch(t -> t.method().filter(c.id()::equals).isPresent()))
                 .filter(c -> c.mean(now) >= Worth.POINTLESS_BELOW).toList();
         return new Ladder(List.copyOf(rungs), slow, passed.values().stream()
-                .filter(p -> candidacy.isPermitted(p.choice().id())).toList(), now, failed.size(), partly, cleared);
+                .filter(p -> candidacy.isPermitted(p.choice().id())).toList(), now, failed, partly, cleared);
+    }
+
+    int failedRungs() {
+        return failed.size();
     }
 
     /**

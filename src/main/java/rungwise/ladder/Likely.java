@@ -1,6 +1,7 @@
 package rungwise.ladder;
 
 import rungwise.knowledge.Chances;
+import rungwise.knowledge.Figures;
 
 /**
  * How likely a method is to clear a deposit, as the ladder uses it.
@@ -16,6 +17,14 @@ public record Likely(double ifFresh, double ifHardened, double triesFresh, doubl
     /** What knowledge says. */
     public static Likely prior(Chances chances) {
         return new Likely(chances.fresh().probability(), chances.hardened().probability(), 0, 0, false);
+    }
+
+    /** How a log moved these figures from what knowledge says, in words. */
+    String movedFrom(Chances prior) {
+        return "fresh " + Figures.text(prior.fresh().probability()) + " to " + Figures.text(Figures.thousandths(ifFresh))
+                + " on " + Figures.text(Figures.thousandths(triesFresh)) + " tries, hardened "
+                + Figures.text(prior.hardened().probability()) + " to " + Figures.text(Figures.thousandths(ifHardened))
+                + " on " + Figures.text(Figures.thousandths(triesHardened)) + " tries";
     }
 
     /** What the figures rest on, where knowledge states a chance or chemistry filled it in. */

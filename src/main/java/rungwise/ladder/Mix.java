@@ -8,6 +8,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.TreeSet;
 import rungwise.knowledge.Family;
 import rungwise.knowledge.Figures;
@@ -19,7 +20,8 @@ import rungwise.science.LeastCostMix;
 /**
  * One ladder for a deposit that may be one of several. A hazard counts from a belief of 0.02, a bar from 0.10; the
  * chance of a method is its chance over all that the deposit may be, and the seven steps go by that chance. A key is
- * the largest that the method has for any of them, so the order stays cautious.
+ * the largest that the method has for any of them, so the order stays cautious; it goes by what is permitted and not by
+ * what is worth trying, so that no log moves it.
  */
 final class Mix {
     static final double HAZARD_FROM = 0.02;
@@ -38,19 +40,29 @@ final class Mix {
     private final Map<String, Double> belief;
     private final List<String> asked;
     private final Set<String> barred = new TreeSet<>();
+    private final Set<String> barredEver = new TreeSet<>();
     private final Map<String, String[]> passed = new LinkedHashMap<>();
     private final List<Able> slow = new ArrayList<>();
     private List<Able> rungs = List.of();
     private double cost;
 
-    /** A candidate as the mixture sees it. */
-    record Able(Answer.Rung rung, Method method, List<Object> key, double mean, boolean asks, double cost) {
+    /**
+     * A candidate as the mixture sees it.
+     *
+     * @param worst what it is for the contaminant on which it is harshest
+     * @param from  that contaminant
+     */
+    record Able(Choice worst, String from, Key key, double mean, boolean asks, double cost) {
+        Method method() {
+            return worst.method();
+        }
+
         boolean takesFilm() {
-            return rung.severity().filmMicrons() >= 0.3;
+            return worst.takesFilm();
         }
 
         double dwell() {
-            return method.dwell().usual();
+            return method().dwell().usual();
         }
     }
 
@@ -88,6 +100,11 @@ final class Mix {
 
     Answer answerFor(String contaminant) {
         return prospects.of(contaminant).answer();
+    }
+
+    /** The suspects for which a method is a candidate, the likeliest first. */
+    List<String> askedOf(String method) {
+        return asked.stream().filter(id -> prospects.of(id).order().containsKey(method)).toList();
     }
 
     double weight(String contaminant) {
@@ -139,13 +156,14 @@ final class Mix {
             Prospects.Prospect prospect = prospects.of(id);
             if (weight(id) >= BAR_FROM || asked.indexOf(id) == 0) {
                 barred.addAll(prospect.barred());
+                barredEver.addAll(prospect.told().barredEver());
             }
         });
         if (isHeld()) {
             cost = base.weights().referral();
             return;
         }
-        List<Able> able = ordered(candidates());
+        List<Able> able = candidates();
         able.removeIf(a -> passes(a, a.mean() < Worth.POINTLESS_BELOW, "pointless", "chance "
                 + Figures.text(Figures.thousandths(a.mean())) + " over all it may be, under " + Figures.text(Worth.POINTLESS_BELOW)));
         able.removeIf(a -> passes(a, a.mean() < Worth.REAL_FROM && (a.takesFilm() || a.asks()), "earned",
@@ -221,49 +239,47 @@ final class Mix {
                 && one.method().severity().filmMicrons() < other.method().severity().filmMicrons();
     }
 
-    private Map<String, Able> candidates() {
-        Map<String, Able> able = new HashMap<>();
-        for (String id : asked) {
-            prospects.of(id).rungs().forEach((method, rung) -> {
-                if (!barred.contains(method)) {
-                    able.merge(method, able(rung, mean(method)), (a, b) ->
-                            compare(b.key(), a.key()) > 0 ? b : a);
-                }
-            });
-        }
-        boolean softened = able.values().stream().anyMatch(a -> !a.method().softens().isEmpty()
-                && !a.method().needsSoftener());
-        able.values().removeIf(a -> a.method().needsSoftener() && !softened);
+    /** What some suspect would have on its ladder, in the order of the mixture. */
+    private List<Able> candidates() {
+        List<Able> able = new ArrayList<>(order().stream().filter(a -> !barred.contains(a.method().id())
+                && asked.stream().anyMatch(id -> prospects.of(id).rungs().containsKey(a.method().id()))).toList());
+        boolean softened = able.stream().anyMatch(a -> !a.method().softens().isEmpty() && !a.method().needsSoftener());
+        able.removeIf(a -> a.method().needsSoftener() && !softened);
         return able;
     }
 
-    private Able able(Answer.Rung rung, double mean) {
-        Method method = base.methods().get(rung.method());
+    /** A method as the mixture sees it, by its own largest key. */
+    Able able(String method) {
+        String from = askedOf(method).stream().max(Comparator.comparing((String id) -> prospects.of(id).order().get(method)
+                .carried()).thenComparing(Comparator.reverseOrder())).orElseThrow();
+        Choice worst = prospects.of(from).order().get(method);
         Weights weights = base.weights();
-        boolean asks = rung.gates().stream().anyMatch(g -> g.state().equals("open")
-                && base.gates().get(g.id()).needsAgreement());
-        return new Able(rung, method, rung.severity().key(), mean, asks,
-                weights.work() * method.minutes().perSpot() + weights.waiting() * method.dwell().usual()
-                        + weights.filmPerMicron() * rung.severity().filmMicrons()
-                        + method.marringPercent() / 100 * weights.mark());
+        boolean asks = askedOf(method).stream().anyMatch(id -> prospects.of(id).order().get(method).asks());
+        return new Able(worst, from, worst.carried(), mean(method), asks,
+                weights.work() * worst.workMinutes() + weights.waiting() * worst.dwellMinutes()
+                        + weights.filmPerMicron() * worst.severity().filmMicrons()
+                        + worst.method().marringPercent() / 100 * weights.mark());
     }
 
-    /** By the largest key, which a rung that must come after others takes over from them. */
-    private List<Able> ordered(Map<String, Able> able) {
-        Map<String, List<Object>> keys = new HashMap<>();
+    /** All that is permitted, by the largest key, which one that must come after others takes over from them. */
+    private List<Able> order() {
+        Map<String, Able> able = new TreeMap<>();
+        asked.forEach(id -> prospects.of(id).order().keySet().stream().filter(m -> !barredEver.contains(m))
+                .forEach(m -> able.computeIfAbsent(m, this::able)));
+        Map<String, Key> keys = new HashMap<>();
         Map<String, Integer> depth = new HashMap<>();
         able.forEach((id, a) -> keys.put(id, a.key()));
         boolean moved = true;
         for (int round = 0; moved && round < able.size(); round++) {
             moved = false;
-            for (String then : new TreeSet<>(able.keySet())) {
+            for (String then : able.keySet()) {
                 for (String first : sequence.earlierThan(then).keySet()) {
                     Able before = able.get(first);
-                    if (before == null || before.rung().severity().chemical() > PUSHES_TO_GRADE || before.asks()
+                    if (before == null || before.worst().severity().chemical() > PUSHES_TO_GRADE || before.asks()
                             || before.takesFilm()) {
                         continue;
                     }
-                    int compared = compare(keys.get(first), keys.get(then));
+                    int compared = keys.get(first).compareTo(keys.get(then));
                     int deep = depth.getOrDefault(first, 0) + 1;
                     if (compared > 0 || compared == 0 && deep > depth.getOrDefault(then, 0)) {
                         keys.put(then, keys.get(first));
@@ -273,21 +289,8 @@ final class Mix {
                 }
             }
         }
-        List<Able> ordered = new ArrayList<>(able.values().stream().map(a -> new Able(a.rung(), a.method(),
-                keys.get(a.method().id()), a.mean(), a.asks(), a.cost())).toList());
-        ordered.sort(Comparator.comparing(Able::key, Mix::compare)
-                .thenComparing(a -> depth.getOrDefault(a.method().id(), 0)).thenComparing(a -> a.method().id()));
-        return ordered;
-    }
-
-    @SuppressWarnings({"unchecked", "rawtypes"})
-    private static int compare(List<Object> one, List<Object> other) {
-        for (int i = 0; i < Math.min(one.size(), other.size()); i++) {
-            int compared = ((Comparable) one.get(i)).compareTo(other.get(i));
-            if (compared != 0) {
-                return compared;
-            }
-        }
-        return 0;
+        return able.values().stream().map(a -> new Able(a.worst(), a.from(), keys.get(a.method().id()), a.mean(), a.asks(),
+                a.cost())).sorted(Comparator.comparing(Able::key).thenComparing(a -> depth.getOrDefault(a.method().id(), 0))
+                .thenComparing(a -> a.method().id())).toList();
     }
 }

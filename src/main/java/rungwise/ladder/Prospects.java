@@ -1,12 +1,14 @@
 package rungwise.ladder;
 
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import rungwise.knowledge.Chances;
 import rungwise.knowledge.Contaminant;
+import rungwise.knowledge.Method;
+import rungwise.knowledge.SurfaceKind;
 import rungwise.science.Belief;
 
 /** What the ladder would be if the deposit were known, for each contaminant it might be; each is asked for once. */
@@ -15,31 +17,56 @@ final class Prospects {
 
     private final Advisor advisor;
     private final Question question;
+    private final ChanceTable table;
     private final Map<String, Prospect> known = new HashMap<>();
+    private SurfaceKind surface = SurfaceKind.PAINT;
 
-    Prospects(Advisor advisor, Question question) {
+    Prospects(Advisor advisor, Question question, ChanceTable table) {
         this.advisor = advisor;
         this.question = question;
+        this.table = table;
     }
 
-    /** An answer with what a mixture needs of it at hand. */
-    record Prospect(Answer answer, Map<String, Answer.Rung> rungs, Set<String> barred, Map<String, Double> chances) {
+    /**
+     * An answer with what a mixture needs of it at hand.
+     *
+     * @param rungs   what would be worth trying, by method
+     * @param order   every candidate, by method, in its fixed order; no log moves it
+     * @param chances of each method, after the tries
+     */
+    record Prospect(Advisor.Told told, Map<String, Answer.Rung> rungs, Map<String, Choice> order, Set<String> barred,
+                    Map<String, Double> chances) {
+        Answer answer() {
+            return told.answer();
+        }
+
+        /** The method written out as a rung with all that this contaminant asks of it. */
+        Answer.Rung written(String method) {
+            return told.write().apply(order.get(method));
+        }
+
+        /** Recorded tries behind its chance, each weighed by the belief in the state it is for. */
+        double tries(String method) {
+            Likely likely = order.get(method).likely();
+            return told.ladder().belief().mean(likely.triesFresh(), likely.triesHardened());
+        }
     }
 
     Prospect of(String contaminant) {
         return known.computeIfAbsent(contaminant, this::ask);
     }
 
-    /** The chance of a method on a contaminant that is too unlikely to be asked about in full. */
+    /** The chance of a method on a contaminant, also on one that is too unlikely to be asked about in full. */
     double chance(String contaminant, String method) {
         Prospect asked = known.get(contaminant);
         if (asked != null && asked.barred().contains(method)) {
             return 0;
         }
         return Optional.ofNullable(asked).map(p -> p.chances().get(method)).orElseGet(() -> {
-            Contaminant deposit = advisor.knowledge().contaminants().get(contaminant);
-            Chances chances = deposit.chances(advisor.knowledge().methods().get(method));
-            return belief(deposit).mean(chances.fresh().probability(), chances.hardened().probability());
+            Contaminant deposit = advisor.reckoned().contaminants().get(contaminant);
+            Method removes = advisor.reckoned().methods().get(method);
+            Likely likely = table.of(deposit, removes, surface);
+            return belief(deposit).mean(likely.ifFresh(), likely.ifHardened());
         });
     }
 
@@ -52,17 +79,20 @@ final class Prospects {
     }
 
     private Prospect ask(String contaminant) {
-        Answer answer = advisor.answer(question.about(contaminant));
+        Advisor.Told told = advisor.told(question.about(contaminant), false, table);
+        Answer answer = told.answer();
+        surface = told.surface();
         Map<String, Answer.Rung> rungs = new HashMap<>();
         Map<String, Double> chances = new HashMap<>();
         answer.passedOver().forEach(p -> chances.put(p.method(), p.chance()));
-        answer.alternatives().forEach(a -> chances.put(a.method(), a.rung().chance().mean()));
-        answer.rungs().forEach(r -> {
-            rungs.put(r.method(), r);
-            chances.put(r.method(), r.chance().mean());
+        Map<String, Choice> order = new LinkedHashMap<>();
+        told.order().forEach(c -> {
+            order.put(c.id(), c);
+            chances.put(c.id(), c.mean(told.ladder().belief()));
         });
+        answer.rungs().forEach(r -> rungs.put(r.method(), r));
         Set<String> barred = new LinkedHashSet<>();
         answer.barred().forEach(b -> barred.add(b.method()));
-        return new Prospect(answer, rungs, barred, chances);
+        return new Prospect(told, rungs, order, barred, chances);
     }
 }

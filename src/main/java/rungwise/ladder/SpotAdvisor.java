@@ -13,6 +13,7 @@ import rungwise.knowledge.Agent;
 import rungwise.knowledge.Basis;
 import rungwise.knowledge.Figures;
 import rungwise.knowledge.KnowledgeBase;
+import rungwise.knowledge.Method;
 import rungwise.rules.Because;
 import rungwise.rules.Clash;
 import rungwise.science.ChanceRange;
@@ -27,11 +28,16 @@ public final class SpotAdvisor {
     private final Question question;
     private final Prospects prospects;
 
-    public SpotAdvisor(Advisor advisor, Question question) {
+    /**
+     * An advisor for one question.
+     *
+     * @param chances what the shop's log teaches; it moves no belief in what the deposit is, since a belief can lift a bar
+     */
+    public SpotAdvisor(Advisor advisor, Question question, ChanceTable chances) {
         this.advisor = advisor;
         this.base = advisor.knowledge();
         this.question = question;
-        this.prospects = new Prospects(advisor, question);
+        this.prospects = new Prospects(advisor, question, chances);
     }
 
     /**
@@ -129,28 +135,35 @@ public final class SpotAdvisor {
 
     /** A rung with everything that any of the suspects asks of it. */
     private Answer.Rung rung(int rank, Mix.Able able, Mix mix, List<Answer.Bridge> bridges) {
-        List<Answer.Rung> same = mix.asked().stream().flatMap(id -> mix.answerFor(id).rungs().stream())
-                .filter(r -> r.method().equals(able.method().id())).toList();
-        Answer.Rung r = able.rung();
-        double half = ChanceRange.halfWidth(able.mean());
+        String method = able.method().id();
+        List<String> suspects = mix.askedOf(method);
+        List<Answer.Rung> same = suspects.stream().map(id -> prospects.of(id).written(method)).toList();
+        Answer.Rung r = same.get(suspects.indexOf(able.from()));
+        // what stands beside a rung was held against the day only where it is one
+        Answer.Rung judged = mix.asked().stream().map(prospects::of).filter(p -> p.rungs().containsKey(method))
+                .map(p -> p.rungs().get(method)).findFirst().orElse(r);
+        List<String> moved = suspects.stream().filter(id -> prospects.of(id).order().get(method).likely().learned())
+                .map(id -> base.contaminants().get(id).name() + ": " + prospects.of(id).order().get(method).likely()
+                        .movedFrom(advisor.reckoned().contaminants().get(id).chances(able.method()))).toList();
+        double half = ChanceRange.halfWidth(able.mean(), suspects.stream().mapToDouble(id -> mix.weight(id)
+                * prospects.of(id).tries(method)).sum());
         List<Because> because = new ArrayList<>();
         because.add(new Because("chance", "It can take off what this may be.", "The chance is taken over all that the "
                 + "deposit may be, each by its belief.", mix.asked().stream().map(id -> base.contaminants().get(id)
-                .name() + ", belief " + Figures.thousandths(mix.weight(id)) + ": chance " + Figures.thousandths(chance(mix, id, r.method())))
-                .toList(), List.of(), Basis.MEMORY));
-        r.because().stream().filter(b -> !b.rule().equals("chance")).forEach(because::add);
-        return new Answer.Rung(rank, r.method(), r.name(), new Answer.Grades(r.severity().mechanical(),
-                r.severity().chemical(), r.severity().thermal(), r.severity().filmMicrons(), able.key()),
+                .name() + ", belief " + Figures.thousandths(mix.weight(id)) + ": chance "
+                + Figures.thousandths(prospects.chance(id, method))).toList(), List.of(), Basis.MEMORY));
+        if (!moved.isEmpty()) {
+            because.add(Assembly.learned(moved));
+        }
+        r.because().stream().filter(b -> !b.rule().equals("chance") && !b.rule().equals("learned")).forEach(because::add);
+        return new Answer.Rung(rank, method, r.name(), new Answer.Grades(r.severity().mechanical(),
+                r.severity().chemical(), r.severity().thermal(), r.severity().filmMicrons(), able.key().fields()),
                 new Answer.Odds(Figures.thousandths(able.mean()), Figures.thousandths(Math.max(0, able.mean() - half)),
-                        Figures.thousandths(Math.min(1, able.mean() + half)), r.chance().basis()),
+                        Figures.thousandths(Math.min(1, able.mean() + half)), moved.isEmpty() ? r.chance().basis() : "learned"),
                 r.minutes(), r.agent(), r.dwell(), r.staysWet(), r.window(), r.pressureBar(), r.tool(), r.technique(), r.tries(),
                 r.level(), r.stopSigns(), parts(same, Answer.Rung::risks, Answer.Risk::text),
                 parts(same, Answer.Rung::ppe, Answer.Ppe::item), parts(same, Answer.Rung::gates, Answer.GateState::id),
-                r.waste(), bridges, allowed(r.ifCleared(), mix), allowed(r.ifMarked(), mix), because);
-    }
-
-    private double chance(Mix mix, String contaminant, String method) {
-        return mix.asked().contains(contaminant) ? prospects.chance(contaminant, method) : 0;
+                r.waste(), bridges, allowed(judged.ifCleared(), mix), allowed(judged.ifMarked(), mix), because);
     }
 
     private static <T> List<T> parts(List<Answer.Rung> same, Function<Answer.Rung, List<T>> part,
@@ -171,7 +184,8 @@ public final class SpotAdvisor {
         union(all, Answer::alternatives, Answer.Alternative::method, (a, b) -> a).stream()
                 .filter(a -> !mix.barred().contains(a.method()) && mix.mean(a.method()) >= Worth.POINTLESS_BELOW
                         && rungs.stream().noneMatch(r -> r.method().equals(a.method())))
-                .forEach(a -> slow.putIfAbsent(a.method(), a));
+                .forEach(a -> slow.putIfAbsent(a.method(), new Answer.Alternative(a.method(), a.name(), a.why(),
+                        rung(1, mix.able(a.method()), mix, List.of()))));
         return List.copyOf(slow.values());
     }
 
@@ -214,24 +228,27 @@ public final class SpotAdvisor {
     }
 
     private Answer.Expected expected(Mix mix, List<Answer.Rung> rungs) {
+        if (rungs.isEmpty()) {
+            return new Answer.Expected(0, 0, 0, new Answer.Took(0, 0, 0));
+        }
         double cleared = 0;
         double likely = 0;
-        double mark = 1;
         for (String id : mix.asked()) {
             double left = mix.weight(id);
-            for (Mix.Able able : mix.rungs()) {
-                likely += left * able.rung().minutes();
-                left *= 1 - mix.answerFor(id).rungs().stream().filter(r -> r.method().equals(able.method().id()))
-                        .findFirst().map(r -> r.chance().mean()).orElse(0.0);
+            for (Answer.Rung rung : rungs) {
+                likely += left * rung.minutes();
+                left *= 1 - prospects.chance(id, rung.method());
             }
             cleared += mix.weight(id) - left;
         }
-        for (Mix.Able able : mix.rungs()) {
-            mark *= 1 - able.method().marringPercent() / 100;
+        double mark = 1;
+        double worst = 0;
+        for (Answer.Rung rung : rungs) {
+            Method method = base.methods().get(rung.method());
+            mark *= 1 - method.marringPercent() / 100;
+            worst += rung.minutes() * method.tries();
         }
-        double worst = mix.rungs().stream().mapToDouble(a -> a.rung().minutes() * a.method().tries()).sum();
-        return rungs.isEmpty() ? new Answer.Expected(0, 0, 0, new Answer.Took(0, 0, 0))
-                : new Answer.Expected(Figures.thousandths(cleared), state(mix).marked(), Figures.thousandths(1 - mark), new Answer.Took(
+        return new Answer.Expected(Figures.thousandths(cleared), state(mix).marked(), Figures.thousandths(1 - mark), new Answer.Took(
                 Figures.thousandths(rungs.get(0).minutes()), Figures.thousandths(likely), Figures.thousandths(worst)));
     }
 }

@@ -12,6 +12,7 @@ import org.junit.jupiter.api.Test;
 import rungwise.Base;
 import rungwise.knowledge.Mappers;
 import rungwise.ladder.Answer;
+import rungwise.ladder.ChanceTable;
 import rungwise.ladder.Question;
 import rungwise.ladder.QuestionReader;
 import rungwise.ladder.SpotAdvisor;
@@ -23,7 +24,7 @@ class LadderOverBeliefTest {
     }
 
     private static Answer answer(String yaml, Map<String, Double> belief) {
-        return new SpotAdvisor(Base.advisor(), question(yaml)).answer(belief);
+        return new SpotAdvisor(Base.advisor(), question(yaml), ChanceTable.PRIOR).answer(belief);
     }
 
     private static final String PANEL = "{surface: clear_2k_sound, setting: {panelC: 20}, done: [washed, dried]}";
@@ -132,7 +133,7 @@ class LadderOverBeliefTest {
         System.out.printf(java.util.Locale.ROOT, "resin: %.2f before, %.2f after alkali did nothing and a swab turned "
                 + "amber%n", was, is);
         assertThat(is).isGreaterThan(was).isGreaterThan(0.85);
-        assertThat(identifier.ladder(question(after)).rungs()).anyMatch(r -> r.method().startsWith("alc_"))
+        assertThat(identifier.ladder(question(after), ChanceTable.PRIOR).rungs()).anyMatch(r -> r.method().startsWith("alc_"))
                 .noneMatch(r -> r.method().equals("alk_pre_mild"));
     }
 
