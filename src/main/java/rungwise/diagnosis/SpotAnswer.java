@@ -31,7 +31,7 @@ public record SpotAnswer(@JsonUnwrapped Answer answer, Optional<List<Identificat
         Answer answer = spot ? identifier.ladder(question, chances) : advisor.answer(question, all, chances);
         return new SpotAnswer(answer, spot ? Optional.of(identifier.suspects(question)) : Optional.empty(),
                 whatIf ? Optional.of(WhatIf.changes(question, answer, q -> spot ? identifier.ladder(q, chances)
-                        : advisor.answer(q, false, chances)))
+                        : advisor.answer(q, false, chances), advisor.knowledge()))
                         : Optional.empty());
     }
 }

@@ -100,24 +100,9 @@ final class Candidacy {
         double[] refining = !method.removesFilm() ? new double[0] : method.correction().stream()
                 .map(base.methods()::get).filter(m -> m != null && m.family().equals("polish"))
                 .mapToDouble(m -> m.severity().filmMicrons()).toArray();
-        return new Candidate(use, atHand(method), FilmBudget.used(method.severity().filmMicrons(), refining),
+        return new Candidate(use, new Shelf(question, base).lacks(method).isEmpty(), FilmBudget.used(method.severity().filmMicrons(), refining),
                 Math.max(0, cap - contactDone),
                 method.doneBy().filter(question.done()::contains).isPresent() ? 0 : method.tries() - triesDone);
-    }
-
-    private boolean atHand(Method method) {
-        if (question.shelf().isEmpty()) {
-            return true;
-        }
-        List<String> shelf = question.shelf().get();
-        if (shelf.contains(method.id())) {
-            return true;
-        }
-        boolean agent = method.agent().equals("none") || shelf.contains(method.agent())
-                || base.agentOf(method).alwaysAtHand() && !question.shelfStrict();
-        boolean tool = method.tool().equals("none") || shelf.contains(method.tool())
-                || base.toolOf(method).alwaysAtHand() && !question.shelfStrict();
-        return agent && tool;
     }
 
     private void judge(List<Candidate> candidates) {

@@ -7,6 +7,8 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.stream.Stream;
+import rungwise.knowledge.KnowledgeBase;
 import rungwise.ladder.Answer;
 import rungwise.ladder.BadQuestion;
 import rungwise.ladder.Problem;
@@ -17,6 +19,7 @@ import tools.jackson.databind.node.ObjectNode;
 /** Tries each fact that is unknown or could be otherwise, one at a time, and keeps what changes the next step. */
 public final class WhatIf {
     private static final String FIELD = "whatIf";
+    private static final String SHELF = "shelf";
     /** Gates asked about, so that the list stays short. */
     private static final int GATES_AT_MOST = 6;
 
@@ -61,16 +64,32 @@ public final class WhatIf {
      *
      * @param answer the answer to the question as it stands
      * @param ask    answers a question
+     * @param base   what the question was answered by
      */
-    public static List<Change> changes(Question question, Answer answer, Function<Question, Answer> ask) {
+    public static List<Change> changes(Question question, Answer answer, Function<Question, Answer> ask,
+                                       KnowledgeBase base) {
         List<Change> changes = new ArrayList<>();
         for (Variant variant : variants(question, answer)) {
-            Answer.Next next = ask.apply(variant.question()).next();
-            if (!next.action().equals(answer.next().action()) || !next.method().equals(answer.next().method())) {
-                changes.add(new Change(variant.fact(), variant.value(), variant.unknown(), next));
-            }
+            keep(variant, answer, ask.apply(variant.question()), changes);
         }
+        question.shelf().ifPresent(shelf -> {
+            Question whole = with(question, Optional.empty(), question.canWaitMinutes());
+            Answer all = ask.apply(whole);
+            keep(new Variant(SHELF, "everything known", false, whole), answer, all, changes);
+            for (List<String> lacking : Lacking.of(question, all, base)) {
+                Question more = with(question, Optional.of(Stream.concat(shelf.stream(), lacking.stream()).toList()),
+                        question.canWaitMinutes());
+                keep(new Variant(SHELF, "plus " + String.join(" and ", lacking), false, more), answer, ask.apply(more),
+                        changes);
+            }
+        });
         return changes;
+    }
+
+    private static void keep(Variant variant, Answer answer, Answer then, List<Change> changes) {
+        if (!then.next().action().equals(answer.next().action()) || !then.next().method().equals(answer.next().method())) {
+            changes.add(new Change(variant.fact(), variant.value(), variant.unknown(), then.next()));
+        }
     }
 
     private static List<Variant> variants(Question q, Answer answer) {
@@ -106,8 +125,6 @@ public final class WhatIf {
             all.add(new Variant("consent/refused", gate, true, with(q, new Question.Consent(q.consent().granted(),
                     plus(q.consent().refused(), gate)))));
         }
-        q.shelf().ifPresent(shelf -> all.add(new Variant("shelf", "everything known", false,
-                with(q, Optional.empty(), q.canWaitMinutes()))));
         for (double wait : new double[]{0, 120, 720}) {
             all.add(new Variant("canWaitMinutes", "" + wait, false, with(q, q.shelf(), wait)));
         }
