@@ -19,6 +19,7 @@ import rungwise.knowledge.Observation;
 import rungwise.knowledge.Trait;
 import rungwise.ladder.Advisor;
 import rungwise.ladder.Answer;
+import rungwise.ladder.Believed;
 import rungwise.ladder.Question;
 import rungwise.ladder.SpotAdvisor;
 
@@ -38,21 +39,23 @@ final class Checks {
     private final Question question;
     private final SpotAdvisor spots;
     private final Noted noted;
+    private final Believed believed;
     private final Map<String, Double> belief;
 
     Checks(Advisor advisor, Weighing weighing, Question question, SpotAdvisor spots, Noted noted,
-           Map<String, Double> belief) {
+           Believed believed) {
         this.advisor = advisor;
         this.base = advisor.knowledge();
         this.weighing = weighing;
         this.question = question;
         this.spots = spots;
         this.noted = noted;
-        this.belief = belief;
+        this.believed = believed;
+        this.belief = believed.now();
     }
 
     NextCheck best() {
-        SpotAdvisor.Outlook now = spots.outlook(belief);
+        SpotAdvisor.Outlook now = spots.outlook(believed);
         Map<String, String> barred = barred();
         List<Withheld> withheld = new ArrayList<>();
         List<Check> worth = new ArrayList<>();
@@ -148,8 +151,9 @@ final class Checks {
                 continue;
             }
             Noted then = i < outcomes.size() ? noted.with(outcomes.get(i)) : noted.without(outcomes);
-            Map<String, Double> after = weighing.belief(then, question);
-            SpotAdvisor.Outlook outlook = spots.outlook(after);
+            Believed afterwards = weighing.believed(then, question);
+            Map<String, Double> after = afterwards.now();
+            SpotAdvisor.Outlook outlook = spots.outlook(afterwards);
             expected += share * outlook.minutes();
             Map.Entry<String, Double> top = after.entrySet().stream().max(Map.Entry.<String, Double>comparingByValue()
                     .thenComparing(Map.Entry.comparingByKey())).orElseThrow();

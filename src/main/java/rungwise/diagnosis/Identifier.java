@@ -16,6 +16,7 @@ import rungwise.knowledge.KnowledgeBase;
 import rungwise.knowledge.Observation;
 import rungwise.ladder.Advisor;
 import rungwise.ladder.Answer;
+import rungwise.ladder.Believed;
 import rungwise.ladder.ChanceTable;
 import rungwise.ladder.Question;
 import rungwise.ladder.SpotAdvisor;
@@ -56,7 +57,8 @@ public final class Identifier {
      * @param chances what the shop's log teaches; what the deposit is believed to be stays with the priors
      */
     public Answer ladder(Question question, ChanceTable chances) {
-        return new SpotAdvisor(advisor, question, chances).answer(belief(Spot.of(question)));
+        return new SpotAdvisor(advisor, question, chances).answer(weighing.believed(
+                Noted.of(Spot.of(question), base), question));
     }
 
     public Identification identify(Spot spot) {
@@ -70,11 +72,12 @@ public final class Identifier {
      */
     public Identification identify(Spot spot, ChanceTable chances) {
         Noted noted = Noted.of(spot, base);
-        Map<String, Double> belief = weighing.belief(noted, spot.question());
+        Believed believed = weighing.believed(noted, spot.question());
+        Map<String, Double> belief = believed.now();
         List<Suspect> suspects = suspects(noted, spot.question(), belief);
         SpotAdvisor spots = new SpotAdvisor(advisor, spot.question(), chances);
-        NextCheck check = new Checks(advisor, weighing, spot.question(), spots, noted, belief).best();
-        Answer.Next next = noted.tells() ? spots.answer(belief).next() : advisor.answer(spot.question(), false, chances)
+        NextCheck check = new Checks(advisor, weighing, spot.question(), spots, noted, believed).best();
+        Answer.Next next = noted.tells() ? spots.answer(believed).next() : advisor.answer(spot.question(), false, chances)
                 .next();
         String verdict = verdict(suspects.get(0));
         return new Identification(base.revision(), verdict, says(verdict, suspects), suspects,

@@ -14,6 +14,7 @@ import rungwise.knowledge.EvidenceStrength;
 import rungwise.knowledge.KnowledgeBase;
 import rungwise.knowledge.Method;
 import rungwise.knowledge.Observation;
+import rungwise.ladder.Believed;
 import rungwise.ladder.Question;
 import rungwise.science.Belief;
 import rungwise.science.Evidence;
@@ -61,6 +62,15 @@ final class Weighing {
             belief.put(id, probabilities[n++]);
         }
         return belief;
+    }
+
+    /** The same, and what was believed before each try. */
+    Believed believed(Noted noted, Question question) {
+        List<Map<String, Double>> before = new ArrayList<>();
+        for (int i = 0; i < question.tried().size(); i++) {
+            before.add(belief(noted, question.triedOnly(i)));
+        }
+        return new Believed(belief(noted, question), before);
     }
 
     private static void add(Map<String, List<Double>> groups, String group, double log) {

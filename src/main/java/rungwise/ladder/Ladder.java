@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Set;
 import rungwise.knowledge.Figures;
 import rungwise.knowledge.Mechanism;
+import rungwise.knowledge.Method;
 import rungwise.science.Belief;
 
 /**
@@ -81,7 +82,7 @@ record Ladder(List<Choice> rungs, List<Choice> slow, List<Passed> passed, Belief
         });
         List<Choice> slow = (cleared ? List.<Passed>of() : passed.values()).stream().filter(p -> p.step().equals("slow"))
                 .map(Passed::choice).filter(c -> candidacy.isPermitted(c.id()))
-                .filter(c -> question.tried().stream().noneMatch(t -> t.method().filter(c.id()::equals).isPresent()))
+                .filter(c -> !question.hasTried(c.id()))
                 .filter(c -> c.mean(now) >= Worth.POINTLESS_BELOW).toList();
         return new Ladder(List.copyOf(rungs), slow, passed.values().stream()
                 .filter(p -> candidacy.isPermitted(p.choice().id())).toList(), now, failed, partly, cleared);
@@ -96,16 +97,16 @@ record Ladder(List<Choice> rungs, List<Choice> slow, List<Passed> passed, Belief
      * drag. That they lifted nothing says nothing of it.
      */
     private static Set<String> owed(List<Choice> rungs, String failed, Question question, Sequence sequence) {
-        boolean shears = rungs.stream().anyMatch(r -> r.id().equals(failed) && r.method().mechanism() == Mechanism.SHEAR);
         Set<String> owed = new HashSet<>();
-        for (Choice rung : rungs) {
-            if (shears && rung.method().mechanism() != Mechanism.SHEAR
-                    && sequence.earlierThan(failed).containsKey(rung.id())
-                    && question.tried().stream().noneMatch(t -> t.method().filter(rung.id()::equals).isPresent())) {
-                owed.add(rung.id());
-            }
-        }
+        rungs.stream().filter(r -> r.id().equals(failed)).findFirst().ifPresent(sheared -> rungs.stream()
+                .filter(r -> isOwed(r.method(), sheared.method(), question, sequence)).forEach(r -> owed.add(r.id())));
         return owed;
+    }
+
+    /** Whether a method should have come before one that only shears and that failed. */
+    static boolean isOwed(Method method, Method failed, Question question, Sequence sequence) {
+        return failed.mechanism() == Mechanism.SHEAR && method.mechanism() != Mechanism.SHEAR
+                && sequence.earlierThan(failed.id()).containsKey(method.id()) && !question.hasTried(method.id());
     }
 
     /** Drops everything up to a rung; gentler ones do not come back after a harsher one failed, but for what is owed. */

@@ -37,11 +37,14 @@ final class Mix {
     private final Sequence sequence;
     private final Question question;
     private final Prospects prospects;
+    private final Believed believed;
     private final Map<String, Double> belief;
+    private final boolean brief;
     private final List<String> asked;
     private final Set<String> barred = new TreeSet<>();
     private final Set<String> barredEver = new TreeSet<>();
     private final Map<String, String[]> passed = new LinkedHashMap<>();
+    private final Map<String, String> again = new LinkedHashMap<>();
     private final List<Able> slow = new ArrayList<>();
     private List<Able> rungs = List.of();
     private double cost;
@@ -71,22 +74,29 @@ final class Mix {
      *
      * @param brief ask in full only about what is likely, and about every hazard; enough to weigh a check by
      */
-    Mix(Advisor advisor, Question question, Prospects prospects, Map<String, Double> belief, boolean brief) {
+    Mix(Advisor advisor, Question question, Prospects prospects, Believed believed, boolean brief) {
         this.base = advisor.knowledge();
         this.sequence = advisor.sequence();
         this.question = question;
         this.prospects = prospects;
-        this.belief = belief;
-        List<String> likeliest = belief.entrySet().stream().sorted(Map.Entry.<String, Double>comparingByValue()
+        this.believed = believed;
+        this.belief = believed.now();
+        this.brief = brief;
+        this.asked = asked(belief);
+        choose();
+    }
+
+    private List<String> asked(Map<String, Double> by) {
+        List<String> likeliest = by.entrySet().stream().sorted(Map.Entry.<String, Double>comparingByValue()
                 .reversed().thenComparing(Map.Entry.comparingByKey())).map(Map.Entry::getKey).toList();
-        this.asked = new ArrayList<>();
+        List<String> ids = new ArrayList<>();
         for (String id : likeliest) {
-            boolean counts = belief.get(id) >= (brief && !isHazard(id) ? BRIEFLY_ASKED_FROM : HAZARD_FROM);
-            if (asked.size() < (brief ? 1 : ASKED_AT_LEAST) || counts && asked.size() < ASKED_AT_MOST) {
-                asked.add(id);
+            boolean counts = by.get(id) >= (brief && !isHazard(id) ? BRIEFLY_ASKED_FROM : HAZARD_FROM);
+            if (ids.size() < (brief ? 1 : ASKED_AT_LEAST) || counts && ids.size() < ASKED_AT_MOST) {
+                ids.add(id);
             }
         }
-        choose();
+        return ids;
     }
 
     private boolean isHazard(String contaminant) {
@@ -129,6 +139,18 @@ final class Mix {
         return passed;
     }
 
+    /** Gentler ones that come after a harsher one failed, with the figures that let them. */
+    Map<String, String> again() {
+        return again;
+    }
+
+    /** Rungs of any suspect that changed nothing. */
+    Set<String> failed() {
+        Set<String> failed = new TreeSet<>();
+        asked.forEach(id -> failed.addAll(prospects.of(id).told().ladder().failed()));
+        return failed;
+    }
+
     /** Expected worker minutes of the ladder, referral included. */
     double cost() {
         return cost;
@@ -144,8 +166,12 @@ final class Mix {
     }
 
     double mean(String method) {
+        return mean(method, belief);
+    }
+
+    private double mean(String method, Map<String, Double> by) {
         double mean = 0;
-        for (Map.Entry<String, Double> one : belief.entrySet()) {
+        for (Map.Entry<String, Double> one : by.entrySet()) {
             mean += one.getValue() * prospects.chance(one.getKey(), method);
         }
         return mean;
@@ -241,31 +267,97 @@ final class Mix {
 
     /** What some suspect would have on its ladder, in the order of the mixture. */
     private List<Able> candidates() {
-        List<Able> able = new ArrayList<>(order().stream().filter(a -> !barred.contains(a.method().id())
+        List<Able> order = order();
+        List<Able> able = new ArrayList<>(order.stream().filter(a -> !barred.contains(a.method().id())
                 && asked.stream().anyMatch(id -> prospects.of(id).rungs().containsKey(a.method().id()))).toList());
+        for (Failure failure : failures()) {
+            climb(able, order.stream().map(a -> a.method().id()).toList(), failure);
+        }
         boolean softened = able.stream().anyMatch(a -> !a.method().softens().isEmpty() && !a.method().needsSoftener());
         able.removeIf(a -> a.method().needsSoftener() && !softened);
         return able;
     }
 
+    /**
+     * A rung that changed nothing.
+     *
+     * @param before   what was believed when it was tried
+     * @param suspects those then asked for that have it as a candidate
+     */
+    private record Failure(String method, Map<String, Double> before, List<String> suspects) {
+    }
+
+    /** Tries on a prepared panel that changed nothing, of what was worth trying by what was then believed. */
+    private List<Failure> failures() {
+        List<Failure> failures = new ArrayList<>();
+        for (int i = 0; i < question.tried().size(); i++) {
+            Question.Tried tried = question.tried().get(i);
+            if (!tried.counts() || !tried.outcome().equals("no-change") || tried.method().isEmpty()) {
+                continue;
+            }
+            String id = tried.method().get();
+            Map<String, Double> before = believed.beforeTry().get(i);
+            List<String> suspects = asked(before).stream().filter(s -> prospects.of(s).order().containsKey(id)).toList();
+            double mean = before.entrySet().stream().mapToDouble(b -> b.getValue() * prospects.untried(b.getKey(), id)).sum();
+            if (mean >= Worth.POINTLESS_BELOW
+                    && suspects.stream().anyMatch(s -> prospects.of(s).told().ladder().failed().contains(id))) {
+                failures.add(new Failure(id, before, suspects));
+            }
+        }
+        return failures;
+    }
+
+    /**
+     * Law 5 where it is not known what it is: after a rung changed nothing, no gentler one comes back, unless it was never
+     * tried and its chance rose, as the failure makes it likelier to be something else. A dissolver that is owed before
+     * what only shears stays, as for a known contaminant.
+     */
+    private void climb(List<Able> able, List<String> order, Failure failure) {
+        String failed = failure.method();
+        int at = order.indexOf(failed);
+        able.removeIf(a -> {
+            String id = a.method().id();
+            if (order.indexOf(id) >= at || Ladder.isOwed(a.method(), base.methods().get(failed), question, sequence)) {
+                return false;
+            }
+            double was = Figures.thousandths(mean(id, failure.before()));
+            double is = Figures.thousandths(a.mean());
+            boolean stays = is > was && !question.hasTried(id);
+            if (stays) {
+                again.put(id, "chance " + Figures.text(was) + " before " + failed + " changed nothing, " + Figures.text(is) + " since");
+            }
+            return passes(a, !stays, "climbed past", "gentler than " + failed + ", which changed nothing; chance "
+                    + Figures.text(was) + " before it, " + Figures.text(is) + " since");
+        });
+    }
+
     /** A method as the mixture sees it, by its own largest key. */
     Able able(String method) {
-        String from = askedOf(method).stream().max(Comparator.comparing((String id) -> prospects.of(id).order().get(method)
+        return able(method, askedOf(method));
+    }
+
+    private Able able(String method, List<String> suspects) {
+        String from = suspects.stream().max(Comparator.comparing((String id) -> prospects.of(id).order().get(method)
                 .carried()).thenComparing(Comparator.reverseOrder())).orElseThrow();
         Choice worst = prospects.of(from).order().get(method);
         Weights weights = base.weights();
-        boolean asks = askedOf(method).stream().anyMatch(id -> prospects.of(id).order().get(method).asks());
+        boolean asks = suspects.stream().anyMatch(id -> prospects.of(id).order().get(method).asks());
         return new Able(worst, from, worst.carried(), mean(method), asks,
                 weights.work() * worst.workMinutes() + weights.waiting() * worst.dwellMinutes()
                         + weights.filmPerMicron() * worst.severity().filmMicrons()
                         + worst.method().marringPercent() / 100 * weights.mark());
     }
 
-    /** All that is permitted, by the largest key, which one that must come after others takes over from them. */
+    /**
+     * All that is permitted, by the largest key, which one that must come after others takes over from them; and what
+     * failed, wherever it would stand.
+     */
     private List<Able> order() {
         Map<String, Able> able = new TreeMap<>();
         asked.forEach(id -> prospects.of(id).order().keySet().stream().filter(m -> !barredEver.contains(m))
                 .forEach(m -> able.computeIfAbsent(m, this::able)));
+        Set<String> permitted = Set.copyOf(able.keySet());
+        failures().forEach(f -> able.computeIfAbsent(f.method(), m -> able(m, f.suspects())));
         Map<String, Key> keys = new HashMap<>();
         Map<String, Integer> depth = new HashMap<>();
         able.forEach((id, a) -> keys.put(id, a.key()));
@@ -275,7 +367,7 @@ final class Mix {
             for (String then : able.keySet()) {
                 for (String first : sequence.earlierThan(then).keySet()) {
                     Able before = able.get(first);
-                    if (before == null || before.worst().severity().chemical() > PUSHES_TO_GRADE || before.asks()
+                    if (before == null || !permitted.contains(first) || before.worst().severity().chemical() > PUSHES_TO_GRADE || before.asks()
                             || before.takesFilm()) {
                         continue;
                     }

@@ -95,30 +95,44 @@ final class NextStep {
 
     private Answer.Next withoutRungs(List<Answer.Alternative> alternatives, Answer.WayOut wayOut) {
         if (!alternatives.isEmpty()) {
-            Answer.Alternative slow = alternatives.get(0);
-            return next("try", slow.method(), null, slow.name() + ": slow, but nothing quicker is left.",
-                    slow.rung().because());
+            return slow(alternatives.get(0));
         }
         if (scene.surface().is(Trait.CURING)) {
             return next("wait", null, "the painter has released the paint", "Wash with water only, leave the rest, "
                     + "book a return after the painter's release.", wayOut.because());
         }
         if (ladder.failedRungs() >= 2) {
-            return next("reassess", null, null, "Nothing moved it: ask again what it is.", wayOut.because());
+            return reassess(wayOut);
         }
         if (scene.contaminant().isDamage()) {
             return next("leave", "leave_monitor", null, "Leave it, photograph it, tell the customer; "
                     + wayOut.text(), wayOut.because());
         }
-        String action = wayOut.method().startsWith("refer") ? "refer" : "leave";
-        return next(action, wayOut.method(), null, wayOut.text(), wayOut.because());
+        return over(wayOut);
+    }
+
+    static Answer.Next slow(Answer.Alternative slow) {
+        return next("try", slow.method(), null, slow.name() + ": slow, but nothing quicker is left.", slow.rung().because());
+    }
+
+    static Answer.Next reassess(Answer.WayOut wayOut) {
+        return next("reassess", null, null, "Nothing moved it: ask again what it is.", wayOut.because());
+    }
+
+    static Answer.Next reassess(Answer.Rung abrasive) {
+        return next("reassess", abrasive.method(), null, "Two grades changed nothing. Ask again what it is before "
+                + "anything abrasive; if it still is, " + abrasive.name() + " is next.", abrasive.because());
+    }
+
+    static Answer.Next over(Answer.WayOut wayOut) {
+        return next(wayOut.method().startsWith("refer") ? "refer" : "leave", wayOut.method(), null, wayOut.text(),
+                wayOut.because());
     }
 
     private Answer.Next toward(Answer.Rung rung, List<Answer.Around> before) {
         ToolKind tool = ladder.rungs().get(0).use().tool().kind();
         if (ladder.failedRungs() >= 2 && (tool.abrades() || tool == ToolKind.CLAY)) {
-            return next("reassess", rung.method(), null, "Two grades changed nothing. Ask again what it is before "
-                    + "anything abrasive; if it still is, " + rung.name() + " is next.", rung.because());
+            return reassess(rung);
         }
         List<String> todo = new ArrayList<>();
         List<Because> reasons = new ArrayList<>();

@@ -62,12 +62,15 @@ final class Prospects {
         if (asked != null && asked.barred().contains(method)) {
             return 0;
         }
-        return Optional.ofNullable(asked).map(p -> p.chances().get(method)).orElseGet(() -> {
-            Contaminant deposit = advisor.reckoned().contaminants().get(contaminant);
-            Method removes = advisor.reckoned().methods().get(method);
-            Likely likely = table.of(deposit, removes, surface);
-            return belief(deposit).mean(likely.ifFresh(), likely.ifHardened());
-        });
+        return Optional.ofNullable(asked).map(p -> p.chances().get(method)).orElseGet(() -> untried(contaminant, method));
+    }
+
+    /** The chance that a method had before anything was tried. */
+    double untried(String contaminant, String method) {
+        Contaminant deposit = advisor.reckoned().contaminants().get(contaminant);
+        Method removes = advisor.reckoned().methods().get(method);
+        Likely likely = table.of(deposit, removes, surface);
+        return belief(deposit).mean(likely.ifFresh(), likely.ifHardened());
     }
 
     private Belief belief(Contaminant deposit) {

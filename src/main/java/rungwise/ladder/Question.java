@@ -70,11 +70,16 @@ public record Question(Optional<String> contaminant, List<String> observations, 
                 mixing);
     }
 
-    /** The same question before anything was tried. */
-    Question untried() {
+    /** The same question after its first tries only. */
+    public Question triedOnly(int first) {
         return new Question(contaminant, observations, age, extent, surface, facts, circumstances, neighbours, setting,
-                workers, shelf, shelfStrict, consent, done, canWaitMinutes, passedTests, wanted, List.of(),
+                workers, shelf, shelfStrict, consent, done, canWaitMinutes, passedTests, wanted, tried.subList(0, first),
                 mixing);
+    }
+
+    /** Whether a method was tried, with whatever outcome. */
+    boolean hasTried(String method) {
+        return tried.stream().anyMatch(t -> t.method().filter(method::equals).isPresent());
     }
 
     /** How much of it there is: a number of spots, or an area. */

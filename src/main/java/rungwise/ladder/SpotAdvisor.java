@@ -14,6 +14,7 @@ import rungwise.knowledge.Basis;
 import rungwise.knowledge.Figures;
 import rungwise.knowledge.KnowledgeBase;
 import rungwise.knowledge.Method;
+import rungwise.knowledge.ToolKind;
 import rungwise.rules.Because;
 import rungwise.rules.Clash;
 import rungwise.science.ChanceRange;
@@ -50,7 +51,7 @@ public final class SpotAdvisor {
     }
 
     /** Short form of {@link #answer}, for weighing what a check would be worth. */
-    public Outlook outlook(Map<String, Double> belief) {
+    public Outlook outlook(Believed belief) {
         Mix mix = new Mix(advisor, question, prospects, belief, true);
         return new Outlook(mix.cost(), mix.rungs().stream().findFirst().map(a -> a.method().id()), mix.isHeld());
     }
@@ -58,9 +59,9 @@ public final class SpotAdvisor {
     /**
      * One ladder over all that the deposit may be.
      *
-     * @param belief probability by contaminant, summing to one
+     * @param belief each summing to one
      */
-    public Answer answer(Map<String, Double> belief) {
+    public Answer answer(Believed belief) {
         Mix mix = new Mix(advisor, question, prospects, belief, false);
         List<Answer> all = mix.asked().stream().map(mix::answerFor).toList();
         List<Answer> hazards = mix.hazards().map(mix::answerFor).toList();
@@ -79,7 +80,7 @@ public final class SpotAdvisor {
                 union(all, Answer::neighbours, n -> n.surface() + n.method(), (a, b) -> a).stream().filter(n -> rungs
                         .stream().anyMatch(r -> r.method().equals(n.method()))).toList(),
                 around(all, Answer::after, barred), likeliest.wayOut(),
-                next(hold, hazards, likeliest, all, rungs), expected(mix, rungs),
+                next(hold, hazards, mix, rungs, alternatives), expected(mix, rungs),
                 union(all, Answer::advice, Answer.Advice::text, (a, b) -> a));
     }
 
@@ -152,6 +153,9 @@ public final class SpotAdvisor {
                 + "deposit may be, each by its belief.", mix.asked().stream().map(id -> base.contaminants().get(id)
                 .name() + ", belief " + Figures.thousandths(mix.weight(id)) + ": chance "
                 + Figures.thousandths(prospects.chance(id, method))).toList(), List.of(), Basis.MEMORY));
+        Optional.ofNullable(mix.again().get(method)).ifPresent(figures -> because.add(new Because("again", "A gentler one "
+                + "comes after all: what failed makes it likelier to be something that this one takes off.",
+                "A try that changes nothing also tells what it is not.", List.of(figures), List.of(), Basis.COMMON_PRACTICE)));
         if (!moved.isEmpty()) {
             because.add(Assembly.learned(moved));
         }
@@ -205,8 +209,8 @@ public final class SpotAdvisor {
         return List.copyOf(passed.values());
     }
 
-    private static Answer.Next next(Optional<Answer.Held> hold, List<Answer> hazards, Answer likeliest,
-                                    List<Answer> all, List<Answer.Rung> rungs) {
+    private Answer.Next next(Optional<Answer.Held> hold, List<Answer> hazards, Mix mix, List<Answer.Rung> rungs,
+                             List<Answer.Alternative> alternatives) {
         if (hold.isPresent()) {
             return new Answer.Next("hold", Optional.empty(), Optional.of(hold.get().until()), hold.get().doFirst(),
                     hold.get().because());
@@ -217,14 +221,33 @@ public final class SpotAdvisor {
                 return found.get().next();
             }
         }
-        if (rungs.isEmpty() || likeliest.next().action().equals("done")) {
+        Answer likeliest = mix.answerFor(mix.asked().get(0));
+        if (likeliest.next().action().equals("done")) {
             return likeliest.next();
         }
+        if (rungs.isEmpty()) {
+            return withoutRungs(likeliest, mix, alternatives);
+        }
         Answer.Rung rung = rungs.get(0);
-        return all.stream().map(Answer::next).filter(n -> n.method().filter(rung.method()::equals).isPresent())
-                .findFirst().orElseGet(() -> new Answer.Next(rung.hasOpen("test_spot") ? "test" : "try",
+        ToolKind tool = base.toolOf(base.methods().get(rung.method())).kind();
+        if (mix.failed().size() >= 2 && (tool.abrades() || tool == ToolKind.CLAY)) {
+            return NextStep.reassess(rung);
+        }
+        return mix.asked().stream().map(id -> mix.answerFor(id).next()).filter(n -> n.method().filter(rung.method()::equals)
+                .isPresent()).findFirst().orElseGet(() -> new Answer.Next(rung.hasOpen("test_spot") ? "test" : "try",
                         Optional.of(rung.method()), Optional.empty(), (rung.hasOpen("test_spot")
                         ? "Hidden test spot first: " : "") + rung.name() + ". " + rung.technique(), rung.because()));
+    }
+
+    /** What the likeliest would have done, unless that is a rung which the others rule out. */
+    private static Answer.Next withoutRungs(Answer likeliest, Mix mix, List<Answer.Alternative> alternatives) {
+        if (!Set.of("try", "test", "prepare", "repeat").contains(likeliest.next().action())) {
+            return likeliest.next();
+        }
+        if (!alternatives.isEmpty()) {
+            return NextStep.slow(alternatives.get(0));
+        }
+        return mix.failed().size() >= 2 ? NextStep.reassess(likeliest.wayOut()) : NextStep.over(likeliest.wayOut());
     }
 
     private Answer.Expected expected(Mix mix, List<Answer.Rung> rungs) {

@@ -12,6 +12,7 @@ import org.junit.jupiter.api.Test;
 import rungwise.Base;
 import rungwise.knowledge.Mappers;
 import rungwise.ladder.Answer;
+import rungwise.ladder.Believed;
 import rungwise.ladder.ChanceTable;
 import rungwise.ladder.Question;
 import rungwise.ladder.QuestionReader;
@@ -24,7 +25,7 @@ class LadderOverBeliefTest {
     }
 
     private static Answer answer(String yaml, Map<String, Double> belief) {
-        return new SpotAdvisor(Base.advisor(), question(yaml), ChanceTable.PRIOR).answer(belief);
+        return new SpotAdvisor(Base.advisor(), question(yaml), ChanceTable.PRIOR).answer(Believed.of(belief, question(yaml)));
     }
 
     private static final String PANEL = "{surface: clear_2k_sound, setting: {panelC: 20}, done: [washed, dried]}";
