@@ -135,17 +135,13 @@ final class Checks {
         double expected = 0;
         double[] shares = new double[outcomes.size() + 1];
         for (Map.Entry<String, Double> one : belief.entrySet()) {
-            double none = 1;
-            for (int i = 0; i < outcomes.size(); i++) {
-                double rate = weighing.rate(outcomes.get(i), one.getKey());
-                shares[i] += one.getValue() * rate;
-                none -= rate;
+            double[] rates = weighing.outcomes(outcomes, one.getKey());
+            for (int i = 0; i < shares.length; i++) {
+                shares[i] += one.getValue() * rates[i];
             }
-            shares[outcomes.size()] += one.getValue() * Math.max(0.02, none);
         }
-        double sum = java.util.Arrays.stream(shares).sum();
         for (int i = 0; i <= outcomes.size(); i++) {
-            double share = shares[i] / sum;
+            double share = shares[i];
             if (share < RAREST) {
                 expected += share * now.minutes();
                 continue;

@@ -21,22 +21,28 @@ import rungwise.science.Evidence;
 
 /**
  * Weighs signs by Bayes' rule: how often a contaminant is met, times what each group of signs says. A sign seen counts
- * with its ratio, one looked for in vain with what its absence tells, an attempt with the chance of its outcome.
+ * with its ratio, one looked for in vain with what its absence tells, an attempt with the chance of its outcome. A check
+ * that may be proposed has one outcome or none of those known, so its signs that were not seen count as one.
  */
 final class Weighing {
     private static final String TRIED = "tried";
     private static final double TRIED_CAP = 50;
     private static final double HOT_PANEL_C = 45;
+    /** Any check may come out otherwise than by one of the signs that are known. */
+    private static final double NONE_AT_LEAST = 0.02;
 
     private final KnowledgeBase base;
     private final Map<String, Double> logPriors = new TreeMap<>();
     private final Map<String, Set<String>> pointedTo = new TreeMap<>();
+    private final Map<String, List<Observation>> made = new TreeMap<>();
 
     Weighing(KnowledgeBase base) {
         this.base = base;
         base.contaminants().keySet().forEach(id -> logPriors.put(id, Math.log(base.signs().frequencyOf(id).weight())));
         base.observations().values().stream().filter(o -> o.otherwise().isPresent()).forEach(o ->
                 pointedTo.computeIfAbsent(o.group(), g -> new TreeSet<>()).addAll(o.pointsTo()));
+        base.observations().values().stream().filter(o -> isMade(o) && o.speaks()).forEach(o ->
+                made.computeIfAbsent(o.seenBy(), c -> new ArrayList<>()).add(o));
     }
 
     /** Probability by contaminant, in id order. */
@@ -46,8 +52,9 @@ final class Weighing {
         int i = 0;
         for (String id : logPriors.keySet()) {
             Map<String, List<Double>> groups = new LinkedHashMap<>();
-            noted.seen().forEach(o -> add(groups, o.group(), Math.log(ifSeen(o, id))));
-            noted.notSeen().forEach(o -> add(groups, o.group(), Math.log(ifNotSeen(o, id))));
+            noted.seen().forEach(o -> add(groups, o.group(), Math.log(ratio(o, id))));
+            noted.notSeen().stream().filter(o -> !isMade(o)).forEach(o -> add(groups, o.group(), Math.log(ifNotSeen(o, id))));
+            none(noted).forEach((check, signs) -> add(groups, signs.get(0).group(), Math.log(ifNone(signs, id))));
             double log = logPriors.get(id);
             for (Map.Entry<String, List<Double>> group : groups.entrySet()) {
                 log += Evidence.ofAGroup(group.getValue().stream().mapToDouble(d -> d).toArray(),
@@ -97,13 +104,62 @@ final class Weighing {
 
     /** How often the sign is seen on this contaminant by somebody who looks. */
     double rate(Observation observation, String contaminant) {
-        EvidenceStrength strength = strength(observation);
-        return strength.seen() / strength.ratio() * ifSeen(observation, contaminant);
+        return anywhere(observation) * ifSeen(observation, contaminant);
     }
 
     private double ifNotSeen(Observation observation, String contaminant) {
-        EvidenceStrength strength = strength(observation);
-        return (1 - rate(observation, contaminant)) / (1 - strength.seen() / strength.ratio());
+        return (1 - rate(observation, contaminant)) / (1 - anywhere(observation));
+    }
+
+    /** Whether it is seen by a check that has one outcome. */
+    private boolean isMade(Observation observation) {
+        return base.signs().checks().get(observation.seenBy()).offered();
+    }
+
+    /** Signs that a check with one outcome did not show, by check; where it showed one, the others say nothing more. */
+    private Map<String, List<Observation>> none(Noted noted) {
+        Map<String, List<Observation>> none = new TreeMap<>();
+        noted.notSeen().stream().filter(o -> isMade(o) && o.speaks()
+                        && noted.seen().stream().noneMatch(s -> s.speaks() && s.seenBy().equals(o.seenBy())))
+                .forEach(o -> none.computeIfAbsent(o.seenBy(), c -> new ArrayList<>()).add(o));
+        return none;
+    }
+
+    /** What it says that none of these outcomes of one check was seen, against a contaminant that none of them speaks of. */
+    private double ifNone(List<Observation> outcomes, String contaminant) {
+        double here = outcomes.stream().mapToDouble(o -> shown(o, contaminant)).sum();
+        double elsewhere = outcomes.stream().mapToDouble(this::anywhere).sum();
+        return Math.max(NONE_AT_LEAST, 1 - here) / Math.max(NONE_AT_LEAST, 1 - elsewhere);
+    }
+
+    /**
+     * How often a check shows each of its outcomes on a contaminant, and last how often none of them: one check has one
+     * outcome, so these add up to one.
+     */
+    double[] outcomes(List<Observation> ofOneCheck, String contaminant) {
+        double[] rates = new double[ofOneCheck.size() + 1];
+        rates[ofOneCheck.size()] = 1;
+        for (int i = 0; i < ofOneCheck.size(); i++) {
+            rates[i] = shown(ofOneCheck.get(i), contaminant);
+            rates[ofOneCheck.size()] -= rates[i];
+        }
+        return rates;
+    }
+
+    /** How often a check with one outcome shows this one: its rate, less where the rates of all would be more than one. */
+    private double shown(Observation outcome, String contaminant) {
+        double all = made.get(outcome.seenBy()).stream().mapToDouble(o -> rate(o, contaminant)).sum();
+        return rate(outcome, contaminant) * Math.min(1, (1 - NONE_AT_LEAST) / all);
+    }
+
+    /** How many times likelier the sign is on this contaminant than where it says nothing. */
+    private double ratio(Observation seen, String contaminant) {
+        return isMade(seen) && seen.speaks() ? shown(seen, contaminant) / anywhere(seen) : ifSeen(seen, contaminant);
+    }
+
+    /** How often the sign is seen where it says nothing. */
+    private double anywhere(Observation observation) {
+        return strength(observation).seen() / strength(observation).ratio();
     }
 
     /** Logarithms of what each attempt says of each contaminant, against the average over all. */
@@ -146,7 +202,7 @@ final class Weighing {
     /** Every sign that says something of this contaminant, the most telling first. */
     List<Sign> signs(Noted noted, Question question, String contaminant) {
         List<Sign> signs = new ArrayList<>();
-        noted.seen().forEach(o -> signs.add(sign(o, true, ifSeen(o, contaminant))));
+        noted.seen().forEach(o -> signs.add(sign(o, true, ratio(o, contaminant))));
         noted.notSeen().forEach(o -> signs.add(sign(o, false, ifNotSeen(o, contaminant))));
         List<Question.Tried> told = question.tried().stream().filter(t -> t.counts() && t.method().isPresent()
                 && !t.outcome().equals("harm")).toList();

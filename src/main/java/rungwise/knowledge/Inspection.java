@@ -5,7 +5,7 @@ import java.util.Optional;
 import java.util.Set;
 
 /**
- * A check: how signs are seen.
+ * A check: how signs are seen. One that may be proposed shows one of its signs, or none of them.
  *
  * @param how     what to do, in a sentence
  * @param minutes worker minutes
