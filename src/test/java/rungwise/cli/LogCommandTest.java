@@ -90,4 +90,15 @@ class LogCommandTest {
         assertThat(run("learned", "--data", data()).out()).contains("ALARM: aliph_tar did harm on paint in 1 of 10 tries.")
                 .contains("bituminous").contains("10 attempts counted");
     }
+
+    @Test
+    void a_spot_that_nobody_named_uses_the_log_and_can_be_told_not_to() throws Exception {
+        add("a.csv", "contaminant,age,surface,method,outcome\n" + "sap_conifer,P5D,clear_2k_sound,alc_gel,cleared\n".repeat(9));
+        String spot = Files.writeString(folder.resolve("spot.yaml"), "{observations: [near_conifers, form_beads, water_no_change], "
+                + "age: P5D, surface: clear_2k_sound, setting: {panelC: 18, sun: shade}}").toString();
+        String prior = run("ladder", spot, "--json").out();
+        assertThat(run("ladder", spot, "--json", "--data", data()).out()).isNotEqualTo(prior).contains("\"learned\"");
+        assertThat(prior).doesNotContain("\"learned\"");
+        assertThat(run("ladder", spot, "--json", "--data", data(), "--no-learning").out()).isEqualTo(prior);
+    }
 }
