@@ -80,7 +80,7 @@ record Likeness(Method closest, Method nearest, Method technique, KnowledgeBase 
         return new Agent(agent.id(), agent.name(), like.family(), agent.form(), agent.acidity(), agent.solvents(),
                 reactive, agent.dilution(), agent.mix(), rinse(like), sensitisers, union(like.ppe(), agent.ppe()),
                 union(like.risks(), agent.risks()), agent.alwaysAtHand(), agent.composition(),
-                agent.form() == like.form() ? like.layer() : agent.layer(),
+                agent.form() == like.form() ? like.layer() : agent.layer(), agent.dissolved(),
                 agent.basis(), union(like.sources(), agent.sources()));
     }
 

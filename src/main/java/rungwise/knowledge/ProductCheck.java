@@ -27,9 +27,10 @@ final class ProductCheck {
             faults.add(fault(id, "id", "\"" + id + "\" is taken already", "give the product an id of its own"));
         }
         Set<String> parts = new TreeSet<>(base.substances().keySet());
+        base.exposures().keySet().stream().filter(e -> Worst.isDissolved(e, base)).forEach(parts::add);
         Arrays.stream(Solvent.values()).forEach(s -> parts.add(s.name().toLowerCase(Locale.ROOT)));
         product.composition().keySet().stream().filter(p -> !parts.contains(p)).forEach(p -> faults.add(fault(id,
-                "composition", "\"" + p + "\" is no known substance and no kind of solvent", Near.to(p, parts))));
+                "composition", "\"" + p + "\" is no known substance, nothing known to be dissolved and no kind of solvent", Near.to(p, parts))));
         double least = product.composition().values().stream().mapToDouble(Range::from).sum();
         if (least > 100) {
             faults.add(fault(id, "composition", "the lower ends add up to " + Figures.text(least) + " %",

@@ -53,8 +53,25 @@ final class Worst {
                 reactive(product, hazards), product.waterParts() == 0 ? "neat"
                 : "1 part to " + Figures.text(product.waterParts()) + " parts of water", "", 0,
                 sensitisers(product, hazards),
-                List.copyOf(ppe), risks, true, known, Optional.empty(), Basis.COMMON_PRACTICE,
+                List.copyOf(ppe), risks, true, known, Optional.empty(), dissolved(product), Basis.COMMON_PRACTICE,
                 hazards.isEmpty() ? List.of() : List.of("GHS"));
+    }
+
+    /** Acids, bases and salts, at their strongest; a share by volume is taken as one by weight. */
+    private Map<String, Double> dissolved(OverlayFile.Product product) {
+        Map<String, Double> all = new TreeMap<>();
+        product.composition().forEach((part, range) -> {
+            if (isDissolved(part, base)) {
+                all.put(part, range.to() / (1 + product.waterParts()));
+            }
+        });
+        return all;
+    }
+
+    /** Whether it is listed as breathed and neither as a solvent nor as one of their stand-ins. */
+    static boolean isDissolved(String part, KnowledgeBase base) {
+        return base.exposures().containsKey(part) && !base.substances().containsKey(part)
+                && base.exposures().get(part).vapour().isEmpty();
     }
 
     /** What known agents of the same parts sensitise to; and a sheet with the statement may mean any of its parts. */
@@ -70,9 +87,10 @@ final class Worst {
         return all;
     }
 
-    private static Set<Reactive> reactive(OverlayFile.Product product, List<HazardStatement> hazards) {
+    private Set<Reactive> reactive(OverlayFile.Product product, List<HazardStatement> hazards) {
         Set<Reactive> all = EnumSet.noneOf(Reactive.class);
         all.addAll(product.reactive());
+        dissolved(product).keySet().forEach(part -> all.addAll(base.exposures().get(part).reactive()));
         hazards.forEach(h -> all.addAll(h.reactive()));
         boolean corrosive = hazards.stream().anyMatch(HazardStatement::corrosive);
         product.acidity().ifPresent(range -> {

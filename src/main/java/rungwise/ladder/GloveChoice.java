@@ -2,7 +2,6 @@ package rungwise.ladder;
 
 import java.util.ArrayList;
 import java.util.Collection;
-import java.util.Collections;
 import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
@@ -22,17 +21,20 @@ final class GloveChoice {
     private static final double UNKNOWN_MINUTES = 60;
 
     /** By agent id: for each glove the minutes that the shortest chart gives; no entry where no chart is needed. */
-    private final Map<String, Map<GloveMaterial, Double>> charted = new HashMap<>();
+    private final Map<String, Charted> charted = new HashMap<>();
+
+    private record Charted(List<String> names, Map<GloveMaterial, Double> minutes) {
+    }
 
     GloveChoice(KnowledgeBase base) {
         for (Agent agent : base.agents().values()) {
-            List<Permeation> held = base.gloves().values().stream().filter(p -> isHeld(p, agent)).toList();
+            List<Permeation> held = base.gloves().values().stream().filter(p -> p.counts(agent)).toList();
             if (!held.isEmpty()) {
                 Map<GloveMaterial, Double> minutes = new EnumMap<>(GloveMaterial.class);
                 for (GloveMaterial glove : GloveMaterial.values()) {
                     minutes.put(glove, shortest(held, glove));
                 }
-                charted.put(agent.id(), minutes);
+                charted.put(agent.id(), new Charted(held.stream().map(Permeation::name).sorted().toList(), minutes));
             }
         }
     }
@@ -47,10 +49,11 @@ final class GloveChoice {
 
     private Optional<HandCover> cover(Candidate candidate, Question.Extent extent) {
         Agent agent = candidate.use().agent();
-        Map<GloveMaterial, Double> minutes = charted.get(agent.id());
-        if (minutes == null) {
+        Charted held = charted.get(agent.id());
+        if (held == null) {
             return Optional.empty();
         }
+        Map<GloveMaterial, Double> minutes = held.minutes();
         double contact = contact(candidate.use().method(), extent);
         GloveMaterial best = GloveMaterial.NITRILE_THIN;
         double longest = -1;
@@ -60,13 +63,8 @@ final class GloveChoice {
                 longest = glove.getValue();
             }
         }
-        return Optional.of(new HandCover(candidate.name(), agent.name(), best, longest,
+        return Optional.of(new HandCover(candidate.name(), agent.name(), held.names(), best, longest,
                 minutes.get(GloveMaterial.NITRILE_THIN), contact));
-    }
-
-    private static boolean isHeld(Permeation permeation, Agent agent) {
-        return permeation.solvents().stream().anyMatch(s -> agent.solvents().getOrDefault(s, 0.0) >= Agent.COUNTS_FROM_PERCENT)
-                || !Collections.disjoint(permeation.reactive(), agent.reactive());
     }
 
     /** Nothing charted for one of the substances is nothing to rely on. */

@@ -61,13 +61,12 @@ final class Rinses {
             known &= solute.isPresent();
             solute.ifPresent(solutes::add);
         }
-        if (known) {
-            return computed(agent, solutes);
-        }
-        return agent.residueRinse() <= 0 ? Optional.empty() : Optional.of(new Answer.Rinse(Optional.empty(), Optional.empty(),
+        Optional<Answer.Rinse> computed = known ? computed(agent, solutes) : Optional.empty();
+        return computed.isPresent() ? computed : agent.residueRinse() <= 0 ? Optional.empty() : Optional.of(new Answer.Rinse(Optional.empty(), Optional.empty(),
                 Optional.empty(), agent.residueRinse(), "table", List.of(new Because("rinse",
                 "It is rinsed for as long as is stated.", "Not enough is known of it to work the rinse out.",
-                List.of("what is dissolved in " + agent.name() + " is not stated; "
+                List.of((known ? "more than " + MOST_PASSES + " passes after " + agent.name() : "what is dissolved in " + agent.name()
+                        + " is not stated") + "; "
                         + Figures.text(agent.residueRinse()) + " min"), agent.sources(), agent.basis()))));
     }
 
