@@ -11,6 +11,7 @@ import org.junit.jupiter.api.TestFactory;
 import org.junit.jupiter.api.Test;
 import org.openscience.cdk.silent.SilentChemObjectBuilder;
 import org.openscience.cdk.tools.manipulator.MolecularFormulaManipulator;
+import rungwise.knowledge.AirLimit;
 import rungwise.knowledge.Basis;
 import rungwise.knowledge.Solute;
 import rungwise.knowledge.Substance;
@@ -113,12 +114,35 @@ class HandbookTest {
     @TestFactory
     Stream<DynamicTest> published_advice_on_solvents_and_materials() {
         return Published.in("compatibility.yaml").stream().map(row -> DynamicTest.dynamicTest(
-                row.path("source").asString() + ": " + row.path("text").asString(), () -> advice(row)));
+                row.path("source").asString() + ": " + row.path("text").asString(), () -> {
+                    assertThat(Published.KNOWN.sources()).containsKey(row.path("source").asString());
+                    advice(row);
+                }));
+    }
+
+    /** What everybody of the craft knows of a material. */
+    @TestFactory
+    Stream<DynamicTest> known_ways_of_materials_that_nothing_names() {
+        return Published.in("materials.yaml").stream().map(row -> DynamicTest.dynamicTest(row.path("text").asString(),
+                () -> advice(row)));
+    }
+
+    /** The strictest limit of a kind is the one that was published. */
+    @TestFactory
+    Stream<DynamicTest> limits_of_what_stands_in_no_bottle() {
+        return Published.in("limits.yaml").stream().map(row -> DynamicTest.dynamicTest(row.path("exposure").asString(), () -> {
+            List<AirLimit> set = Published.KNOWN.exposures().get(row.path("exposure").asString()).limits().stream()
+                    .filter(l -> l.over().name().equalsIgnoreCase(row.path("over").asString())).toList();
+            assertThat(set).allMatch(l -> l.unit().name().equalsIgnoreCase(row.path("unit").asString()))
+                    .extracting(AirLimit::value).contains(row.path("value").asDouble())
+                    .allMatch(v -> v >= row.path("value").asDouble());
+            assertThat(set).anyMatch(l -> l.sources().contains(row.path("source").asString())
+                    || row.path("source").asString().equals("recalled") && l.basis() == Basis.MEMORY);
+        }));
     }
 
     private static void advice(JsonNode row) {
         Solute material = Published.KNOWN.solutes().get(row.path("material").asString());
-        assertThat(Published.KNOWN.sources()).containsKey(row.path("source").asString());
         List<Sphere> read = material.spheres().stream().filter(s -> s.basis() == Basis.PUBLISHED)
                 .map(Solute.Fit::sphere).toList();
         assertThat(read).isNotEmpty();
