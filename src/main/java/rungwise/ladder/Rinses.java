@@ -55,19 +55,23 @@ final class Rinses {
 
     private static Optional<Answer.Rinse> of(Agent agent, KnowledgeBase base) {
         List<Acidity.Solute> solutes = new ArrayList<>();
-        boolean known = !agent.dissolved().isEmpty();
+        boolean all = !agent.dissolved().isEmpty();
         for (Map.Entry<String, Double> held : agent.dissolved().entrySet()) {
             Optional<Acidity.Solute> solute = solute(base.exposures().get(held.getKey()), held.getValue());
-            known &= solute.isPresent();
+            all &= solute.isPresent();
             solute.ifPresent(solutes::add);
         }
+        boolean known = all;
         Optional<Answer.Rinse> computed = known ? computed(agent, solutes) : Optional.empty();
-        return computed.isPresent() ? computed : agent.residueRinse() <= 0 ? Optional.empty() : Optional.of(new Answer.Rinse(Optional.empty(), Optional.empty(),
+        return computed.or(() -> stated(agent, known ? agent.name() + " takes more than " + MOST_PASSES + " passes"
+                : "what is dissolved in " + agent.name() + " is not stated"));
+    }
+
+    private static Optional<Answer.Rinse> stated(Agent agent, String why) {
+        return agent.residueRinse() <= 0 ? Optional.empty() : Optional.of(new Answer.Rinse(Optional.empty(), Optional.empty(),
                 Optional.empty(), agent.residueRinse(), "table", List.of(new Because("rinse",
                 "It is rinsed for as long as is stated.", "Not enough is known of it to work the rinse out.",
-                List.of((known ? "more than " + MOST_PASSES + " passes after " + agent.name() : "what is dissolved in " + agent.name()
-                        + " is not stated") + "; "
-                        + Figures.text(agent.residueRinse()) + " min"), agent.sources(), agent.basis()))));
+                List.of(why + "; " + Figures.text(agent.residueRinse()) + " min"), agent.sources(), agent.basis()))));
     }
 
     private static Optional<Answer.Rinse> computed(Agent agent, List<Acidity.Solute> solutes) {
