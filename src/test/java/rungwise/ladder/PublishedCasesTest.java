@@ -33,7 +33,6 @@ class PublishedCasesTest {
     private static final Path FOLDER = Path.of("src/test/resources/published");
     private static final String SOUND = "{totalFilmMicrons: {min: 112, max: 120}, clearMicrons: 48, paintAgeDays: 2900, refinished: false}";
     private static final String MILD = "{airC: 20, panelC: 20, sun: shade, outdoors: true}";
-    private static final int FIRST = -1;
     private static final int LAST = Integer.MAX_VALUE;
 
     private static final Advisor ADVISOR = Base.advisor();
@@ -178,12 +177,13 @@ class PublishedCasesTest {
 
         /** Where a step stands with us; empty where it is barred or no work on the deposit itself. */
         Optional<Integer> place(JsonNode step) {
+            List<String> before = answer.before().stream().map(Answer.Around::step).toList();
             for (String method : names(step.path("as"))) {
+                if (before.contains(method)) {
+                    return Optional.of(before.indexOf(method) - before.size());
+                }
                 if (order.contains(method)) {
                     return Optional.of(order.indexOf(method));
-                }
-                if (answer.before().stream().anyMatch(s -> s.step().equals(method))) {
-                    return Optional.of(FIRST);
                 }
                 if (answer.wayOut().method().equals(method)) {
                     return Optional.of(LAST);
