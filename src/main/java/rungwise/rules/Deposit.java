@@ -1,5 +1,6 @@
 package rungwise.rules;
 
+import java.util.Set;
 import rungwise.knowledge.Contaminant;
 import rungwise.knowledge.Figures;
 import rungwise.knowledge.Nature;
@@ -12,6 +13,24 @@ public record Deposit(Contaminant contaminant, boolean ageKnown, double ageHours
 
     public boolean hasHazard(String hazard) {
         return contaminant.hazards().contains(hazard);
+    }
+
+    /** Dirt that lies on the surface, or the film it dries to: it is washed off. */
+    public boolean isLooseDirt() {
+        return contaminant.bond().fresh().equals("loose")
+                && Set.of("loose", "surfactant_film").contains(contaminant.bond().hardened());
+    }
+
+    /** What a blade tears off with what is beneath it, or drags as grit. */
+    public boolean harmsUnderEdge() {
+        return contaminant.bond().hardened().equals("resinous")
+                || contaminant.bond().hardened().equals("mineral_ionic") && is(Nature.GRITTY);
+    }
+
+    /** A liquid spilt within two hours, by our own figure. */
+    public boolean isWetYet() {
+        return ageKnown && ageHours <= 2 && !is(Nature.DUSTY) && !is(Nature.DRY_FIRST)
+                && !contaminant.bond().fresh().equals("loose") && !contaminant.isDamage();
     }
 
     public boolean withinEmergency() {

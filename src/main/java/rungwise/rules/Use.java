@@ -9,6 +9,7 @@ import rungwise.knowledge.Mechanism;
 import rungwise.knowledge.Method;
 import rungwise.knowledge.Range;
 import rungwise.knowledge.Reactive;
+import rungwise.knowledge.SolventColumn;
 import rungwise.knowledge.Surface;
 import rungwise.knowledge.SurfaceKind;
 import rungwise.knowledge.Tool;
@@ -122,6 +123,22 @@ public record Use(Method method, Agent agent, Tool tool, Surface surface) {
     public boolean soaks() {
         return isWet() && (method.floods() || toolIs(ToolKind.JET) || toolIs(ToolKind.SUCTION)
                 || toolIs(ToolKind.HEAT) || method.mechanism() == Mechanism.HYDRATE && method.dwell().to() > 30);
+    }
+
+    /** A fifth or more of it is petroleum. */
+    public boolean isPetroleum() {
+        return agent.percentIn(SolventColumn.ALIPHATIC) >= 20;
+    }
+
+    /** However little alcohol, less than counts as a solvent among it. */
+    public boolean holdsAnyAlcohol() {
+        return agent.solvents().entrySet().stream()
+                .anyMatch(s -> s.getKey().column() == SolventColumn.ALCOHOL && s.getValue() > 0);
+    }
+
+    /** Takes off by grinding or dragging; a polish that evens a mark is not meant. */
+    public boolean scours() {
+        return toolIs(ToolKind.CLAY) || tool.kind().abrades() && !toolIs(ToolKind.POLISH);
     }
 
     public boolean isWetChemistry() {
