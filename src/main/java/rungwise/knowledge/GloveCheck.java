@@ -1,11 +1,13 @@
 package rungwise.knowledge;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.stream.Stream;
 
-/** A thin glove that outlasts the thick one, and a solvent that no chart covers. */
+/** A thin glove that outlasts the thick one, a chart for what nothing names, and a solvent that no chart covers. */
 final class GloveCheck implements Check {
     @Override
     public List<Fault> faults(Draft draft) {
@@ -15,6 +17,11 @@ final class GloveCheck implements Check {
             return thin.isEmpty() || thick.isEmpty() || thin.getAsDouble() <= thick.getAsDouble() ? Stream.empty()
                     : Stream.of(entry.fault("charts", "the thin nitrile glove outlasts the thick one", "check the minutes"));
         }));
+        Set<String> held = new HashSet<>(draft.ids(Kind.SUBSTANCE));
+        held.addAll(draft.ids(Kind.EXPOSURE));
+        faults.addAll(draft.each(Kind.GLOVES, Permeation.class, (entry, permeation) -> permeation.holds().stream()
+                .filter(id -> !held.contains(id)).map(id -> entry.fault("holds", "\"" + id
+                        + "\" is neither a substance nor an entry of exposure", Near.to(id, held)))));
         if (draft.isWhole(Kind.GLOVES)) {
             faults.addAll(Uncovered.faults(draft, Kind.GLOVES, solvent -> draft.items(Kind.GLOVES, Permeation.class)
                     .values().stream().anyMatch(p -> p.solvents().contains(solvent)), "says which gloves hold"));
