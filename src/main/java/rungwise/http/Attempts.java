@@ -123,8 +123,8 @@ final class Attempts {
 
     private static void parameters(Context ctx, List<String> known) {
         ctx.queryParamMap().keySet().stream().filter(name -> !known.contains(name)).findFirst().ifPresent(name -> {
-            throw new Refused(Kind.UNREADABLE, "There is no parameter \"" + name + "\" here. " + (known.isEmpty() ? ""
-                    : Near.to(name, known) + " The parameters are " + String.join(", ", known) + "."));
+            throw new Refused(Kind.UNREADABLE, "There is no parameter \"" + name + "\" here" + (known.isEmpty() ? "."
+                    : "; " + Near.among(name, known, "the parameters are") + "."));
         });
     }
 

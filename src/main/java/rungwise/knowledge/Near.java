@@ -11,9 +11,21 @@ public final class Near {
 
     /** "did you mean …", or the way to find out where nothing is near. */
     public static String to(String id, Collection<String> known) {
+        String near = near(id, known);
+        return near.isEmpty() ? "use a known id" : near;
+    }
+
+    private static String near(String id, Collection<String> known) {
         List<String> near = known.stream().filter(k -> distance(id, k) <= Math.max(2, id.length() / 3))
                 .sorted(Comparator.comparingInt((String k) -> distance(id, k)).thenComparing(k -> k)).limit(3).toList();
-        return near.isEmpty() ? "use a known id" : "did you mean " + String.join(", ", near) + "?";
+        return near.isEmpty() ? "" : "did you mean " + String.join(", ", near) + "?";
+    }
+
+    /** What is near, if anything, and then all that there is, in a sentence that begins with what they are. */
+    public static String among(String name, Collection<String> known, String theyAre) {
+        String all = theyAre + " " + String.join(", ", known);
+        String near = near(name, known);
+        return near.isEmpty() ? all : near + " " + Sentence.begun(all);
     }
 
     /** Levenshtein's distance. */

@@ -57,8 +57,8 @@ public final class QuestionReader {
                     ? Arrays.stream(e.getReferringClass().getRecordComponents()).map(RecordComponent::getName).toList()
                     : List.of();
             throw new BadQuestion(List.of(new Problem(pointer(e), "\"" + e.getPropertyName()
-                    + "\" is not a field here", fields.isEmpty() ? "leave it out" : Near.to(e.getPropertyName(), fields)
-                    + " The fields are " + String.join(", ", fields))));
+                    + "\" is not a field here", fields.isEmpty() ? "leave it out"
+                    : Near.among(e.getPropertyName(), fields, "the fields are"))));
         } catch (JacksonException e) {
             throw new BadQuestion(List.of(new Problem(pointer(e),
                     e.getOriginalMessage().lines().findFirst().orElse("it does not fit").replaceAll("`?[a-z]+(\\.\\w+)+(\\$\\w+)?`?", "value"),

@@ -130,8 +130,7 @@ public final class AttemptReader {
             List<String> fields = new ArrayList<>(ASKED);
             Arrays.stream(Rest.class.getRecordComponents()).map(RecordComponent::getName).forEach(fields::add);
             problems.add(new Problem("/" + pointed(e.getPropertyName()), "\"" + e.getPropertyName()
-                    + "\" is not a field of an attempt", Near.to(e.getPropertyName(), fields)
-                    + " The fields are " + String.join(", ", fields)));
+                    + "\" is not a field of an attempt", Near.among(e.getPropertyName(), fields, "the fields are")));
         } catch (JacksonException e) {
             StringBuilder pointer = new StringBuilder();
             e.getPath().forEach(p -> pointer.append('/').append(p.getPropertyName() == null ? "" + p.getIndex()

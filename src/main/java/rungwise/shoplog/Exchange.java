@@ -118,8 +118,8 @@ public final class Exchange {
             header.forEach(column -> {
                 if (!COLUMNS.contains(column.getName().replace("\uFEFF", ""))) {
                     throw new BadAttempt(List.of(new Problem("line 1", "\"" + column.getName()
-                            + "\" is not a column of the log", Near.to(column.getName(), COLUMNS)
-                            + " Columns are parted by commas; they are " + String.join(", ", COLUMNS))));
+                            + "\" is not a column of the log", Near.among(column.getName(), COLUMNS,
+                            "columns are parted by commas; they are"))));
                 }
             });
         }
