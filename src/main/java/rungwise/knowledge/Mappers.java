@@ -28,6 +28,7 @@ public final class Mappers {
                 .enable(DeserializationFeature.FAIL_ON_UNKNOWN_PROPERTIES)
                 .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
                 .enable(MapperFeature.ACCEPT_CASE_INSENSITIVE_ENUMS)
+                .disable(DeserializationFeature.ACCEPT_FLOAT_AS_INT)
                 .disable(DeserializationFeature.FAIL_ON_NULL_FOR_PRIMITIVES)
                 .disable(EnumFeature.WRITE_ENUMS_USING_TO_STRING)
                 .enable(EnumFeature.WRITE_ENUMS_TO_LOWERCASE)

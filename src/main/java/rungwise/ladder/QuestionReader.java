@@ -56,13 +56,11 @@ public final class QuestionReader {
             List<String> fields = e.getReferringClass().isRecord()
                     ? Arrays.stream(e.getReferringClass().getRecordComponents()).map(RecordComponent::getName).toList()
                     : List.of();
-            throw new BadQuestion(List.of(new Problem(pointer(e), "\"" + e.getPropertyName()
+            throw new BadQuestion(List.of(new Problem(WrongKind.pointer(e), "\"" + e.getPropertyName()
                     + "\" is not a field here", fields.isEmpty() ? "leave it out"
                     : Near.among(e.getPropertyName(), fields, "the fields are"))));
         } catch (JacksonException e) {
-            throw new BadQuestion(List.of(new Problem(pointer(e),
-                    e.getOriginalMessage().lines().findFirst().orElse("it does not fit").replaceAll("`?[a-z]+(\\.\\w+)+(\\$\\w+)?`?", "value"),
-                    "compare it with a question in demo-data/spots")));
+            throw new BadQuestion(List.of(WrongKind.in(tree, e)));
         }
         return new QuestionReader(base).checked(question);
     }
@@ -82,13 +80,6 @@ public final class QuestionReader {
 
     private static String escaped(String name) {
         return name.replace("~", "~0").replace("/", "~1");
-    }
-
-    private static String pointer(JacksonException e) {
-        StringBuilder pointer = new StringBuilder();
-        e.getPath().forEach(p -> pointer.append('/').append(p.getPropertyName() == null ? "" + p.getIndex()
-                : escaped(p.getPropertyName())));
-        return pointer.toString();
     }
 
     private Question checked(Question q) {

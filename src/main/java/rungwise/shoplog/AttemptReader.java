@@ -23,6 +23,7 @@ import rungwise.ladder.BadQuestion;
 import rungwise.ladder.Problem;
 import rungwise.ladder.Question;
 import rungwise.ladder.QuestionReader;
+import rungwise.ladder.WrongKind;
 import tools.jackson.core.JacksonException;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.ObjectMapper;
@@ -132,12 +133,7 @@ public final class AttemptReader {
             problems.add(new Problem("/" + pointed(e.getPropertyName()), "\"" + e.getPropertyName()
                     + "\" is not a field of an attempt", Near.among(e.getPropertyName(), fields, "the fields are")));
         } catch (JacksonException e) {
-            StringBuilder pointer = new StringBuilder();
-            e.getPath().forEach(p -> pointer.append('/').append(p.getPropertyName() == null ? "" + p.getIndex()
-                    : pointed(p.getPropertyName())));
-            problems.add(new Problem(pointer.toString(), e.getOriginalMessage().lines().findFirst()
-                    .orElse("it does not fit").replaceAll("`?[a-z]+(\\.\\w+)+(<[^`]*>)?(\\$\\w+)?`?", "value"),
-                    "give text, a number or true and false as the field asks"));
+            problems.add(WrongKind.in(other, e));
         }
         return Optional.empty();
     }
