@@ -50,8 +50,19 @@ public record Contaminant(String id, String name, String what, Bond bond, Hours 
         }
     }
 
-    /** First aid for the surface: flush (or blot), whatever the temperature and ranking. */
-    public record Emergency(String method, double untilHours, String why) {
+    /**
+     * First aid for the surface: flush (or blot), whatever the temperature and ranking.
+     *
+     * @param blotted what is said where no water may run off, if that is another thing
+     */
+    public record Emergency(String method, double untilHours, String why, Optional<String> blotted) {
+        public Emergency {
+            blotted = blotted == null ? Optional.empty() : blotted;
+        }
+
+        public String whyBlotted() {
+            return blotted.orElse(why);
+        }
     }
 
     public record Recognition(String look, String feel, String place, String test, List<String> lookAlikes) {
