@@ -41,9 +41,12 @@ final class AnswerText {
     }
 
     void print(Answer answer) {
-        out.println(bold(answer.next().action().toUpperCase(Locale.ROOT) + answer.next().method()
+        // first aid may be to blot as well as to flush
+        String heading = answer.next().action().equals("flush") ? "at once" : answer.next().action();
+        out.println(bold(heading.toUpperCase(Locale.ROOT) + answer.next().method()
                 .map(m -> ": " + base.methods().get(m).name()).orElse("")));
         out.println("  " + answer.next().text());
+        wear("  Wear: ", answer.next().ppe());
         answer.next().until().ifPresent(u -> out.println("  Until: " + u));
         answer.barred().stream().filter(b -> answer.next().method().filter(b.method()::equals).isPresent())
                 .flatMap(b -> b.staysWet().stream()).forEach(w -> wet("  Would stay wet now: ", w));
@@ -51,7 +54,7 @@ final class AnswerText {
         if (!answer.rungs().isEmpty()) {
             Answer.Rung rung = answer.rungs().get(0);
             if (answer.next().method().filter(rung.method()::equals).isPresent()) {
-                wear("  Wear: ", rung);
+                wear("  Wear: ", rung.ppe());
                 first(rung);
             }
             ladder(answer);
@@ -134,9 +137,9 @@ final class AnswerText {
         return words;
     }
 
-    private void wear(String label, Answer.Rung rung) {
-        if (!rung.ppe().isEmpty()) {
-            out.println(label + rung.ppe().stream().map(p -> words(p.item())).collect(Collectors.joining(", ")));
+    private void wear(String label, List<Answer.Ppe> ppe) {
+        if (!ppe.isEmpty()) {
+            out.println(label + ppe.stream().map(p -> words(p.item())).collect(Collectors.joining(", ")));
         }
     }
 
@@ -185,7 +188,7 @@ final class AnswerText {
                             + Figures.text(rung.dwell().to()),
                     rung.gates().stream().filter(g -> g.state().equals("open")).map(AnswerText::needed)
                             .collect(Collectors.joining(", ")));
-            wear("     wear ", rung);
+            wear("     wear ", rung.ppe());
             rung.bridgeBefore().stream().map(Answer.Bridge::text).distinct().forEach(b -> out.println("     first: " + b));
         }
         Answer.Expected e = answer.expected();

@@ -96,10 +96,8 @@ public final class CaseFile {
         }
         gates(expect.path("gates"), answer, false, out);
         gates(expect.path("openGates"), answer, true, out);
-        expect.path("ppe").properties().forEach(e -> names(e.getValue()).forEach(item -> need(rungsAnd(answer)
-                .stream().anyMatch(r -> r.method().equals(e.getKey())
-                        && r.ppe().stream().anyMatch(p -> p.item().equals(item))),
-                "PPE " + item + " for " + e.getKey(), "it is not there", out)));
+        expect.path("ppe").properties().forEach(e -> names(e.getValue()).forEach(item -> need(worn(answer, e.getKey())
+                .anyMatch(p -> p.item().equals(item)), "PPE " + item + " for " + e.getKey(), "it is not there", out)));
         if (expect.has("hold")) {
             need(answer.hold().isPresent() == expect.path("hold").asBoolean(), "hold "
                     + expect.path("hold").asBoolean(), "hold is " + answer.hold().isPresent(), out);
@@ -159,6 +157,12 @@ public final class CaseFile {
         expect.path("risks").properties().forEach(e -> need(rungsAnd(answer).stream().anyMatch(r -> r.method()
                 .equals(e.getKey()) && r.risks().stream().anyMatch(k -> k.text().contains(e.getValue().asString()))),
                 "risk " + e.getValue() + " on " + e.getKey(), "it is not said", out));
+    }
+
+    /** What a rung or first aid asks for. */
+    private static Stream<Answer.Ppe> worn(Answer answer, String method) {
+        return Stream.concat(rungsAnd(answer).stream().filter(r -> r.method().equals(method)).flatMap(r -> r.ppe().stream()),
+                answer.next().method().filter(method::equals).stream().flatMap(m -> answer.next().ppe().stream()));
     }
 
     private static void gates(JsonNode expected, Answer answer, boolean open, List<String> out) {

@@ -187,7 +187,7 @@ public final class Advisor {
         Assembly assembly = new Assembly(base, computed, wetness, worked.rinses(), around, sequence, question, scene, candidacy);
         List<Answer.Rung> rungs = stopped ? List.of() : assembly.rungs(ladder.rungs(), ladder.belief());
         List<Answer.Alternative> alternatives = stopped ? List.of() : alternatives(ladder, assembly);
-        NextStep step = new NextStep(base, question, scene, candidacy, ladder);
+        NextStep step = new NextStep(base, question, scene, candidacy, ladder, assembly);
         Answer.WayOut wayOut = step.wayOut(rungs);
         List<Answer.Around> before = around.of(steps(steps, "before", question, ladder));
         Answer answer = new Answer(base.revision(), question, assumed(scene), hold,

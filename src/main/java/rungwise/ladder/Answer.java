@@ -156,9 +156,16 @@ public record Answer(String revision, Question question, List<Assumed> assumed, 
     public record WayOut(String method, String text, List<Because> because) {
     }
 
-    /** The next step: one action, and the method or condition it needs. */
-    public record Next(String action, Optional<String> method, Optional<String> until, String text,
+    /**
+     * The next step: one action, and the method or condition it needs.
+     *
+     * @param ppe what first aid asks for; a rung says its own
+     */
+    public record Next(String action, Optional<String> method, Optional<String> until, String text, List<Ppe> ppe,
                        List<Because> because) {
+        Next(String action, Optional<String> method, Optional<String> until, String text, List<Because> because) {
+            this(action, method, until, text, List.of(), because);
+        }
     }
 
     /** What to expect of the whole ladder. */

@@ -97,7 +97,7 @@ final class Assembly {
                 wetness.of(choice),
                 method.window().map(w -> new Answer.Span(w.from(), w.to())), method.pressureBar(),
                 choice.use().tool().name(), method.technique(), tries(method), method.level(), method.stopSigns(),
-                risks(choice), ppe(choice), gates(choice), method.waste(), bridges(choice, earlier),
+                risks(choice), ppe(choice.id()), gates(choice), method.waste(), bridges(choice, earlier),
                 ifCleared(method), ifMarked(method), reasons(choice, belief));
     }
 
@@ -136,9 +136,10 @@ final class Assembly {
         return texts.entrySet().stream().map(e -> new Answer.Risk(e.getKey(), e.getValue())).toList();
     }
 
-    private List<Answer.Ppe> ppe(Choice choice) {
+    /** What a method asks for here, whether it is a rung or first aid. */
+    List<Answer.Ppe> ppe(String method) {
         Map<String, List<Because>> items = new TreeMap<>();
-        for (Concluded<Protect> protect : join(choice.judged().protects(), candidacy.general().protects())) {
+        for (Concluded<Protect> protect : join(candidacy.judged(method).protects(), candidacy.general().protects())) {
             protect.conclusion().items().forEach(i -> items.computeIfAbsent(i, n -> new ArrayList<>())
                     .add(protect.because()));
         }

@@ -25,13 +25,15 @@ final class NextStep {
     private final Scene scene;
     private final Candidacy candidacy;
     private final Ladder ladder;
+    private final Assembly assembly;
 
-    NextStep(KnowledgeBase base, Question question, Scene scene, Candidacy candidacy, Ladder ladder) {
+    NextStep(KnowledgeBase base, Question question, Scene scene, Candidacy candidacy, Ladder ladder, Assembly assembly) {
         this.base = base;
         this.question = question;
         this.scene = scene;
         this.candidacy = candidacy;
         this.ladder = ladder;
+        this.assembly = assembly;
     }
 
     Answer.Next of(Optional<Answer.Held> hold, List<Answer.Around> before, List<Answer.Rung> rungs,
@@ -42,7 +44,8 @@ final class NextStep {
         List<Concluded<FlushFirst>> flush = scene.derived().of(FlushFirst.class);
         if (!flush.isEmpty() && question.tried().stream().noneMatch(t -> t.outcome().equals("cleared"))) {
             FlushFirst first = flush.get(0).conclusion();
-            return next("flush", first.method(), null, first.why(), List.of(flush.get(0).because()));
+            return new Answer.Next("flush", Optional.of(first.method()), Optional.empty(), first.why(),
+                    assembly.ppe(first.method()), List.of(flush.get(0).because()));
         }
         List<Concluded<Halt>> halt = scene.derived().of(Halt.class);
         if (!halt.isEmpty()) {
