@@ -38,16 +38,31 @@ final class IdentificationText {
         for (Suspect suspect : suspects) {
             out.println("  " + percent(suspect.probability()) + "  " + suspect.name() + " (" + suspect.contaminant()
                     + ", " + suspect.frequency() + ")");
-            signs("for    ", suspect.speaksFor(), out);
-            signs("against", suspect.speaksAgainst(), out);
+            if (suspect == suspects.get(0)) {
+                sentences("for    ", suspect.speaksFor(), out);
+                sentences("against", suspect.speaksAgainst(), out);
+            } else {
+                signs("for    ", suspect.speaksFor(), out);
+                signs("against", suspect.speaksAgainst(), out);
+            }
         }
+    }
+
+    /** What was seen, in words; what follows from it is left to the book. */
+    private static void sentences(String label, List<Sign> signs, PrintWriter out) {
+        signs.forEach(s -> out.println("        " + label + " " + weight(s) + "  " + s.says().split("(?<=\\.) ")[0]
+                + " (" + s.sign() + ")"));
     }
 
     private static void signs(String label, List<Sign> signs, PrintWriter out) {
         if (!signs.isEmpty()) {
-            out.println("        " + label + " " + signs.stream().map(s -> s.sign() + " ×" + Figures.text(s.ratio())
-                    + (s.decisive() ? " decisive" : "")).collect(Collectors.joining(", ")));
+            out.println("        " + label + " " + signs.stream().map(s -> s.sign() + " "
+                    + weight(s)).collect(Collectors.joining(", ")));
         }
+    }
+
+    private static String weight(Sign sign) {
+        return "×" + Figures.text(sign.ratio()) + (sign.decisive() ? " decisive" : "");
     }
 
     private static String percent(double probability) {

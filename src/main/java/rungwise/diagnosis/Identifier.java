@@ -80,7 +80,7 @@ public final class Identifier {
         Answer.Next next = noted.tells() ? spots.answer(believed).next() : advisor.answer(spot.question(), false, chances)
                 .next();
         String verdict = verdict(suspects.get(0));
-        return new Identification(base.revision(), verdict, says(verdict, suspects), suspects,
+        return new Identification(base.revision(), verdict, says(noted, verdict, suspects), suspects,
                 Figures.thousandths(1 - suspects.stream().mapToDouble(s -> belief.get(s.contaminant())).sum()),
                 contradictions(noted, suspects), check, next);
     }
@@ -118,7 +118,10 @@ public final class Identifier {
         return top.probability() >= LIKELY_FROM && (decided || kinds >= 2) ? "likely" : "open";
     }
 
-    private static String says(String verdict, List<Suspect> suspects) {
+    private static String says(Noted noted, String verdict, List<Suspect> suspects) {
+        if (!noted.tells()) {
+            return "No sign was given. Say first where it lies, what colour and form it has, how it feels and what is near.";
+        }
         String first = suspects.get(0).name();
         return switch (verdict) {
             case "known" -> "It is " + first + ", as far as signs can tell.";
