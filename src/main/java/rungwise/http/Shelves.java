@@ -62,7 +62,7 @@ final class Shelves {
     Object one(String collection, String id) {
         Object found = whole.get(collection).get(id);
         if (found == null) {
-            throw new Refused(Kind.NOT_FOUND, "\"" + id + "\" is not among the " + collection + ". "
+            throw new Refused(Kind.NOT_FOUND, "\"" + id + "\" is not among the " + collection + "; "
                     + Near.to(id, whole.get(collection).keySet()));
         }
         return found;
