@@ -6,22 +6,18 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import rungwise.knowledge.Agent;
-import rungwise.knowledge.Basis;
 import rungwise.knowledge.Figures;
 import rungwise.knowledge.KnowledgeBase;
 import rungwise.knowledge.Mappers;
 import rungwise.knowledge.Method;
-import rungwise.knowledge.MethodKind;
 import rungwise.knowledge.Surface;
 import rungwise.knowledge.SurfaceKind;
 import rungwise.rules.Advice;
-import rungwise.rules.Bar;
 import rungwise.rules.Because;
 import rungwise.rules.Body;
 import rungwise.rules.Concluded;
@@ -187,14 +183,15 @@ public final class Advisor {
         Assembly assembly = new Assembly(base, computed, wetness, worked.rinses(), around, sequence, question, scene, candidacy);
         List<Answer.Rung> rungs = stopped ? List.of() : assembly.rungs(ladder.rungs(), ladder.belief());
         List<Answer.Alternative> alternatives = stopped ? List.of() : alternatives(ladder, assembly);
+        LeftOut leftOut = new LeftOut(base, standing, candidacy, scene, question);
         NextStep step = new NextStep(base, question, scene, candidacy, ladder, assembly);
         Answer.WayOut wayOut = step.wayOut(rungs);
         List<Answer.Around> before = around.of(steps(steps, "before", question, ladder));
         Answer answer = new Answer(base.revision(), question, assumed(scene), hold,
                 new Answer.State(Figures.thousandths(ladder.belief().fresh()), Figures.thousandths(ladder.belief().hardened()),
                         Figures.thousandths(scene.deposit().marked())),
-                before, rungs, alternatives, passedOver(ladder, candidacy, scene, question),
-                barred(candidacy, scene, question, all, wetness), neighbours(candidacy, ladder, rungs),
+                before, rungs, alternatives, leftOut.passedOver(ladder),
+                leftOut.barred(all, wetness), neighbours(candidacy, ladder, rungs),
                 around.of(steps(steps, "after", question, ladder)), wayOut,
                 step.of(hold, before, rungs, alternatives, wayOut),
                 expected(stopped ? List.of() : ladder.rungs(), ladder.belief(), scene, assembly), close.of(Advice.class)
@@ -269,63 +266,6 @@ public final class Advisor {
                 Optional.of(step.watch()).filter(w -> !w.isEmpty()), step.name().equals(RINSES_OFF)
                 ? worked.rinses().after(ladder.rungs().stream().map(c -> c.use().agent()).toList()) : Optional.empty(), wear,
                 List.of(said.because()));
-    }
-
-    private List<Answer.PassedOver> passedOver(Ladder ladder, Candidacy candidacy, Scene scene,
-                                               Question question) {
-        Map<String, Answer.PassedOver> passed = new TreeMap<>();
-        for (Passed one : ladder.passed()) {
-            if (ladder.slow().stream().noneMatch(c -> c.id().equals(one.choice().id()))) {
-                passed.put(one.choice().id(), passedOver(one.choice(), one.step(), one.why(), ladder.belief()));
-            }
-        }
-        for (Method method : base.methods().values()) {
-            boolean candidate = candidacy.all().containsKey(method.id());
-            boolean permitted = candidate ? candidacy.isPermitted(method.id())
-                    : standing.of(scene.surface(), method.id()).bars().isEmpty()
-                    && !question.consent().refused().contains(method.id());
-            if (method.kind() == MethodKind.REMOVE && permitted && !passed.containsKey(method.id())
-                    && !Candidacy.canMatter(scene.contaminant(), method)) {
-                Choice choice = candidacy.choice(method.id());
-                passed.put(method.id(), passedOver(choice, "pointless", "chance "
-                        + Figures.text(choice.bestChance()) + " fresh or hardened, under "
-                        + Figures.text(Worth.POINTLESS_BELOW), ladder.belief()));
-            }
-        }
-        return List.copyOf(passed.values());
-    }
-
-    private static Answer.PassedOver passedOver(Choice choice, String step, String why, Belief belief) {
-        return new Answer.PassedOver(choice.id(), choice.method().name(), step, why, Figures.thousandths(choice.mean(belief)),
-                List.of(new Because("worth:" + step.replace(' ', '-'), Steps.SAYS.get(step), Steps.CAUSE.get(step),
-                        List.of(why), choice.method().sources(), Basis.COMMON_PRACTICE)));
-    }
-
-    private List<Answer.Barred> barred(Candidacy candidacy, Scene scene, Question question, boolean all,
-                                       Wetness wetness) {
-        Map<String, Answer.Barred> barred = new TreeMap<>();
-        for (Map.Entry<String, Judged> one : candidacy.all().entrySet()) {
-            List<Concluded<Bar>> bars = one.getValue().bars();
-            if (!bars.isEmpty()) {
-                barred.put(one.getKey(), barred(one.getKey(), bars, candidacy.waitsForWeather(one.getKey())
-                        ? wetness.of(candidacy.choice(one.getKey())) : Optional.empty()));
-            }
-        }
-        for (Method method : base.methods().values()) {
-            List<Concluded<Bar>> bars = standing.of(scene.surface(), method.id()).bars();
-            if (!bars.isEmpty() && !barred.containsKey(method.id()) && (all || question.wanted().contains(method.id()))) {
-                barred.put(method.id(), barred(method.id(), bars, Optional.empty()));
-            }
-        }
-        return List.copyOf(barred.values());
-    }
-
-    private Answer.Barred barred(String id, List<Concluded<Bar>> bars, Optional<Answer.Wet> wet) {
-        boolean opens = bars.stream().noneMatch(b -> b.conclusion().opensWith().isEmpty());
-        Optional<String> with = opens ? Optional.of(String.join(" and ", bars.stream()
-                .map(b -> b.conclusion().opensWith()).distinct().sorted().toList())) : Optional.empty();
-        return new Answer.Barred(id, base.methods().get(id).name(), with,
-                wet, bars.stream().map(Concluded::because).distinct().toList());
     }
 
     /** What the rungs would do next door, and what is left out for its sake though it had a real chance. */
