@@ -98,6 +98,12 @@ public final class CaseFile {
         gates(expect.path("openGates"), answer, true, out);
         expect.path("ppe").properties().forEach(e -> names(e.getValue()).forEach(item -> need(worn(answer, e.getKey())
                 .anyMatch(p -> p.item().equals(item)), "PPE " + item + " for " + e.getKey(), "it is not there", out)));
+        expect.path("dwellAtMost").properties().forEach(e -> need(rungsAnd(answer).stream().anyMatch(r -> r.method()
+                .equals(e.getKey()) && r.dwell().to() <= e.getValue().asDouble()), "dwell of " + e.getKey() + " at most "
+                + e.getValue() + " min", "dwell " + rungsAnd(answer).stream().filter(r -> r.method().equals(e.getKey()))
+                .map(Answer.Rung::dwell).toList(), out));
+        each(expect, "assumed", f -> need(answer.assumed().stream().anyMatch(a -> a.fact().equals(f)), "assumed " + f,
+                "assumed are " + answer.assumed().stream().map(Answer.Assumed::fact).toList(), out));
         if (expect.has("hold")) {
             need(answer.hold().isPresent() == expect.path("hold").asBoolean(), "hold "
                     + expect.path("hold").asBoolean(), "hold is " + answer.hold().isPresent(), out);
