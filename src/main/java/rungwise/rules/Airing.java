@@ -37,8 +37,9 @@ public record Airing(String method, Bay bay, List<Breathed> parts, boolean compo
         return shareOfFlammable >= STOP || dangerous;
     }
 
+    /** Over the limit of a shift, or near what burns or harms at once, which is over any. */
     public boolean overLimit() {
-        return shareOfLimit > 1;
+        return shareOfLimit > 1 || stops();
     }
 
     public boolean hasRespirator() {
