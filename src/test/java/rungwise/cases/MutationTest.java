@@ -18,6 +18,7 @@ import org.junit.jupiter.api.Assumptions;
 import org.junit.jupiter.api.Test;
 import rungwise.Base;
 import rungwise.cli.CaseFile;
+import rungwise.knowledge.KnowledgeBase;
 import rungwise.knowledge.Mappers;
 import rungwise.ladder.Advisor;
 import rungwise.ladder.BadQuestion;
@@ -47,41 +48,43 @@ class MutationTest {
     void every_rule_is_missed_by_some_case() throws IOException {
         Assumptions.assumeTrue(Boolean.getBoolean("mutation"), "a long run of its own");
         Instant start = Instant.now();
-        Map<String, List<JsonNode>> casesOf = casesByRule();
+        List<Asked> asked = List.of(Asked.of(Base.advisor().knowledge(), CasesTest.cases()),
+                Asked.of(InventedCasesTest.known(), InventedCasesTest.cases()));
+        Set<String> rules = Base.advisor().rules().rules().keySet();
         Set<String> survivors = ConcurrentHashMap.newKeySet();
-        casesOf.entrySet().parallelStream().filter(e -> !isMissed(e.getKey(), e.getValue()))
-                .forEach(e -> survivors.add(e.getKey()));
-        System.out.println("mutation at revision " + Base.advisor().knowledge().revision() + ": " + casesOf.size()
-                + " rules left out in turn, " + (casesOf.size() - survivors.size()) + " missed by a case, survivors "
+        rules.parallelStream().filter(rule -> asked.stream().noneMatch(a -> a.misses(rule))).forEach(survivors::add);
+        System.out.println("mutation at revision " + Base.advisor().knowledge().revision() + ": " + rules.size()
+                + " rules left out in turn, " + (rules.size() - survivors.size()) + " missed by a case, survivors "
                 + new TreeSet<>(survivors) + "; " + Duration.between(start, Instant.now()).toSeconds() + " s");
         Set<String> known = new TreeSet<>();
         Mappers.yaml().readTree(Files.readString(LAST)).path("survivors").properties().forEach(s -> known.add(s.getKey()));
         assertThat(known).as("survivors that mutation.yaml explains").containsAll(survivors);
     }
 
-    private static boolean isMissed(String rule, List<JsonNode> cases) {
-        CaseFile without = new CaseFile(new Advisor(Base.advisor().knowledge(), Base.advisor().rules().without(rule)));
-        return cases.stream().anyMatch(one -> !without.differences(one).isEmpty());
-    }
-
-    /** Each case from a cold start, as verdicts on a surface and the order of methods are kept between questions. */
-    private static Map<String, List<JsonNode>> casesByRule() throws IOException {
-        Map<String, List<JsonNode>> byRule = new TreeMap<>();
-        Base.advisor().rules().rules().keySet().forEach(rule -> byRule.put(rule, new ArrayList<>()));
-        for (JsonNode one : CasesTest.cases()) {
-            fired(one).forEach(rule -> byRule.get(rule).add(one));
+    /** Cases, what is known where they are asked, and in which of them a rule fires. */
+    private record Asked(KnowledgeBase known, Map<String, List<JsonNode>> casesOf) {
+        /** Each case from a cold start, as verdicts on a surface and the order of methods are kept between questions. */
+        static Asked of(KnowledgeBase known, List<JsonNode> cases) {
+            Map<String, List<JsonNode>> byRule = new TreeMap<>();
+            for (JsonNode one : cases) {
+                fired(known, one).forEach(rule -> byRule.computeIfAbsent(rule, r -> new ArrayList<>()).add(one));
+            }
+            return new Asked(known, byRule);
         }
-        return byRule;
-    }
 
-    private static Set<String> fired(JsonNode one) {
-        RuleBook book = Base.advisor().rules().unfired();
-        try {
-            new Advisor(Base.advisor().knowledge(), book).answer(QuestionReader.read(one.path("question"),
-                    Base.advisor().knowledge()), true);
-            return book.fired();
-        } catch (BadQuestion refused) {
-            return Set.of();
+        boolean misses(String rule) {
+            CaseFile without = new CaseFile(new Advisor(known, Base.advisor().rules().without(rule)));
+            return casesOf.getOrDefault(rule, List.of()).stream().anyMatch(one -> !without.differences(one).isEmpty());
+        }
+
+        private static Set<String> fired(KnowledgeBase known, JsonNode one) {
+            RuleBook book = Base.advisor().rules().unfired();
+            try {
+                new Advisor(known, book).answer(QuestionReader.read(one.path("question"), known), true);
+                return book.fired();
+            } catch (BadQuestion refused) {
+                return Set.of();
+            }
         }
     }
 }
