@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Function;
@@ -29,6 +30,7 @@ import rungwise.rules.Laid;
 import rungwise.rules.Phase;
 import rungwise.rules.RuleBook;
 import rungwise.rules.Step;
+import rungwise.rules.Water;
 import rungwise.science.Belief;
 
 /** Answers questions. One advisor holds one revision of knowledge and rules and may be asked from many threads. */
@@ -180,19 +182,20 @@ public final class Advisor {
         List<Concluded<Step>> steps = steps(close);
         Surroundings around = new Surroundings(candidacy, named(steps, ladder, scene));
         Wetness wetness = new Wetness(base, worked.volatiles(), question, scene);
-        Assembly assembly = new Assembly(base, computed, wetness, worked.rinses(), around, sequence, question, scene, candidacy);
+        Rinses rinses = worked.rinses().by(question.setting().water());
+        Assembly assembly = new Assembly(base, computed, wetness, rinses, around, sequence, question, scene, candidacy);
         List<Answer.Rung> rungs = stopped ? List.of() : assembly.rungs(ladder.rungs(), ladder.belief());
         List<Answer.Alternative> alternatives = stopped ? List.of() : alternatives(ladder, assembly);
         LeftOut leftOut = new LeftOut(base, standing, candidacy, scene, question);
         NextStep step = new NextStep(base, question, scene, candidacy, ladder, assembly);
         Answer.WayOut wayOut = step.wayOut(rungs);
-        List<Answer.Around> before = around.of(steps(steps, "before", question, ladder));
+        List<Answer.Around> before = around.of(steps(steps, "before", question, ladder, rinses));
         Answer answer = new Answer(base.revision(), question, assumed(scene), hold,
                 new Answer.State(Figures.thousandths(ladder.belief().fresh()), Figures.thousandths(ladder.belief().hardened()),
                         Figures.thousandths(scene.deposit().marked())),
                 before, rungs, alternatives, leftOut.passedOver(ladder),
                 leftOut.barred(all, wetness), neighbours(candidacy, ladder, rungs),
-                around.of(steps(steps, "after", question, ladder)), wayOut,
+                around.of(steps(steps, "after", question, ladder, rinses)), wayOut,
                 step.of(hold, before, rungs, alternatives, wayOut),
                 expected(stopped ? List.of() : ladder.rungs(), ladder.belief(), scene, assembly), close.of(Advice.class)
                 .stream().map(a -> new Answer.Advice(a.conclusion().about(), a.conclusion().text(), List.of(a.because())))
@@ -232,6 +235,8 @@ public final class Advisor {
         facts.add(new Laid(stopped ? List.of() : ladder.rungs().stream().map(Choice::use).toList(), scene.surface(),
                 scene.deposit()));
         facts.add(scene.panel());
+        OptionalDouble hard = question.setting().waterHardnessMgL();
+        facts.add(hard.isPresent() ? new Water(hard.getAsDouble(), true) : Water.UNTOLD);
         facts.add(new Body(question.facts().soiling().orElse(Question.UNKNOWN),
                 question.facts().protection().orElse(Question.UNKNOWN)));
         return book.run(Phase.CLOSE, facts);
@@ -249,13 +254,14 @@ public final class Advisor {
         return named;
     }
 
-    private List<Answer.Around> steps(List<Concluded<Step>> steps, String place, Question question, Ladder ladder) {
+    private List<Answer.Around> steps(List<Concluded<Step>> steps, String place, Question question, Ladder ladder,
+                                      Rinses rinses) {
         return steps.stream().filter(s -> s.conclusion().place().equals(place))
                 .filter(s -> !question.done().contains(s.conclusion().done()))
-                .map(s -> step(s, ladder)).toList();
+                .map(s -> step(s, ladder, rinses)).toList();
     }
 
-    private Answer.Around step(Concluded<Step> said, Ladder ladder) {
+    private Answer.Around step(Concluded<Step> said, Ladder ladder, Rinses rinses) {
         Step step = said.conclusion();
         Optional<Method> method = Optional.ofNullable(base.methods().get(step.name()));
         String dilution = step.dilution().isEmpty() ? method.map(base::agentOf).map(Agent::dilution).orElse("")
@@ -264,7 +270,7 @@ public final class Advisor {
                 .flatMap(List::stream).distinct().toList();
         return new Answer.Around(step.name(), step.text(), Optional.of(dilution).filter(d -> !d.isEmpty()), step.onDry(),
                 Optional.of(step.watch()).filter(w -> !w.isEmpty()), step.name().equals(RINSES_OFF)
-                ? worked.rinses().after(ladder.rungs().stream().map(c -> c.use().agent()).toList()) : Optional.empty(), wear,
+                ? rinses.after(ladder.rungs().stream().map(c -> c.use().agent()).toList()) : Optional.empty(), wear,
                 List.of(said.because()));
     }
 

@@ -130,10 +130,11 @@ public record Question(Optional<String> contaminant, List<String> observations, 
      * @param sun      direct, overcast or shade; unknown counts as shade and is asked for
      * @param indoors  the bay; where it is left out, outdoors or not is unknown and asked for
      * @param outdoors true where there is no bay around the work
+     * @param water    what rinses; untold counts as soft where it must neutralise and as hard where it dries
      */
     public record Setting(OptionalDouble airC, OptionalDouble panelC, Optional<String> sun, double windMs,
-                          OptionalDouble humidity, Optional<Indoors> indoors, boolean outdoors) {
-        public static final Setting UNKNOWN = new Setting(null, null, null, 0, null, null, false);
+                          OptionalDouble humidity, Optional<Indoors> indoors, boolean outdoors, Optional<Water> water) {
+        public static final Setting UNKNOWN = new Setting(null, null, null, 0, null, null, false, null);
 
         public Setting {
             airC = airC == null ? OptionalDouble.empty() : airC;
@@ -141,6 +142,11 @@ public record Question(Optional<String> contaminant, List<String> observations, 
             sun = sun == null ? Optional.empty() : sun;
             humidity = humidity == null ? OptionalDouble.empty() : humidity;
             indoors = indoors == null ? Optional.empty() : indoors;
+            water = water == null ? Optional.empty() : water;
+        }
+
+        public OptionalDouble waterHardnessMgL() {
+            return water.map(Water::hardnessMgL).orElseGet(OptionalDouble::empty);
         }
 
         /** The sun to reckon with. */
@@ -151,6 +157,19 @@ public record Question(Optional<String> contaminant, List<String> observations, 
 
     /** A room around the work. */
     public record Indoors(double volumeM3, double airChangesPerHour) {
+    }
+
+    /**
+     * Tap water, as its supplier states it or a test strip shows it; mg/l as calcium carbonate.
+     *
+     * @param hardnessMgL   lime and magnesia: what dries to marks
+     * @param alkalinityMgL bicarbonate: what takes up acid and alkali. A softener leaves it as it is.
+     */
+    public record Water(OptionalDouble hardnessMgL, OptionalDouble alkalinityMgL) {
+        public Water {
+            hardnessMgL = hardnessMgL == null ? OptionalDouble.empty() : hardnessMgL;
+            alkalinityMgL = alkalinityMgL == null ? OptionalDouble.empty() : alkalinityMgL;
+        }
     }
 
     /**

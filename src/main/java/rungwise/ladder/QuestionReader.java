@@ -158,6 +158,10 @@ public final class QuestionReader {
             within("/setting/indoors/volumeM3", i.volumeM3(), 1, 1_000_000);
             within("/setting/indoors/airChangesPerHour", i.airChangesPerHour(), 0, 1_000);
         });
+        q.setting().water().ifPresent(w -> {
+            w.hardnessMgL().ifPresent(h -> within("/setting/water/hardnessMgL", h, 0, 5_000));
+            w.alkalinityMgL().ifPresent(a -> within("/setting/water/alkalinityMgL", a, 0, 5_000));
+        });
         q.mixing().ifPresent(m -> {
             within("/mixing/bottleMl", m.bottleMl(), 10, 1_000_000);
             m.drawParts().ifPresent(d -> within("/mixing/drawParts", d, 0, 200));

@@ -7,6 +7,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import rungwise.knowledge.Agent;
 import rungwise.knowledge.AirHazard;
 import rungwise.knowledge.Basis;
@@ -16,17 +17,21 @@ import rungwise.knowledge.Figures;
 import rungwise.knowledge.KnowledgeBase;
 import rungwise.rules.Because;
 import rungwise.science.Acidity;
+import rungwise.science.Hardness;
 
 /**
  * How much rinsing is enough after an agent: until the film that clings is as neutral as the water itself and hardly any of
  * the agent is left. Worked out once for a knowledge base.
  */
 final class Rinses {
-    /** Film that clings to an upright panel, and water of one pass over it; litres a square metre, common practice. */
-    private static final double CLINGS = 0.05;
+    private static final double CLINGS = Acidity.CLINGS_L_M2;
+    /** Water of one pass over an upright panel; litres a square metre, common practice. */
     private static final double ONE_PASS = 2;
-    /** Soft water, which neutralises little: alkalinity 0.5 mmol/l, as 25 mg/l of lime, pH 7.5. */
-    private static final Acidity.TapWater TAP = new Acidity.TapWater(0.0005, 7.5);
+    /** Soft water neutralises little: what is reckoned with until the alkalinity is told, mg/l as lime. */
+    private static final double SOFT_MG_L = 25;
+    /** Hardly any water holds less; a water that buffers nothing has no pH of its own to come near to. */
+    private static final double LEAST_MG_L = 1;
+    private static final double TAP_ACIDITY = 7.5;
     /** As near to the water's own pH as paper shows. */
     private static final double WITHIN = 0.5;
     /** What may stay of the agent. */
@@ -36,10 +41,36 @@ final class Rinses {
     /** Below this a first constant is a strong acid's. */
     private static final double STRONG = -2;
 
+    private final KnowledgeBase base;
+    private final Acidity.TapWater tap;
+    private final String water;
     private final Map<String, Answer.Rinse> byAgent = new HashMap<>();
 
+    /** With a water of which nothing was told. */
     Rinses(KnowledgeBase base) {
-        base.agents().values().forEach(a -> of(a, base).ifPresent(r -> byAgent.put(a.id(), r)));
+        this(base, SOFT_MG_L, "soft tap water");
+    }
+
+    private Rinses(KnowledgeBase base, double alkalinityMgL, String water) {
+        this.base = base;
+        this.tap = new Acidity.TapWater(Hardness.alkalinityM(Math.max(LEAST_MG_L, alkalinityMgL)), TAP_ACIDITY);
+        this.water = water;
+        base.agents().values().forEach(a -> of(a).ifPresent(r -> byAgent.put(a.id(), r)));
+    }
+
+    /**
+     * With the water that was told. Hardness alone promises no alkalinity, as gypsum is hard and neutralises nothing; but
+     * a water softer than the one reckoned with is counted as no more alkaline than it is hard.
+     */
+    Rinses by(Optional<Question.Water> told) {
+        OptionalDouble alkalinity = told.map(Question.Water::alkalinityMgL).orElseGet(OptionalDouble::empty);
+        OptionalDouble hardness = told.map(Question.Water::hardnessMgL).orElseGet(OptionalDouble::empty);
+        if (alkalinity.isPresent()) {
+            return new Rinses(base, alkalinity.getAsDouble(), "tap water of alkalinity "
+                    + Figures.text(alkalinity.getAsDouble()) + " mg/l");
+        }
+        return hardness.isEmpty() || hardness.getAsDouble() >= SOFT_MG_L ? this : new Rinses(base, hardness.getAsDouble(),
+                "tap water of hardness " + Figures.text(hardness.getAsDouble()) + " mg/l, its alkalinity not told and taken as no more,");
     }
 
     /** Empty where the agent leaves nothing behind. */
@@ -53,7 +84,7 @@ final class Rinses {
                 .comparingInt((Answer.Rinse r) -> r.times().orElse(0)).thenComparingDouble(Answer.Rinse::minutes));
     }
 
-    private static Optional<Answer.Rinse> of(Agent agent, KnowledgeBase base) {
+    private Optional<Answer.Rinse> of(Agent agent) {
         List<Acidity.Solute> solutes = new ArrayList<>();
         boolean all = !agent.dissolved().isEmpty();
         for (Map.Entry<String, Double> held : agent.dissolved().entrySet()) {
@@ -74,8 +105,8 @@ final class Rinses {
                 List.of(why + "; " + Figures.text(agent.residueRinse()) + " min"), agent.sources(), agent.basis()))));
     }
 
-    private static Optional<Answer.Rinse> computed(Agent agent, List<Acidity.Solute> solutes) {
-        int neutral = Acidity.rinsesEnough(solutes, CLINGS, ONE_PASS, TAP, WITHIN, MOST_PASSES);
+    private Optional<Answer.Rinse> computed(Agent agent, List<Acidity.Solute> solutes) {
+        int neutral = Acidity.rinsesEnough(solutes, CLINGS, ONE_PASS, tap, WITHIN, MOST_PASSES);
         if (neutral > MOST_PASSES) {
             return Optional.empty();
         }
@@ -85,8 +116,8 @@ final class Rinses {
         }
         int times = Math.max(neutral, thin);
         double before = Acidity.acidity(solutes);
-        double one = Acidity.afterRinses(solutes, CLINGS, ONE_PASS, times - 1, TAP);
-        double leaves = round(Acidity.afterRinses(solutes, CLINGS, ONE_PASS, times, TAP));
+        double one = Acidity.afterRinses(solutes, CLINGS, ONE_PASS, times - 1, tap);
+        double leaves = round(Acidity.afterRinses(solutes, CLINGS, ONE_PASS, times, tap));
         return Optional.of(new Answer.Rinse(Optional.of(times), Optional.of(times * ONE_PASS), Optional.of(leaves),
                 agent.residueRinse(), "computed", List.of(new Because("rinse",
                 "It is rinsed until what clings is as neutral as the water.",
@@ -94,7 +125,7 @@ final class Rinses {
                 List.of(agent.name() + ", pH " + Figures.text(round(before)) + " as used; " + times + " passes of "
                         + Figures.text(ONE_PASS) + " l a square metre leave pH " + Figures.text(leaves) + ", one pass less "
                         + Figures.text(round(one)) + "; one part in "
-                        + Math.round(1 / Acidity.left(CLINGS, ONE_PASS, times)) + " stays; soft tap water of pH 7.5"),
+                        + Math.round(1 / Acidity.left(CLINGS, ONE_PASS, times)) + " stays; " + water + " of pH " + Figures.text(TAP_ACIDITY)),
                 List.of(), Basis.MEMORY))));
     }
 

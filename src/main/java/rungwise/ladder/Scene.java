@@ -78,6 +78,9 @@ record Scene(Contaminant contaminant, Deposit deposit, Belief belief, Surface as
         if (question.setting().indoors().isEmpty() && !question.setting().outdoors()) {
             facts.add(new Missing("bay"));
         }
+        if (question.setting().waterHardnessMgL().isEmpty()) {
+            facts.add(new Missing("waterHardness"));
+        }
         spread(question.extent()).ifPresent(area -> facts.add(new Spread(area)));
         question.setting().indoors().ifPresent(i -> facts.add(new Bay(i.volumeM3(), i.airChangesPerHour())));
         question.setting().airC().ifPresent(c -> facts.add(warmth(c, question.setting().humidity())));

@@ -15,6 +15,8 @@ public final class Acidity {
     private static final List<Double> CARBONIC = List.of(6.35, 10.33);
     /** Carbon dioxide that air keeps dissolved in water, mol/l: what makes pure water drift to about pH 5.6. */
     public static final double AIR_CARBON_DIOXIDE_M = 1.3e-5;
+    /** Film that clings to an upright panel, litres a square metre; common practice. */
+    public static final double CLINGS_L_M2 = 0.05;
 
     private Acidity() {
     }

@@ -39,7 +39,8 @@ public final class Exchange {
             "revision", "facts.totalFilmMicrons.min", "facts.totalFilmMicrons.max", "facts.clearMicrons",
             "facts.colour", "facts.paintAgeDays", "facts.vehicleYear", "facts.refinished", "facts.place",
             "facts.priorDamage", "facts.warmestPanelC", "setting.airC", "setting.panelC", "setting.sun",
-            "setting.windMs", "setting.humidity", "setting.indoors.volumeM3", "setting.indoors.airChangesPerHour");
+            "setting.windMs", "setting.humidity", "setting.indoors.volumeM3", "setting.indoors.airChangesPerHour",
+            "setting.water.hardnessMgL", "setting.water.alkalinityMgL");
     private static final List<String> LISTS = List.of("surface", "notFollowedBecause", "facts.priorDamage");
     private static final List<String> FREE_TEXT = List.of("note", "photo", "facts.place", "facts.priorDamage");
     /** What a spreadsheet would take for a formula; the sign before it makes it text, and is taken off again. */

@@ -7,6 +7,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import rungwise.Base;
 import rungwise.knowledge.Agent;
+import rungwise.knowledge.Mappers;
 
 /** How much rinsing is enough, as it comes out in an answer. Serial dilution and charge balance: PublishedExamplesTest. */
 class RinsesTest {
@@ -72,6 +73,68 @@ class RinsesTest {
         assertThat(answer.after()).filteredOn(s -> s.step().equals("neutral_rewash")).singleElement()
                 .satisfies(s -> assertThat(s.rinse()).hasValue(after("acid_mild")));
         assertThat(answer.after()).filteredOn(s -> !s.step().equals("neutral_rewash")).allMatch(s -> s.rinse().isEmpty());
+    }
+
+    private static Rinses by(String water) {
+        return RINSES.by(Optional.of(QuestionReader.read(Mappers.question().readTree(
+                "{surface: clear_2k_sound, setting: {water: " + water + "}}"), Base.advisor().knowledge()).setting().water().orElseThrow()));
+    }
+
+    private static int times(Rinses rinses, String agent) {
+        return rinses.after(Base.advisor().knowledge().agents().get(agent)).flatMap(Answer.Rinse::times).orElseThrow();
+    }
+
+    /** W02: alkalinity is what takes up acid; more of it never asks for another pass. */
+    @Test
+    void more_alkaline_water_never_takes_more_passes_and_for_some_agents_fewer() {
+        int fewer = 0;
+        for (Agent agent : Base.advisor().knowledge().agents().values()) {
+            int before = 11;
+            for (int mgL : List.of(0, 1, 2, 5, 10, 25, 50, 100, 200, 400, 1000)) {
+                Optional<Integer> times = by("{alkalinityMgL: " + mgL + "}").after(agent).flatMap(Answer.Rinse::times);
+                if (times.isPresent()) {
+                    assertThat(times.get()).as(agent.id() + " at " + mgL).isLessThanOrEqualTo(before);
+                    fewer += before < 11 && times.get() < before ? 1 : 0;
+                    before = times.get();
+                }
+            }
+        }
+        assertThat(fewer).isGreaterThanOrEqualTo(5);
+    }
+
+    @Test
+    void soft_water_takes_a_pass_more_and_alkaline_water_one_less() {
+        assertThat(times(RINSES, "acid_mild")).isEqualTo(3);
+        assertThat(times(by("{hardnessMgL: 5}"), "acid_mild")).isEqualTo(4);
+        assertThat(times(RINSES, "weak_acid")).isEqualTo(3);
+        assertThat(times(by("{alkalinityMgL: 200}"), "weak_acid")).isEqualTo(2);
+    }
+
+    /** W02: hardness beyond the alkalinity is permanent, so that hard water alone promises nothing. */
+    @Test
+    void hardness_alone_never_saves_a_pass() {
+        Base.advisor().knowledge().agents().values().forEach(a -> RINSES.after(a).flatMap(Answer.Rinse::times).ifPresent(untold -> {
+            for (int mgL : List.of(0, 10, 24, 60, 180, 600)) {
+                assertThat(times(by("{hardnessMgL: " + mgL + "}"), a.id())).as(a.id() + " at " + mgL).isGreaterThanOrEqualTo(untold);
+            }
+        }));
+    }
+
+    @Test
+    void the_answer_says_which_water_it_reckoned_with_and_what_it_assumed() {
+        String spot = "{contaminant: water_spot_mineral, age: P4D, surface: clear_2k_sound, setting: {panelC: 18%s}, done: [washed, dried]}";
+        Answer untold = Base.ask(spot.formatted(""));
+        assertThat(untold.assumed()).filteredOn(a -> a.fact().equals("waterHardnessMgL")).singleElement()
+                .satisfies(a -> assertThat(a.because()).singleElement().satisfies(b -> assertThat(b.sources()).contains("W01")));
+        Answer told = Base.ask(spot.formatted(", water: {hardnessMgL: 5}"));
+        assertThat(told.assumed()).noneMatch(a -> a.fact().equals("waterHardnessMgL"));
+        assertThat(rewash(told).times()).hasValue(4);
+        assertThat(rewash(told).because().toString()).contains("hardness 5 mg/l", "its alkalinity not told");
+        assertThat(rewash(untold).times()).hasValue(3);
+    }
+
+    private static Answer.Rinse rewash(Answer answer) {
+        return answer.after().stream().filter(s -> s.step().equals("neutral_rewash")).findFirst().orElseThrow().rinse().orElseThrow();
     }
 
     private static Answer.Bridge bridge(Answer answer) {

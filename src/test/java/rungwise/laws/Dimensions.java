@@ -91,6 +91,7 @@ final class Dimensions {
         all.put("sun", List.of("sun: shade", "sun: direct", ""));
         all.put("bay", List.of("outdoors: true", "indoors: {volumeM3: 180, airChangesPerHour: 8}",
                 "indoors: {volumeM3: 60, airChangesPerHour: 0.5}", BOX, ""));
+        all.put("water", List.of("", "water: {hardnessMgL: 40}", "water: {hardnessMgL: 320, alkalinityMgL: 250}"));
         all.put("left out", List.copyOf(ASKS.keySet()));
         all.put("consent", List.of("", "granted", "refused"));
         all.put("shelf", List.of("", "[alc_gel, aliph_tar, iron_neutral, acid_mild, alk_pre_mild, clay_fine, neutral_shampoo]"));
@@ -186,7 +187,7 @@ final class Dimensions {
         q.put("surface", row.get("surface"));
         q.put("age", row.get("age"));
         q.put("facts", "{" + joined(row, "total film", "clear", "paint age", "refinish") + "}");
-        q.put("setting", "{airC: 22, " + joined(row, "panel", "sun", "bay") + "}");
+        q.put("setting", "{airC: 22, " + joined(row, "panel", "sun", "bay", "water") + "}");
         put(q, "shelf", row.get("shelf"));
         put(q, "workers", row.get("workers"));
         put(q, "done", row.get("done"));

@@ -413,7 +413,7 @@ class DrawnLawsTest {
     private static Question panel(Question q, OptionalDouble celsius) {
         Question.Setting s = q.setting();
         return new Made(q).setting(new Question.Setting(s.airC(), celsius, s.sun(), s.windMs(), s.humidity(),
-                s.indoors(), s.outdoors())).made();
+                s.indoors(), s.outdoors(), s.water())).made();
     }
 
     private static JsonNode turned(JsonNode tree) {

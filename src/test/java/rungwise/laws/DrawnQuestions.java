@@ -51,7 +51,7 @@ final class DrawnQuestions {
                             Optional.of(false), Optional.empty(), List.of(), f.warmestPanelC(), f.soiling(), f.protection()))
                     .circumstances(List.of()).shelf(Optional.empty()).neighbours(List.of())
                     .setting(new Question.Setting(OptionalDouble.of(20), OptionalDouble.of(20), Optional.of("shade"), 0,
-                            OptionalDouble.empty(), Optional.empty(), true))
+                            OptionalDouble.empty(), Optional.empty(), true, Optional.empty()))
                     .consent(new Question.Consent(List.copyOf(KNOWN.gates().keySet()), List.of()))
                     .age("P" + (20 + r.nextInt(380)) + "D").made();
         });
@@ -100,7 +100,8 @@ final class DrawnQuestions {
         Question.Setting setting = new Question.Setting(number(r, -5, 40), number(r, -5, 60),
                 maybe(r, x -> pick(x, List.of("shade", "shade", "overcast", "direct"))), r.nextInt(6),
                 r.nextBoolean() ? OptionalDouble.of(r.nextInt(100) / 100.0) : OptionalDouble.empty(),
-                r.nextBoolean() ? Optional.empty() : Optional.of(new Question.Indoors(30 + r.nextInt(400), r.nextInt(8))), false);
+                r.nextBoolean() ? Optional.empty() : Optional.of(new Question.Indoors(30 + r.nextInt(400), r.nextInt(8))), false,
+                maybe(r, x -> new Question.Water(number(x, 0, 400), number(x, 0, 300))));
         Optional<List<String>> shelf = r.nextInt(3) > 0 ? Optional.empty() : Optional.of(things().stream()
                 .filter(t -> r.nextInt(5) > 1).toList());
         List<String> gates = KNOWN.gates().values().stream().filter(g -> g.needsAgreement()).map(g -> g.id()).toList();

@@ -81,7 +81,7 @@ class SweepTest {
     private static Question.Setting at(double panel) {
         Question.Setting s = PLAIN.setting();
         return new Question.Setting(s.airC(), OptionalDouble.of(panel), s.sun(), s.windMs(), s.humidity(), s.indoors(),
-                s.outdoors());
+                s.outdoors(), s.water());
     }
 
     private void alone(Answer answer) {

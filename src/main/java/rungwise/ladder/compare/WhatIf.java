@@ -117,7 +117,7 @@ public final class WhatIf {
         for (double panel : new double[]{5, 20, 35, 55}) {
             all.add(new Variant("setting/panelC", "" + panel, s.panelC().isEmpty(), with(q, new Question.Setting(
                     s.airC(), OptionalDouble.of(panel), s.sun(), s.windMs(), s.humidity(), s.indoors(),
-                    s.outdoors()))));
+                    s.outdoors(), s.water()))));
         }
         for (String gate : openGates(answer)) {
             all.add(new Variant("consent/granted", gate, true, with(q, new Question.Consent(plus(q.consent().granted(),
