@@ -13,16 +13,18 @@ import java.util.Set;
  * @param molarMass    g/mol
  * @param vapour       where it evaporates
  * @param dissociation where it is an acid or base
+ * @param henry        where it leaves water as a gas and a published figure says how readily
  */
 public record Exposure(String id, String name, AirHazard hazard, Set<Solvent> solvents, Set<Reactive> reactive,
                        Optional<Double> molarMass, Optional<Vapour> vapour, Optional<Dissociation> dissociation,
-                       List<AirLimit> limits, String note) {
+                       Optional<Henry> henry, List<AirLimit> limits, String note) {
     public Exposure {
         solvents = Sorted.set(solvents);
         reactive = Sorted.set(reactive);
         molarMass = molarMass == null ? Optional.empty() : molarMass;
         vapour = vapour == null ? Optional.empty() : vapour;
         dissociation = dissociation == null ? Optional.empty() : dissociation;
+        henry = henry == null ? Optional.empty() : henry;
         limits = limits == null ? List.of() : List.copyOf(limits);
         note = note == null ? "" : note;
     }

@@ -45,6 +45,7 @@ record Reference(Kind from, String path, Kind to) {
                     new Reference(Kind.EXPOSURE, "limits/*/sources/*", Kind.SOURCE),
                     new Reference(Kind.EXPOSURE, "vapour/sources/*", Kind.SOURCE),
                     new Reference(Kind.EXPOSURE, "dissociation/sources/*", Kind.SOURCE),
+                    new Reference(Kind.EXPOSURE, "henry/sources/*", Kind.SOURCE),
                     new Reference(Kind.GLOVES, "charts/*/sources/*", Kind.SOURCE),
                     new Reference(Kind.RESPIRATOR, "ppe", Kind.PPE),
                     new Reference(Kind.SURFACE, "wayOut", Kind.METHOD),

@@ -5,6 +5,7 @@ import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import rungwise.knowledge.AirHazard;
 import rungwise.knowledge.KnowledgeBase;
 import rungwise.knowledge.Respirator;
@@ -28,24 +29,23 @@ final class Air {
         }
         Optional<Bay> told = question.setting().indoors().map(i -> new Bay(i.volumeM3(), i.airChangesPerHour()));
         Bay bay = told.orElse(Bay.CLOSED);
-        List<Airing> airings = Vapours.of(question, base, worked.volatiles(), panel, bay, candidates);
+        List<Airing> airings = Vapours.of(question, base, worked, panel, bay, candidates);
         List<Fume> fumes = worked.fumes().of(bay, candidates);
         List<Object> facts = new ArrayList<>();
         if (told.isPresent()) {
             facts.addAll(airings);
             facts.addAll(fumes);
         } else {
-            Optional<Respirator> strongest = strongestCartridge(base);
-            airings.forEach(a -> facts.add(new AiringIfClosed(a, a.respirator().or(() -> strongest))));
+            airings.forEach(a -> facts.add(new AiringIfClosed(a, a.respirator().or(() -> strongestCartridge(base, a.hazards())))));
             fumes.forEach(f -> facts.add(new FumeIfClosed(f)));
         }
         return facts;
     }
 
     /** Where no cartridge is enough for a closed bay, a better aired one may still ask for any of them. */
-    private static Optional<Respirator> strongestCartridge(KnowledgeBase base) {
+    private static Optional<Respirator> strongestCartridge(KnowledgeBase base, Set<AirHazard> hazards) {
         return base.respirators().values().stream()
-                .filter(r -> r.against().contains(AirHazard.VAPOUR) && r.isCartridge())
+                .filter(r -> r.against().containsAll(hazards) && r.isCartridge())
                 .max(Comparator.comparingDouble(Respirator::factor).thenComparing(Respirator::id));
     }
 }

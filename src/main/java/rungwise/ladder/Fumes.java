@@ -28,7 +28,10 @@ final class Fumes {
     private record Worn(Exposure what, double limitPpm, Respirator respirator, double maximumPpm) {
     }
 
+    private final Gases gases;
+
     Fumes(KnowledgeBase base) {
+        gases = new Gases(base);
         base.agents().values().forEach(agent -> {
             List<Worn> worn = base.exposures().values().stream().filter(e -> isHeld(e, agent))
                     .flatMap(e -> worn(e, base).stream()).toList();
@@ -43,7 +46,7 @@ final class Fumes {
         for (Candidate candidate : candidates) {
             Agent agent = candidate.use().agent();
             byAgent.getOrDefault(agent.id(), List.of()).forEach(w -> fumes.add(new Fume(candidate.name(), agent.name(), bay,
-                    w.what(), w.limitPpm(), w.respirator(), w.maximumPpm())));
+                    w.what(), w.limitPpm(), w.respirator(), w.maximumPpm(), gases.whyNot(agent, w.what()))));
         }
         return fumes;
     }
@@ -57,8 +60,7 @@ final class Fumes {
         if (what.hazard() == AirHazard.VAPOUR || what.hazard() == AirHazard.DUST) {
             return Optional.empty();
         }
-        OptionalDouble limit = DoubleStream.of(lowest(what, AirLimit.Over.SHIFT), lowest(what, AirLimit.Over.CEILING),
-                lowest(what, AirLimit.Over.SHORT)).filter(l -> l != Double.POSITIVE_INFINITY).min();
+        OptionalDouble limit = limit(what);
         double dangerous = lowest(what, AirLimit.Over.DANGEROUS);
         return limit.isEmpty() ? Optional.empty() : base.respirators().values().stream()
                 .filter(r -> r.against().contains(what.hazard()))
@@ -66,7 +68,13 @@ final class Fumes {
                 .map(r -> new Worn(what, limit.getAsDouble(), r, Breathing.maximumUse(r.factor(), limit.getAsDouble(), dangerous)));
     }
 
-    private static double lowest(Exposure what, AirLimit.Over over) {
+    /** The lowest of all that may be breathed; empty where it has no limit as a gas. */
+    static OptionalDouble limit(Exposure what) {
+        return DoubleStream.of(lowest(what, AirLimit.Over.SHIFT), lowest(what, AirLimit.Over.CEILING),
+                lowest(what, AirLimit.Over.SHORT)).filter(l -> l != Double.POSITIVE_INFINITY).min();
+    }
+
+    static double lowest(Exposure what, AirLimit.Over over) {
         return what.lowestPpm(over).orElse(Double.POSITIVE_INFINITY);
     }
 }

@@ -9,10 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import rungwise.knowledge.Agent;
-import rungwise.knowledge.AirHazard;
 import rungwise.knowledge.Basis;
-import rungwise.knowledge.Dissociation;
-import rungwise.knowledge.Exposure;
 import rungwise.knowledge.Figures;
 import rungwise.knowledge.KnowledgeBase;
 import rungwise.rules.Because;
@@ -37,9 +34,6 @@ final class Rinses {
     /** What may stay of the agent. */
     private static final double MOST_LEFT = 1e-3;
     private static final int MOST_PASSES = 10;
-    private static final double GRAMS_PER_PERCENT = 10;
-    /** Below this a first constant is a strong acid's. */
-    private static final double STRONG = -2;
 
     private final KnowledgeBase base;
     private final Acidity.TapWater tap;
@@ -88,7 +82,7 @@ final class Rinses {
         List<Acidity.Solute> solutes = new ArrayList<>();
         boolean all = !agent.dissolved().isEmpty();
         for (Map.Entry<String, Double> held : agent.dissolved().entrySet()) {
-            Optional<Acidity.Solute> solute = solute(base.exposures().get(held.getKey()), held.getValue());
+            Optional<Acidity.Solute> solute = Dissolved.solute(base.exposures().get(held.getKey()), held.getValue());
             all &= solute.isPresent();
             solute.ifPresent(solutes::add);
         }
@@ -131,23 +125,5 @@ final class Rinses {
 
     private static double round(double acidity) {
         return Math.round(acidity * 10) / 10.0;
-    }
-
-    /** Empty where its constants or its molar mass are not known. */
-    private static Optional<Acidity.Solute> solute(Exposure what, double percent) {
-        if (what.molarMass().isEmpty()) {
-            return Optional.empty();
-        }
-        double molar = percent * GRAMS_PER_PERCENT / what.molarMass().get();
-        Optional<Dissociation> constants = what.dissociation();
-        if (constants.isEmpty()) {
-            return what.hazard() == AirHazard.BASE ? Optional.of(Acidity.Solute.strongBase(molar)) : Optional.empty();
-        }
-        List<Double> proton = constants.get().constants();
-        if (what.hazard() == AirHazard.AMMONIA) {
-            return Optional.of(Acidity.Solute.base(molar, proton.get(0)));
-        }
-        return Optional.of(proton.size() == 1 && proton.get(0) < STRONG ? Acidity.Solute.strongAcid(molar)
-                : Acidity.Solute.salt(molar, proton, constants.get().replaced()));
     }
 }

@@ -7,6 +7,10 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
 import rungwise.knowledge.Agent;
 import rungwise.knowledge.AirHazard;
 import rungwise.knowledge.AirLimit;
@@ -61,12 +65,14 @@ final class Vapours {
 
     private final KnowledgeBase base;
     private final Volatiles volatiles;
+    private final Gases gases;
     private final Question.Extent extent;
     private final double warmestC;
 
-    private Vapours(KnowledgeBase base, Volatiles volatiles, Question question, Panel panel) {
+    private Vapours(KnowledgeBase base, Worked worked, Question question, Panel panel) {
         this.base = base;
-        this.volatiles = volatiles;
+        this.volatiles = worked.volatiles();
+        this.gases = worked.gases();
         this.extent = question.extent();
         double air = question.setting().airC().orElse(WARM_C);
         this.warmestC = panel.measured() ? Math.max(air, panel.celsius()) : air;
@@ -79,8 +85,19 @@ final class Vapours {
      * @param ppm     the same, to hold against a limit
      * @param peakPpm at the pace of the work, to hold against what burns or harms at once
      */
-    private record Part(String name, double molarMass, double gMin, double ppm, double peakPpm, double limitPpm,
+    private record Part(String name, AirHazard hazard, double molarMass, double gMin, double ppm, double peakPpm, double limitPpm,
                         double dangerousPpm, double lowerFlammablePercent) {
+        /** No more of it than stands right over the agent. */
+        Part atMost(double ppmOverIt) {
+            return new Part(name, hazard, molarMass, gMin, Math.min(ppm, ppmOverIt), Math.min(peakPpm, ppmOverIt), limitPpm,
+                    dangerousPpm, lowerFlammablePercent);
+        }
+
+        /** Against a limit that may never be passed, not even for a quarter of an hour. */
+        Part atItsPeak() {
+            return new Part(name, hazard, molarMass, gMin, peakPpm, peakPpm, limitPpm, dangerousPpm, lowerFlammablePercent);
+        }
+
         double share() {
             return ppm / limitPpm;
         }
@@ -90,9 +107,9 @@ final class Vapours {
         }
     }
 
-    static List<Airing> of(Question question, KnowledgeBase base, Volatiles volatiles, Panel panel, Bay bay,
+    static List<Airing> of(Question question, KnowledgeBase base, Worked worked, Panel panel, Bay bay,
                            Collection<Candidate> candidates) {
-        Vapours vapours = new Vapours(base, volatiles, question, panel);
+        Vapours vapours = new Vapours(base, worked, question, panel);
         List<Airing> airings = new ArrayList<>();
         for (Candidate candidate : candidates) {
             vapours.airing(candidate, bay).ifPresent(airings::add);
@@ -105,7 +122,10 @@ final class Vapours {
         Agent agent = candidate.use().agent();
         double minutes = minutes(method);
         boolean composed = agent.composition().keySet().stream().anyMatch(id -> isBreathed(base.substances().get(id)));
-        List<Part> parts = composed ? bySubstance(agent, method, bay, minutes) : byKind(agent, method, bay, minutes);
+        List<Part> parts = new ArrayList<>(composed ? bySubstance(agent, method, bay, minutes)
+                : byKind(agent, method, bay, minutes));
+        boolean standIns = !composed && !parts.isEmpty();
+        parts.addAll(overWater(agent, method, bay, minutes));
         double share = parts.stream().mapToDouble(Part::share).sum();
         if (share == 0) {
             return Optional.empty();
@@ -124,9 +144,36 @@ final class Vapours {
                 Math.max(OPEN_CHANGES, possible ? Math.ceil(needed) : 0)));
         return Optional.of(new Airing(method.id(), bay, parts.stream().map(Part::breathed)
                 .sorted(Comparator.comparingDouble((Breathed b) -> -b.share()).thenComparing(Breathed::name)).toList(),
-                composed, share, burns, dangerous, possible ? needed : Double.POSITIVE_INFINITY, aired.airChangesPerHour(),
+                !standIns, share, burns, dangerous, possible ? needed : Double.POSITIVE_INFINITY, aired.airChangesPerHour(),
                 room(aired, parts.get(0).gMin()).minutesToNinetyFivePercent(), isExtentKnown(),
-                respirator(share, dangerous)));
+                respirator(share, dangerous, hazards(parts)), hazards(parts)));
+    }
+
+    /** What a cartridge must be made for: all that comes near its limit, and whatever comes nearest. */
+    private static Set<AirHazard> hazards(List<Part> parts) {
+        double most = parts.stream().mapToDouble(Part::share).max().orElse(0);
+        return parts.stream().filter(p -> p.share() >= Math.min(Airing.WORTH_SAYING, most)).map(Part::hazard)
+                .collect(Collectors.toCollection(TreeSet::new));
+    }
+
+    /**
+     * Gas over what is dissolved in water: at the pressure of the fresh solution, until all of it is gone or the wet film is
+     * rinsed off. A film that dries before gets stronger, so that it is counted for a quarter of an hour at least, though its
+     * dwell may be two minutes.
+     */
+    private List<Part> overWater(Agent agent, Method method, Bay bay, double minutes) {
+        List<Part> parts = new ArrayList<>();
+        double ml = millilitres(method, SPOT_ML, SQUARE_METRE_ML);
+        double seconds = Math.max(method.dwell().to(), AVERAGING_MINUTES) * SECONDS;
+        for (Gases.Gas gas : gases.of(agent)) {
+            double molarMass = gas.what().molarMass().orElseThrow();
+            double share = gas.law().leaves(molarMass, gas.molar(), SQUARE_METRE_ML * gas.percent() / 100, warmestC, MOVING_MS, seconds);
+            OptionalDouble shift = gas.what().lowestPpm(AirLimit.Over.SHIFT);
+            Part part = part(gas.what().name(), gas.what().hazard(), molarMass, ml * gas.percent() / 100 * share,
+                    shift.orElseGet(() -> Fumes.limit(gas.what()).orElseThrow()), dangerous(gas.what()), NEVER_BURNS, bay, minutes);
+            parts.add((shift.isPresent() ? part : part.atItsPeak()).atMost(gas.law().ppm(gas.molar(), warmestC)));
+        }
+        return parts;
     }
 
     /** A solvent, or something else that somebody set a limit for. */
@@ -158,7 +205,7 @@ final class Vapours {
             }
             if (paced != null) {
                 parts.add(part(substance.name() + (substance.exposureLimitPpm().isPresent() ? "" : " by the limit of its kind"),
-                        substance.molarMassGrams(), paced, limit,
+                        AirHazard.VAPOUR, substance.molarMassGrams(), paced, limit,
                         substance.idlhPpm().orElseGet(() -> kind.map(Vapours::dangerous).orElse(Double.POSITIVE_INFINITY)),
                         substance.lowerFlammablePercent().orElseGet(() -> kind.flatMap(Exposure::vapour)
                                 .map(Vapour::lowerFlammablePercent).orElse(NEVER_BURNS)), bay, minutes));
@@ -187,15 +234,15 @@ final class Vapours {
         Vapour vapour = what.vapour().orElseThrow();
         double grams = content * millilitres(method, vapour.mlPerSpot(), vapour.mlPerSquareMetre()) * vapour.densityGMl()
                 * vapour.evaporatingShare();
-        return part(what.name(), what.molarMass().orElseThrow(), grams, limit(what), dangerous(what),
+        return part(what.name(), what.hazard(), what.molarMass().orElseThrow(), grams, limit(what), dangerous(what),
                 vapour.lowerFlammablePercent(), bay, minutes);
     }
 
-    private static Part part(String name, double molarMass, double paced, double limit, double dangerous, double burns,
+    private static Part part(String name, AirHazard hazard, double molarMass, double paced, double limit, double dangerous, double burns,
                              Bay bay, double minutes) {
         double over = Math.max(minutes, AVERAGING_MINUTES);
         double spread = paced * minutes / over;
-        return new Part(name, molarMass, spread,
+        return new Part(name, hazard, molarMass, spread,
                 BayAir.ppm(room(bay, spread).mgM3After(over) + near(spread), molarMass),
                 BayAir.ppm(room(bay, paced).mgM3After(minutes) + near(paced), molarMass), limit, dangerous, burns);
     }
@@ -237,9 +284,9 @@ final class Vapours {
     }
 
     /** The least that is enough; none where it is dangerous at once. */
-    private Optional<Respirator> respirator(double share, boolean dangerous) {
+    private Optional<Respirator> respirator(double share, boolean dangerous, Set<AirHazard> hazards) {
         return dangerous ? Optional.empty() : base.respirators().values().stream()
-                .filter(r -> r.against().contains(AirHazard.VAPOUR))
+                .filter(r -> r.against().containsAll(hazards))
                 .filter(r -> Breathing.isEnough(r.factor(), share, 1, Double.POSITIVE_INFINITY))
                 .min(Comparator.comparingDouble(Respirator::factor).thenComparing(Respirator::id));
     }

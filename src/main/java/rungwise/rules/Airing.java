@@ -2,7 +2,9 @@ package rungwise.rules;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
+import rungwise.knowledge.AirHazard;
 import rungwise.knowledge.Figures;
 import rungwise.knowledge.Respirator;
 import rungwise.knowledge.Sentence;
@@ -20,18 +22,20 @@ import rungwise.knowledge.Sentence;
  * @param airOutMinutes    until 95 % is gone with those, once the work is done
  * @param extentKnown      false where work for a whole shift was assumed
  * @param respirator       the least that is enough, if any is
+ * @param hazards          by what takes them out of the air again
  */
 public record Airing(String method, Bay bay, List<Breathed> parts, boolean composed, double shareOfLimit, double shareOfFlammable,
                      boolean dangerous, double changesNeeded, double airOutChanges, double airOutMinutes, boolean extentKnown,
-                     Optional<Respirator> respirator) {
+                     Optional<Respirator> respirator, Set<AirHazard> hazards) {
     public Airing {
         parts = List.copyOf(parts);
+        hazards = Set.copyOf(hazards);
     }
 
     private static final int NAMED = 3;
     private static final double STOP = rungwise.science.BayAir.STOP_SHARE_OF_FLAMMABLE;
     /** Below this share nothing need be said. */
-    private static final double WORTH_SAYING = 0.1;
+    public static final double WORTH_SAYING = 0.1;
 
     public boolean stops() {
         return shareOfFlammable >= STOP || dangerous;

@@ -63,6 +63,27 @@ public final class Acidity {
             return new Solute(molar * share, pKa, freeCharge, counter);
         }
 
+        /**
+         * Share that carries no charge, and so may leave the water as a gas.
+         *
+         * @param acidity pH of the water
+         * @return 0 for what is always there as ions
+         */
+        public double uncharged(double acidity) {
+            if (freeCharge < 0 || freeCharge > pKa.size() || pKa.isEmpty()) {
+                return 0;
+            }
+            double weight = 1;
+            double sum = 1;
+            double neutral = freeCharge == 0 ? 1 : 0;
+            for (int i = 0; i < pKa.size(); i++) {
+                weight *= Math.pow(10, acidity - pKa.get(i));
+                sum += weight;
+                neutral = i + 1 == freeCharge ? weight : neutral;
+            }
+            return neutral / sum;
+        }
+
         /** Mean charge per mole, counter ions included. */
         double charge(double acidity) {
             double weight = 1;

@@ -1,0 +1,41 @@
+package rungwise.ladder;
+
+import java.util.List;
+import java.util.Optional;
+import rungwise.knowledge.AirHazard;
+import rungwise.knowledge.Dissociation;
+import rungwise.knowledge.Exposure;
+import rungwise.science.Acidity;
+
+/** What an agent holds in water, as chemistry reckons with it. */
+final class Dissolved {
+    private static final double GRAMS_PER_PERCENT = 10;
+    /** Below this a first constant is a strong acid's. */
+    private static final double STRONG = -2;
+
+    private Dissolved() {
+    }
+
+    /** mol/l of a percentage by weight; water weighs a kilogram a litre, which errs by under 5 % up to a tenth. */
+    static Optional<Double> molar(Exposure what, double percent) {
+        return what.molarMass().map(mass -> percent * GRAMS_PER_PERCENT / mass);
+    }
+
+    /** Empty where its constants or its molar mass are not known. */
+    static Optional<Acidity.Solute> solute(Exposure what, double percent) {
+        if (what.molarMass().isEmpty()) {
+            return Optional.empty();
+        }
+        double molar = molar(what, percent).get();
+        Optional<Dissociation> constants = what.dissociation();
+        if (constants.isEmpty()) {
+            return what.hazard() == AirHazard.BASE ? Optional.of(Acidity.Solute.strongBase(molar)) : Optional.empty();
+        }
+        List<Double> proton = constants.get().constants();
+        if (what.hazard() == AirHazard.AMMONIA) {
+            return Optional.of(Acidity.Solute.base(molar, proton.get(0)));
+        }
+        return Optional.of(proton.size() == 1 && proton.get(0) < STRONG ? Acidity.Solute.strongAcid(molar)
+                : Acidity.Solute.salt(molar, proton, constants.get().replaced()));
+    }
+}
