@@ -2,6 +2,7 @@ package rungwise.shoplog;
 
 import io.zonky.test.db.postgres.embedded.EmbeddedPostgres;
 import java.io.IOException;
+import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicInteger;
 import org.junit.jupiter.api.Assumptions;
@@ -37,17 +38,33 @@ final class Server {
         }
     }
 
-    /** A JDBC URL of an empty database, or the test is skipped with the reason. */
-    static String database() {
+    private static EmbeddedPostgres started() {
         Assumptions.assumeTrue(STARTED.server().isPresent(), "PostgreSQL was left out: no server starts here ("
                 + STARTED.why() + ")");
+        return STARTED.server().orElseThrow();
+    }
+
+    /** The folder of its programs, or the test is skipped with the reason. */
+    static Path binaries() {
+        try (var connection = started().getPostgresDatabase().getConnection();
+             var statement = connection.createStatement();
+             var row = statement.executeQuery("SELECT setting FROM pg_config WHERE name = 'BINDIR'")) {
+            row.next();
+            return Path.of(row.getString(1));
+        } catch (java.sql.SQLException e) {
+            throw new IllegalStateException(e);
+        }
+    }
+
+    /** A JDBC URL of an empty database, or the test is skipped with the reason. */
+    static String database() {
         String name = "log" + DATABASES.incrementAndGet();
-        try (var connection = STARTED.server().orElseThrow().getPostgresDatabase().getConnection();
+        try (var connection = started().getPostgresDatabase().getConnection();
              var statement = connection.createStatement()) {
             statement.execute("CREATE DATABASE " + name);
         } catch (java.sql.SQLException e) {
             throw new IllegalStateException(e);
         }
-        return STARTED.server().orElseThrow().getJdbcUrl("postgres", name);
+        return started().getJdbcUrl("postgres", name);
     }
 }

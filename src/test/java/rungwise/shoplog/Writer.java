@@ -7,12 +7,16 @@ final class Writer {
     private Writer() {
     }
 
+    static SenderKey key(String run, int i) {
+        return new SenderKey(run + "-" + i, "0".repeat(64));
+    }
+
     /** Where, and which run of the program this is. */
     public static void main(String[] args) {
         Shoplog log = Shoplog.open(args[0]);
         for (int i = 0; ; i++) {
             Attempt attempt = CrashTest.attempt(args[1], i);
-            log.add(attempt, Optional.of(new SenderKey(args[1] + "-" + i, "0".repeat(64))));
+            log.add(attempt, Optional.of(key(args[1], i)));
             System.out.println("kept " + i);
             System.out.flush();
         }

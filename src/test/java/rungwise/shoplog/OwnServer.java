@@ -1,0 +1,185 @@
+package rungwise.shoplog;
+
+import java.io.IOException;
+import java.net.ServerSocket;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.sql.Connection;
+import java.sql.DriverManager;
+import java.sql.SQLException;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.ThreadLocalRandom;
+import java.util.concurrent.TimeUnit;
+import org.junit.jupiter.api.Assumptions;
+
+/**
+ * A PostgreSQL server of one test, which may kill it, fill its disk and start it again. It commits without waiting for the
+ * disk unless a client asks for it: what holds here then holds by what the log asks for, not by how the server was set.
+ */
+public final class OwnServer implements AutoCloseable {
+    private static final Duration STARTS_WITHIN = Duration.ofSeconds(30);
+    /** Below the ports that a system gives out by itself, so that nobody takes it while the server is away. */
+    private static final int PORTS_FROM = 20_000;
+    private static final int PORTS_TO = 32_000;
+
+    private final Path binaries;
+    private final Path folder;
+    private final List<String> as;
+    private final Optional<Process> disk;
+    private final int port = port();
+    private Process server;
+
+    private OwnServer(Path folder, List<String> as, Optional<Process> disk) throws IOException, InterruptedException {
+        this.binaries = Server.binaries();
+        this.folder = folder;
+        this.as = as;
+        this.disk = disk;
+        Process made = command("initdb", "-D", data(), "-U", "postgres", "-A", "trust", "-E", "UTF8", "--no-locale", "--no-sync",
+                "--wal-segsize=1").start();
+        if (made.waitFor() != 0) {
+            throw new IOException(log());
+        }
+        start();
+    }
+
+    /** A server with its data in a folder, or the test is skipped with the reason. */
+    public static OwnServer in(Path folder) throws IOException, InterruptedException {
+        Server.binaries();
+        // it refuses user root; in a user namespace of its own it does not see that it is
+        boolean root = "root".equals(System.getProperty("user.name"));
+        return new OwnServer(folder, root ? List.of("unshare", "-U") : List.of(), Optional.empty());
+    }
+
+    /**
+     * A server with its data on a disk of its own, so small that it can be filled, or the test is skipped with the reason.
+     * The disk is memory, mounted in a namespace of its own; that takes no rights where a system lets users have such.
+     */
+    public static OwnServer onDiskOf(int megabytes, Path folder) throws IOException, InterruptedException {
+        Server.binaries();
+        Process disk;
+        String said;
+        try {
+            disk = new ProcessBuilder("unshare", "-Urm", "sh", "-c", "mount -t tmpfs -o mode=777,size=" + megabytes
+                    + "m tmpfs '" + folder + "' && echo mounted && exec cat").redirectErrorStream(true).start();
+            said = disk.inputReader().readLine();
+        } catch (IOException e) {
+            disk = null;
+            said = e.getMessage();
+        }
+        Assumptions.assumeTrue("mounted".equals(said),
+                "The full disk of a server was left out: no small disk can be mounted here (" + said + ")");
+        return new OwnServer(folder, List.of("nsenter", "-t", "" + disk.pid(), "-U", "-m", "--preserve-credentials",
+                "unshare", "-U"), Optional.of(disk));
+    }
+
+    private static int port() throws IOException {
+        while (true) {
+            try (ServerSocket free = new ServerSocket(ThreadLocalRandom.current().nextInt(PORTS_FROM, PORTS_TO))) {
+                return free.getLocalPort();
+            } catch (java.net.BindException taken) {
+                // the next one
+            }
+        }
+    }
+
+    private String data() {
+        return folder.resolve("data").toString();
+    }
+
+    private Path logFile() {
+        return folder.resolveSibling(folder.getFileName() + ".log");
+    }
+
+    /** What it said since it was made. */
+    public String log() throws IOException {
+        return Files.readString(logFile());
+    }
+
+    private ProcessBuilder command(String binary, String... arguments) {
+        List<String> all = new ArrayList<>(as);
+        all.add(binaries.resolve(binary).toString());
+        all.addAll(List.of(arguments));
+        return new ProcessBuilder(all).redirectErrorStream(true)
+                .redirectOutput(ProcessBuilder.Redirect.appendTo(logFile().toFile()));
+    }
+
+    /** Its database, for JDBC. */
+    public String url() {
+        return "jdbc:postgresql://127.0.0.1:" + port + "/postgres?user=postgres";
+    }
+
+    public boolean runs() {
+        return server.isAlive();
+    }
+
+    /** Starts it on the data that are there, and returns when it answers. */
+    public void start() throws IOException, InterruptedException {
+        long end = System.nanoTime() + STARTS_WITHIN.toNanos();
+        while (System.nanoTime() < end) {
+            if (server == null || !server.isAlive()) {
+                server = command("postgres", "-D", data(), "-p", "" + port, "-k", "", "-c", "listen_addresses=127.0.0.1",
+                        "-c", "fsync=on", "-c", "full_page_writes=on", "-c", "synchronous_commit=off",
+                        "-c", "min_wal_size=2MB", "-c", "max_wal_size=1GB").start();
+            }
+            try (Connection there = DriverManager.getConnection(url())) {
+                return;
+            } catch (SQLException notYet) {
+                TimeUnit.MILLISECONDS.sleep(20);
+            }
+        }
+        throw new IOException("the server does not start: " + log());
+    }
+
+    /** Runs SQL past the log. */
+    public void run(String... statements) throws SQLException {
+        try (Connection connection = DriverManager.getConnection(url()); var statement = connection.createStatement()) {
+            for (String sql : statements) {
+                statement.execute(sql);
+            }
+        }
+    }
+
+    /** As kill -9 of the server and of all its processes. */
+    public void kill() throws InterruptedException {
+        List<ProcessHandle> children = server.descendants().toList();
+        server.destroyForcibly().waitFor();
+        children.forEach(ProcessHandle::destroyForcibly);
+        for (ProcessHandle child : children) {
+            while (child.isAlive()) {
+                TimeUnit.MILLISECONDS.sleep(2);
+            }
+        }
+    }
+
+    /** Leaves no room on its disk. */
+    public void fillDisk() throws IOException {
+        byte[] block = new byte[4_096];
+        try (var out = Files.newOutputStream(stuffing())) {
+            while (true) {
+                out.write(block);
+            }
+        } catch (IOException full) {
+            if (!String.valueOf(full.getMessage()).contains("No space left")) {
+                throw full;
+            }
+        }
+    }
+
+    public void makeRoom() throws IOException {
+        Files.delete(stuffing());
+    }
+
+    /** On its disk, which only the processes in its namespace see in their folders. */
+    private Path stuffing() {
+        return Path.of("/proc/" + disk.orElseThrow().pid() + "/root" + folder.toAbsolutePath()).resolve("stuffing");
+    }
+
+    @Override
+    public void close() throws InterruptedException {
+        kill();
+        disk.ifPresent(Process::destroyForcibly);
+    }
+}
