@@ -1,5 +1,6 @@
 package rungwise.cli;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CountDownLatch;
@@ -38,8 +39,10 @@ final class ServeCommand implements Callable<Integer> {
     @Override
     public Integer call() throws InterruptedException {
         Advisor advisor = main.ready();
-        Optional<Learning> learning = Optional.ofNullable(data)
-                .map(d -> new Learning(Shoplog.open(d), advisor.knowledge(), !noLearning));
+        Optional<Shoplog> log = Optional.ofNullable(data).map(Shoplog::open);
+        log.map(Shoplog::cautions).orElse(List.of()).forEach(spec.commandLine().getErr()::println);
+        spec.commandLine().getErr().flush();
+        Optional<Learning> learning = log.map(l -> new Learning(l, advisor.knowledge(), !noLearning));
         Service service = Service.start(advisor, learning, host, port);
         Runtime.getRuntime().addShutdownHook(new Thread(() -> {
             try {

@@ -26,7 +26,8 @@ enum Kind {
     NOT_READY(503, "The service is not ready", "It is stopping. Ask again when it has been started anew."),
     NO_LOG(503, "No log is open here", "Start the service with --data and a folder, or the address of a database."),
     LOG_UNREACHABLE(503, "The log cannot be used now",
-            "Nothing of the request was kept. Send it again, with the same Idempotency-Key, when the log is back."),
+            "The request was not acknowledged; if the database was lost at that moment, it may have been kept whole. Send it "
+                    + "again, with the same Idempotency-Key, when the log is back: it is kept once."),
     LOG_FULL(507, "The disk of the log is full",
             "Nothing of the request was kept. Make room, then send it again with the same Idempotency-Key.");
 

@@ -22,7 +22,6 @@ final class Failures {
 
     static LogFailure of(String what, Throwable thrown) {
         LogFailure.Cause why = LogFailure.Cause.UNREACHABLE;
-        String beneath = "";
         for (SQLException e : beneath(thrown)) {
             Optional<LogFailure.Cause> cause = cause(e);
             if (cause.isPresent()) {
@@ -30,13 +29,15 @@ final class Failures {
                 break;
             }
         }
-        beneath = beneath(thrown).stream().findFirst().map(Throwable::getMessage).or(() ->
-                Optional.ofNullable(thrown.getMessage())).flatMap(m -> m.lines().findFirst()).orElse("");
+        // the last says what the database said; those above it only that something had failed
+        String beneath = beneath(thrown).stream().reduce((above, below) -> below).map(Throwable::getMessage).or(() ->
+                Optional.ofNullable(thrown.getMessage())).flatMap(m -> m.lines().findFirst()).orElse("")
+                .replaceFirst("\\.$", "");
         return new LogFailure(why, what + ": " + switch (why) {
             case FULL -> "the disk is full. Nothing of it was kept; make room and send it again.";
             case BUSY -> "another holds it. Nothing of it was kept; send it again.";
             case UNREACHABLE -> beneath + ". Nothing was acknowledged; see that the place is there, may be written and "
-                    + "was not made by a newer program.";
+                    + "was not made by a newer program, then send it again under the same key.";
         }, thrown);
     }
 

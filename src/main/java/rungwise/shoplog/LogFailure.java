@@ -1,6 +1,9 @@
 package rungwise.shoplog;
 
-/** The log could not be read or written; what was not acknowledged is not in it, not even in part. */
+/**
+ * The log could not be read or written. What was to be kept is not in it, not even in part; only where it could not be
+ * reached may it be in it whole, as a server may be lost after it has kept something and before it could say so.
+ */
 public final class LogFailure extends RuntimeException {
     private static final long serialVersionUID = 1L;
 

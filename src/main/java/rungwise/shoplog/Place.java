@@ -8,6 +8,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.sql.SQLException;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.flywaydb.core.Flyway;
@@ -24,6 +26,7 @@ record Place(String url, Optional<Path> folder) {
     static final String NEWEST = "1";
     private static final String FILE = "attempts.db";
     private static final int WAIT_MILLIS = 5_000;
+    private static final int IDLE_MILLIS = 120_000;
     private static final int FILE_CONNECTIONS = 3;
     private static final int SERVER_CONNECTIONS = 8;
 
@@ -79,8 +82,12 @@ record Place(String url, Optional<Path> folder) {
             // a writer asks for its place at once: one that read first could not get it later
             config.addDataSourceProperty("transaction_mode", "IMMEDIATE");
         } else {
-            config.setConnectionInitSql("SET synchronous_commit TO on");
+            // a commit returns when the server's disk has it, however the server is set; a writer does not wait for another for
+            // good, nor hold the others up when its machine is gone
+            config.setConnectionInitSql("SET synchronous_commit TO on; SET lock_timeout TO " + WAIT_MILLIS
+                    + "; SET idle_in_transaction_session_timeout TO " + IDLE_MILLIS);
             config.addDataSourceProperty("ApplicationName", "rungwise");
+            config.addDataSourceProperty("tcpKeepAlive", "true");
             config.addDataSourceProperty("connectTimeout", "5");
             config.addDataSourceProperty("socketTimeout", "60");
             config.addDataSourceProperty("reWriteBatchedInserts", "true");
@@ -101,6 +108,25 @@ record Place(String url, Optional<Path> folder) {
                 StandardOpenOption.WRITE); var held = lock.lock()) {
             flyway(source);
         }
+    }
+
+    /** What the server itself must do for an acknowledged attempt to outlive a loss of power, and does not. */
+    List<String> cautions(HikariDataSource source) {
+        if (isFile()) {
+            return List.of();
+        }
+        List<String> off = new ArrayList<>();
+        try (var connection = source.getConnection(); var statement = connection.createStatement();
+             var row = statement.executeQuery("SELECT name FROM pg_settings WHERE name IN ('fsync', 'full_page_writes') "
+                     + "AND setting = 'off' ORDER BY name")) {
+            while (row.next()) {
+                off.add("The database server runs with " + row.getString(1) + " off: attempts that were acknowledged may be "
+                        + "lost when its machine loses power. Set it to on.");
+            }
+        } catch (SQLException e) {
+            throw Failures.of("The log in " + shown(url) + " cannot be read", e);
+        }
+        return List.copyOf(off);
     }
 
     /** Looks before the migrator is started, which takes longer than all the rest of opening a log. */

@@ -15,6 +15,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.concurrent.Semaphore;
 import java.util.function.Supplier;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.Jdbi;
@@ -28,12 +29,15 @@ import tools.jackson.databind.json.JsonMapper;
 
 /**
  * The log. What {@link #add} and {@link #addAll} have returned for is on the disk, and what they threw for is not, not
- * even in part. It may be used from many threads, and by several processes at once.
+ * even in part; see {@link LogFailure} for what is in doubt when a server is lost. It may be used from many threads, and
+ * by several processes at once.
  */
 public final class Shoplog implements AutoCloseable {
     static final JsonMapper MAPPER = Mappers.json().rebuild().disable(SerializationFeature.INDENT_OUTPUT)
             .changeDefaultPropertyInclusion(i -> i.withValueInclusion(JsonInclude.Include.NON_EMPTY)).build();
     private static final int BATCH = 500;
+    /** While a server is away each waits for seconds; more than these hear at once that they shall come again. */
+    private static final int AT_ONCE = 100;
     /** Any number of our own: who writes holds it until the end, so that seq grows in the order of commits. */
     private static final long WRITERS = 8_420_001;
     private static final String INSERT = "INSERT INTO attempt (id, shop, spot, at_millis, contaminant, surface, "
@@ -44,6 +48,7 @@ public final class Shoplog implements AutoCloseable {
     private final Place place;
     private final HikariDataSource source;
     private final Jdbi jdbi;
+    private final Semaphore room = new Semaphore(AT_ONCE);
 
     private Shoplog(Place place, HikariDataSource source) {
         this.place = place;
@@ -87,6 +92,11 @@ public final class Shoplog implements AutoCloseable {
         return Place.shown(place.url());
     }
 
+    /** What whoever keeps the database should know: where it is set so that it may lose what it has promised. */
+    public List<String> cautions() {
+        return place.cautions(source);
+    }
+
     @Override
     public void close() {
         source.close();
@@ -97,7 +107,7 @@ public final class Shoplog implements AutoCloseable {
      *
      * @param key of the sender: the second time it comes, what was kept the first time is returned and nothing is added
      * @throws KeyReused  where the key stands for another attempt
-     * @throws LogFailure where it was not kept
+     * @throws LogFailure where it was not acknowledged; sending it again under its key keeps it once
      */
     public Kept add(Attempt attempt, Optional<SenderKey> key) {
         return guarded("The attempt was not kept", () -> jdbi.inTransaction(handle -> {
@@ -266,11 +276,17 @@ public final class Shoplog implements AutoCloseable {
         return MAPPER.readValue(body, Attempt.class);
     }
 
-    private static <T> T guarded(String what, Supplier<T> work) {
+    private <T> T guarded(String what, Supplier<T> work) {
+        if (!room.tryAcquire()) {
+            throw new LogFailure(LogFailure.Cause.BUSY, what + ": " + AT_ONCE + " wait for the log already. Send it again.",
+                    null);
+        }
         try {
             return work.get();
         } catch (JdbiException e) {
             throw Failures.of(what, e);
+        } finally {
+            room.release();
         }
     }
 }

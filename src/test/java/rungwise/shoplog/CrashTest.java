@@ -8,6 +8,7 @@ import java.io.IOException;
 import java.io.InputStreamReader;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -29,12 +30,15 @@ import rungwise.ladder.Question;
 class CrashTest {
     private static final int KILLS = Integer.getInteger("kills", 3);
 
+    /** Of its own: a writer shall not open the knowledge before it begins. */
+    private static final Instant WHEN = Instant.parse("2026-05-04T07:30:00Z");
+
     @TempDir
     private Path folder;
 
     /** The i-th attempt of a run: its id and its note say which, so that a half of it would be seen. */
     static Attempt attempt(String run, int i) {
-        return new Attempt(UUID.nameUUIDFromBytes((run + "-" + i).getBytes()).toString(), Made.NOW, "yard",
+        return new Attempt(UUID.nameUUIDFromBytes((run + "-" + i).getBytes()).toString(), WHEN, "yard",
                 Optional.empty(), Optional.empty(), "tar_spot", "P12D", List.of("clear_2k_sound"), Question.Facts.NONE,
                 Question.Setting.UNKNOWN, "aliph_tar", Optional.empty(), List.of(), Outcome.CLEARED, true,
                 OptionalDouble.of(i), Optional.of((run + " " + i + " ").repeat(200)), Optional.empty(), "0".repeat(12));

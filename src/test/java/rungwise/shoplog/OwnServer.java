@@ -31,6 +31,7 @@ public final class OwnServer implements AutoCloseable {
     private final Optional<Process> disk;
     private final int port = port();
     private Process server;
+    private int databases;
 
     private OwnServer(Path folder, List<String> as, Optional<Process> disk) throws IOException, InterruptedException {
         this.binaries = Server.binaries();
@@ -106,9 +107,15 @@ public final class OwnServer implements AutoCloseable {
                 .redirectOutput(ProcessBuilder.Redirect.appendTo(logFile().toFile()));
     }
 
-    /** Its database, for JDBC. */
-    public String url() {
-        return "jdbc:postgresql://127.0.0.1:" + port + "/postgres?user=postgres";
+    private String url(String database) {
+        return "jdbc:postgresql://127.0.0.1:" + port + "/" + database + "?user=postgres";
+    }
+
+    /** A JDBC URL of an empty database. */
+    public String database() throws SQLException {
+        String name = "log" + ++databases;
+        run("CREATE DATABASE " + name);
+        return url(name);
     }
 
     public boolean runs() {
@@ -121,10 +128,10 @@ public final class OwnServer implements AutoCloseable {
         while (System.nanoTime() < end) {
             if (server == null || !server.isAlive()) {
                 server = command("postgres", "-D", data(), "-p", "" + port, "-k", "", "-c", "listen_addresses=127.0.0.1",
-                        "-c", "fsync=on", "-c", "full_page_writes=on", "-c", "synchronous_commit=off",
+                        "-c", "fsync=on", "-c", "synchronous_commit=off",
                         "-c", "min_wal_size=2MB", "-c", "max_wal_size=1GB").start();
             }
-            try (Connection there = DriverManager.getConnection(url())) {
+            try (Connection there = DriverManager.getConnection(url("postgres"))) {
                 return;
             } catch (SQLException notYet) {
                 TimeUnit.MILLISECONDS.sleep(20);
@@ -135,7 +142,12 @@ public final class OwnServer implements AutoCloseable {
 
     /** Runs SQL past the log. */
     public void run(String... statements) throws SQLException {
-        try (Connection connection = DriverManager.getConnection(url()); var statement = connection.createStatement()) {
+        run(url("postgres"), List.of(statements));
+    }
+
+    /** Runs SQL in one of its databases, past the log. */
+    public static void run(String url, List<String> statements) throws SQLException {
+        try (Connection connection = DriverManager.getConnection(url); var statement = connection.createStatement()) {
             for (String sql : statements) {
                 statement.execute(sql);
             }

@@ -8,7 +8,7 @@ import java.util.concurrent.atomic.AtomicInteger;
 import org.junit.jupiter.api.Assumptions;
 
 /** One real PostgreSQL server for all tests of this process; each test gets a database of its own. */
-final class Server {
+public final class Server {
     private static final AtomicInteger DATABASES = new AtomicInteger();
     private static final Started STARTED = start();
 
@@ -57,7 +57,7 @@ final class Server {
     }
 
     /** A JDBC URL of an empty database, or the test is skipped with the reason. */
-    static String database() {
+    public static String database() {
         String name = "log" + DATABASES.incrementAndGet();
         try (var connection = started().getPostgresDatabase().getConnection();
              var statement = connection.createStatement()) {

@@ -1,0 +1,96 @@
+package rungwise.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.Random;
+import java.util.concurrent.TimeUnit;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import rungwise.Base;
+import rungwise.http.Learning;
+import rungwise.http.Sender;
+import rungwise.http.Service;
+import rungwise.shoplog.Shoplog;
+import rungwise.shoplog.Store;
+
+/**
+ * The program itself, killed as by kill -9 while several send attempts: what was answered with 201 is there once and whole,
+ * and a key sent again after the restart brings the same attempt. Few kills in a build, 200 with the profile {@code hard}.
+ */
+class ServeKilledTest {
+    private static final int KILLS = Math.max(2, Integer.getInteger("kills", 3) - 1);
+    private static final int SENDERS = 4;
+
+    @TempDir
+    private Path folder;
+
+    @ParameterizedTest
+    @EnumSource
+    void what_was_answered_with_201_is_there_once_after_a_kill(Store store) throws Exception {
+        String data = store.place(folder);
+        Sender sender = new Sender();
+        Random random = new Random(85);
+        int doubts = 0;
+        for (int kill = 0; kill < KILLS; kill++) {
+            int before = sender.acknowledged();
+            try (Running serve = new Running(data)) {
+                sender.sendAgain(serve.port);
+                Sender.Crowd crowd = sender.crowd(SENDERS, serve.port, true);
+                long end = System.nanoTime() + TimeUnit.SECONDS.toNanos(20);
+                while (sender.acknowledged() == before && System.nanoTime() < end) {
+                    TimeUnit.MILLISECONDS.sleep(1);
+                }
+                TimeUnit.MILLISECONDS.sleep(random.nextInt(250));
+                serve.kill();
+                assertThat(crowd.stop()).as("refused").isEmpty();
+            }
+            doubts += sender.inDoubt();
+        }
+        try (Learning learning = new Learning(Shoplog.open(data), Base.advisor().knowledge(), false);
+             Service service = Service.start(Base.advisor(), Optional.of(learning), "127.0.0.1", 0)) {
+            sender.holds(service.port());
+            sender.sendAgain(service.port());
+            sender.holds(service.port());
+        }
+        assertThat(sender.acknowledged()).isPositive();
+        System.out.println("crash: " + KILLS + " kills of serve on " + store + ", " + sender.acknowledged()
+                + " attempts answered with 201, " + doubts + " in doubt and sent again, none lost, none twice");
+    }
+
+    /** A process of its own. */
+    private final class Running implements AutoCloseable {
+        private final Process process;
+        private final int port;
+
+        Running(String data) throws IOException {
+            Path natives = Files.createDirectories(folder.resolve("natives"));
+            process = new ProcessBuilder(Path.of(System.getProperty("java.home"), "bin", "java").toString(), "-Xmx256m",
+                    "-XX:TieredStopAtLevel=1", "-Dorg.sqlite.tmpdir=" + natives,
+                    "-Dorg.slf4j.simpleLogger.defaultLogLevel=error", "-cp", System.getProperty("java.class.path"),
+                    Main.class.getName(), "serve", "--port", "0", "--no-learning", "--data", data)
+                    .redirectError(ProcessBuilder.Redirect.INHERIT).start();
+            BufferedReader out = process.inputReader();
+            String line = out.readLine();
+            Matcher found = Pattern.compile("http://127\\.0\\.0\\.1:(\\d+)/").matcher(String.valueOf(line));
+            assertThat(found.find()).as(line).isTrue();
+            port = Integer.parseInt(found.group(1));
+        }
+
+        void kill() throws InterruptedException {
+            process.destroyForcibly().waitFor();
+        }
+
+        @Override
+        public void close() throws InterruptedException {
+            kill();
+        }
+    }
+}
