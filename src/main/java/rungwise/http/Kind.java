@@ -29,7 +29,7 @@ enum Kind {
             "The request was not acknowledged; if the database was lost at that moment, it may have been kept whole. Send it "
                     + "again, with the same Idempotency-Key, when the log is back: it is kept once."),
     LOG_FULL(507, "The disk of the log is full",
-            "Nothing of the request was kept. Make room, then send it again with the same Idempotency-Key.");
+            "The request was not acknowledged. Make room, then send it again with the same Idempotency-Key: it is kept once.");
 
     private final int status;
     private final String title;

@@ -3,9 +3,12 @@ package rungwise.shoplog;
 import java.sql.SQLException;
 import java.util.ArrayDeque;
 import java.util.Deque;
-import java.util.HashSet;
+import java.util.LinkedHashSet;
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import org.jdbi.v3.core.transaction.TransactionException;
+import org.sqlite.SQLiteException;
 
 /** Tells why a database said no. */
 final class Failures {
@@ -29,20 +32,19 @@ final class Failures {
                 break;
             }
         }
-        // the last says what the database said; those above it only that something had failed
-        String beneath = beneath(thrown).stream().reduce((above, below) -> below).map(Throwable::getMessage).or(() ->
-                Optional.ofNullable(thrown.getMessage())).flatMap(m -> m.lines().findFirst()).orElse("")
-                .replaceFirst("\\.$", "");
+        // a server may give up for good while it commits, and has then kept it or not
+        String kept = hasInIt(thrown, TransactionException.class) && !hasInIt(thrown, SQLiteException.class)
+                ? "It was not acknowledged" : "Nothing of it was kept";
         return new LogFailure(why, what + ": " + switch (why) {
-            case FULL -> "the disk is full. Nothing of it was kept; make room and send it again.";
-            case BUSY -> "another holds it. Nothing of it was kept; send it again.";
-            case UNREACHABLE -> beneath + ". Nothing was acknowledged; see that the place is there, may be written and "
+            case FULL -> "the disk is full. " + kept + "; make room and send it again.";
+            case BUSY -> "another holds it. " + kept + "; send it again.";
+            case UNREACHABLE -> said(thrown) + ". Nothing was acknowledged; see that the place is there, may be written and "
                     + "was not made by a newer program, then send it again under the same key.";
         }, thrown);
     }
 
     private static Optional<LogFailure.Cause> cause(SQLException e) {
-        if (e instanceof org.sqlite.SQLiteException file) {
+        if (e instanceof SQLiteException file) {
             return switch (file.getResultCode().code & 0xff) {
                 case SQLITE_FULL -> Optional.of(LogFailure.Cause.FULL);
                 case SQLITE_BUSY, SQLITE_LOCKED -> Optional.of(LogFailure.Cause.BUSY);
@@ -56,10 +58,26 @@ final class Failures {
                 : Optional.empty();
     }
 
-    /** Every SQL error in the chain, also those of a failed rollback. */
-    private static Set<SQLException> beneath(Throwable thrown) {
-        Set<SQLException> found = new java.util.LinkedHashSet<>();
-        Set<Throwable> seen = new HashSet<>();
+    /** What the database said stands deepest; what stands above it says only that something has failed. */
+    private static String said(Throwable thrown) {
+        String said = String.valueOf(thrown.getMessage());
+        for (Throwable one = thrown; one != null; one = one.getCause()) {
+            said = one instanceof SQLException ? String.valueOf(one.getMessage()) : said;
+        }
+        return said.lines().findFirst().orElse("").replaceFirst("\\.$", "");
+    }
+
+    private static boolean hasInIt(Throwable thrown, Class<? extends Throwable> kind) {
+        return all(thrown).stream().anyMatch(kind::isInstance);
+    }
+
+    private static List<SQLException> beneath(Throwable thrown) {
+        return all(thrown).stream().filter(SQLException.class::isInstance).map(SQLException.class::cast).toList();
+    }
+
+    /** Every error in the chain, also those of a failed rollback. */
+    private static Set<Throwable> all(Throwable thrown) {
+        Set<Throwable> seen = new LinkedHashSet<>();
         Deque<Throwable> left = new ArrayDeque<>();
         left.add(thrown);
         while (!left.isEmpty()) {
@@ -68,12 +86,11 @@ final class Failures {
                 continue;
             }
             if (one instanceof SQLException e) {
-                found.add(e);
                 Optional.ofNullable(e.getNextException()).ifPresent(left::add);
             }
             Optional.ofNullable(one.getCause()).ifPresent(left::add);
-            left.addAll(java.util.List.of(one.getSuppressed()));
+            left.addAll(List.of(one.getSuppressed()));
         }
-        return found;
+        return seen;
     }
 }

@@ -1,8 +1,8 @@
 package rungwise.shoplog;
 
 /**
- * The log could not be read or written. What was to be kept is not in it, not even in part; only where it could not be
- * reached may it be in it whole, as a server may be lost after it has kept something and before it could say so.
+ * The log could not be read or written. What was to be kept is not in it, not even in part; only where a server was
+ * lost may it be in it whole, as that may happen after it has kept something and before it could say so.
  */
 public final class LogFailure extends RuntimeException {
     private static final long serialVersionUID = 1L;

@@ -26,6 +26,8 @@ record Place(String url, Optional<Path> folder) {
     static final String NEWEST = "1";
     private static final String FILE = "attempts.db";
     private static final int WAIT_MILLIS = 5_000;
+    /** So long a request waits for a server that is away. */
+    private static final int SERVER_WAIT_MILLIS = 3_000;
     private static final int IDLE_MILLIS = 120_000;
     private static final int FILE_CONNECTIONS = 3;
     private static final int SERVER_CONNECTIONS = 8;
@@ -71,7 +73,7 @@ record Place(String url, Optional<Path> folder) {
         HikariConfig config = new HikariConfig();
         config.setJdbcUrl(url);
         config.setPoolName("log");
-        config.setConnectionTimeout(WAIT_MILLIS);
+        config.setConnectionTimeout(isFile() ? WAIT_MILLIS : SERVER_WAIT_MILLIS);
         config.setMinimumIdle(1);
         config.setMaximumPoolSize(isFile() ? FILE_CONNECTIONS : SERVER_CONNECTIONS);
         if (isFile()) {

@@ -105,7 +105,7 @@ class CrashTest {
     private int runAndKill(String data, String run, int afterMillis) throws IOException, InterruptedException {
         Path natives = Files.createDirectories(folder.resolve("natives"));
         Process child = new ProcessBuilder(Path.of(System.getProperty("java.home"), "bin", "java").toString(), "-Xmx128m",
-                "-XX:TieredStopAtLevel=1", "-Dorg.sqlite.tmpdir=" + natives,
+                "-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC", "-Dorg.sqlite.tmpdir=" + natives,
                 "-Dorg.slf4j.simpleLogger.defaultLogLevel=error", "-cp", System.getProperty("java.class.path"),
                 Writer.class.getName(), data, run).redirectError(ProcessBuilder.Redirect.INHERIT).start();
         int kept = 0;
