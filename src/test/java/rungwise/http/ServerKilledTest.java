@@ -30,7 +30,7 @@ import rungwise.shoplog.Shoplog;
  * {@code hard}.
  */
 class ServerKilledTest {
-    private static final int KILLS = Math.max(2, Integer.getInteger("kills", 3) - 1);
+    private static final int KILLS = Integer.getInteger("kills", 3);
     private static final int SENDERS = 4;
     /** More than the service has threads. */
     private static final int CROWD = 300;
