@@ -39,7 +39,7 @@ final class Failures {
             case FULL -> "the disk is full. " + kept + "; make room and send it again.";
             case BUSY -> "another holds it. " + kept + "; send it again.";
             case UNREACHABLE -> said(thrown) + ". Nothing was acknowledged; see that the place is there, may be written and "
-                    + "was not made by a newer program, then send it again under the same key.";
+                    + "was not made by a newer program, then send it again.";
         }, thrown);
     }
 

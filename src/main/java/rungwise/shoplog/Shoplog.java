@@ -39,7 +39,7 @@ public final class Shoplog implements AutoCloseable {
     /** While a server is away each waits for seconds; more than these hear at once that they shall come again. */
     private static final int AT_ONCE = 100;
     /** Any number of our own: who writes holds it until the end, so that seq grows in the order of commits. */
-    private static final long WRITERS = 8_420_001;
+    static final long WRITERS = 8_420_001;
     private static final String INSERT = "INSERT INTO attempt (id, shop, spot, at_millis, contaminant, surface, "
             + "age_hours, warmest_c, method, outcome, prepared, idempotency_key, fingerprint, body) VALUES (:id, :shop, "
             + ":spot, :at, :contaminant, :surface, :age, :warmest, :method, :outcome, :prepared, :key, :fingerprint, "
