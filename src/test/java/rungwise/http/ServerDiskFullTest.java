@@ -44,7 +44,7 @@ class ServerDiskFullTest {
     }
 
     @AfterEach
-    void stop() throws Exception {
+    void stop() {
         if (service != null) {
             service.close();
             learning.close();

@@ -50,7 +50,7 @@ class ServerKilledTest {
     }
 
     @AfterAll
-    static void stopServer() throws Exception {
+    static void stopServer() {
         if (server != null) {
             server.close();
         }

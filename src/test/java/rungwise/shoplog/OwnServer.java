@@ -20,6 +20,7 @@ import org.junit.jupiter.api.Assumptions;
  * disk unless a client asks for it: what holds here then holds by what the log asks for, not by how the server was set.
  */
 public final class OwnServer implements AutoCloseable {
+    private static final String LEFT_OUT = "The full disk of a server was left out: ";
     private static final Duration STARTS_WITHIN = Duration.ofSeconds(30);
     /** Below the ports that a system gives out by itself, so that nobody takes it while the server is away. */
     private static final int PORTS_FROM = 20_000;
@@ -38,6 +39,7 @@ public final class OwnServer implements AutoCloseable {
         this.folder = folder;
         this.as = as;
         this.disk = disk;
+        Runtime.getRuntime().addShutdownHook(new Thread(this::end));
         Process made = command("initdb", "-D", data(), "-U", "postgres", "-A", "trust", "-E", "UTF8", "--no-locale", "--no-sync",
                 "--wal-segsize=1").start();
         if (made.waitFor() != 0) {
@@ -60,20 +62,31 @@ public final class OwnServer implements AutoCloseable {
      */
     public static OwnServer onDiskOf(int megabytes, Path folder) throws IOException, InterruptedException {
         Server.binaries();
-        Process disk;
+        Optional<Process> disk = Optional.empty();
         String said;
         try {
-            disk = new ProcessBuilder("unshare", "-Urm", "sh", "-c", "mount -t tmpfs -o mode=777,size=" + megabytes
-                    + "m tmpfs '" + folder + "' && echo mounted && exec cat").redirectErrorStream(true).start();
-            said = disk.inputReader().readLine();
+            disk = Optional.of(new ProcessBuilder("unshare", "-Urm", "sh", "-c", "mount -t tmpfs -o mode=777,size=" + megabytes
+                    + "m tmpfs '" + folder + "' && echo mounted && exec cat").redirectErrorStream(true).start());
+            said = disk.get().inputReader().readLine();
         } catch (IOException e) {
-            disk = null;
             said = e.getMessage();
         }
-        Assumptions.assumeTrue("mounted".equals(said),
-                "The full disk of a server was left out: no small disk can be mounted here (" + said + ")");
-        return new OwnServer(folder, List.of("nsenter", "-t", "" + disk.pid(), "-U", "-m", "--preserve-credentials",
-                "unshare", "-U"), Optional.of(disk));
+        Assumptions.assumeTrue("mounted".equals(said), LEFT_OUT + "no small disk can be mounted (" + said + ")");
+        List<String> as = List.of("nsenter", "-t", "" + disk.orElseThrow().pid(), "-U", "-m", "--preserve-credentials",
+                "unshare", "-U");
+        List<String> probe = new ArrayList<>(as);
+        probe.add("true");
+        boolean enters;
+        try {
+            enters = new ProcessBuilder(probe).start().waitFor() == 0;
+        } catch (IOException e) {
+            enters = false;
+        }
+        if (!enters) {
+            disk.ifPresent(Process::destroyForcibly);
+        }
+        Assumptions.assumeTrue(enters, LEFT_OUT + "no process gets to the small disk (nsenter)");
+        return new OwnServer(folder, as, disk);
     }
 
     private static int port() throws IOException {
@@ -190,8 +203,15 @@ public final class OwnServer implements AutoCloseable {
     }
 
     @Override
-    public void close() throws InterruptedException {
-        kill();
+    public void close() {
+        end();
+    }
+
+    private void end() {
+        if (server != null) {
+            server.descendants().forEach(ProcessHandle::destroyForcibly);
+            server.destroyForcibly();
+        }
         disk.ifPresent(Process::destroyForcibly);
     }
 }
