@@ -78,6 +78,7 @@ class ServeKilledTest {
                     "-Dorg.slf4j.simpleLogger.defaultLogLevel=error", "-cp", System.getProperty("java.class.path"),
                     Main.class.getName(), "serve", "--port", "0", "--no-learning", "--data", data)
                     .redirectError(ProcessBuilder.Redirect.INHERIT).start();
+            Runtime.getRuntime().addShutdownHook(new Thread(process::destroyForcibly));
             BufferedReader out = process.inputReader();
             String line = out.readLine();
             Matcher found = Pattern.compile("http://127\\.0\\.0\\.1:(\\d+)/").matcher(String.valueOf(line));

@@ -18,7 +18,9 @@ final class Writer {
             Attempt attempt = CrashTest.attempt(args[1], i);
             log.add(attempt, Optional.of(key(args[1], i)));
             System.out.println("kept " + i);
-            System.out.flush();
+            if (System.out.checkError()) {
+                return; // nobody listens any more: the test was ended
+            }
         }
     }
 }
