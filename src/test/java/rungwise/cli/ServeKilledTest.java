@@ -49,7 +49,7 @@ class ServeKilledTest {
                 while (sender.acknowledged() == before && System.nanoTime() < end) {
                     TimeUnit.MILLISECONDS.sleep(1);
                 }
-                TimeUnit.MILLISECONDS.sleep(random.nextInt(250));
+                TimeUnit.MILLISECONDS.sleep(50 + random.nextInt(400));
                 serve.kill();
                 assertThat(crowd.stop()).as("refused").isEmpty();
             }
