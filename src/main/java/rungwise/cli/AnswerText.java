@@ -139,7 +139,10 @@ final class AnswerText {
 
     private void wear(String label, List<Answer.Ppe> ppe) {
         if (!ppe.isEmpty()) {
-            out.println(label + ppe.stream().map(p -> words(p.item())).collect(Collectors.joining(", ")));
+            Map<String, List<String>> byPlace = ppe.stream().collect(Collectors.groupingBy(p -> p.where().orElse(""),
+                    TreeMap::new, Collectors.mapping(p -> words(p.item()), Collectors.toList())));
+            out.println(label + byPlace.entrySet().stream().map(e -> (e.getKey().isEmpty() ? "" : e.getKey() + ": ")
+                    + String.join(", ", e.getValue())).collect(Collectors.joining("; ")));
         }
     }
 

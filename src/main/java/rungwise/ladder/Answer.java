@@ -114,7 +114,16 @@ public record Answer(String revision, Question question, List<Assumed> assumed, 
     public record Risk(String text, List<Because> because) {
     }
 
-    public record Ppe(String item, List<Because> because) {
+    /**
+     * What to wear or arrange.
+     *
+     * @param where the place that was not told and for which alone it is needed; empty = everywhere
+     */
+    public record Ppe(String item, Optional<String> where, List<Because> because) {
+        /** Of two demands for one item the one that holds everywhere counts. */
+        Ppe orEverywhere(Ppe other) {
+            return where.isEmpty() ? this : other;
+        }
     }
 
     /** A gate with its state: open (still to be met), met, refused. */

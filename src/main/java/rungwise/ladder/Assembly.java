@@ -138,12 +138,17 @@ final class Assembly {
 
     /** What a method asks for here, whether it is a rung or first aid. */
     List<Answer.Ppe> ppe(String method) {
-        Map<String, List<Because>> items = new TreeMap<>();
+        Map<String, List<Concluded<Protect>>> items = new TreeMap<>();
         for (Concluded<Protect> protect : join(candidacy.judged(method).protects(), candidacy.general().protects())) {
-            protect.conclusion().items().forEach(i -> items.computeIfAbsent(i, n -> new ArrayList<>())
-                    .add(protect.because()));
+            protect.conclusion().items().forEach(i -> items.computeIfAbsent(i, n -> new ArrayList<>()).add(protect));
         }
-        return items.entrySet().stream().map(e -> new Answer.Ppe(e.getKey(), e.getValue())).toList();
+        return items.entrySet().stream().map(e -> new Answer.Ppe(e.getKey(), where(e.getValue()),
+                e.getValue().stream().map(Concluded::because).toList())).toList();
+    }
+
+    private static Optional<String> where(List<Concluded<Protect>> demands) {
+        List<String> places = demands.stream().map(d -> d.conclusion().where()).distinct().toList();
+        return places.contains("") ? Optional.empty() : Optional.of(String.join(" or ", places));
     }
 
     private List<Answer.GateState> gates(Choice choice) {

@@ -166,8 +166,14 @@ public final class SpotAdvisor {
                         Figures.thousandths(Math.min(1, able.mean() + half)), moved.isEmpty() ? r.chance().basis() : "learned"),
                 r.minutes(), r.agent(), r.dwell(), r.staysWet(), r.window(), r.pressureBar(), r.tool(), r.technique(), r.tries(),
                 r.level(), r.stopSigns(), parts(same, Answer.Rung::risks, Answer.Risk::text),
-                parts(same, Answer.Rung::ppe, Answer.Ppe::item), parts(same, Answer.Rung::gates, Answer.GateState::id),
+                ppe(same), parts(same, Answer.Rung::gates, Answer.GateState::id),
                 r.waste(), bridges, allowed(judged.ifCleared(), mix), allowed(judged.ifMarked(), mix), because);
+    }
+
+    private static List<Answer.Ppe> ppe(List<Answer.Rung> same) {
+        Map<String, Answer.Ppe> items = new LinkedHashMap<>();
+        same.forEach(r -> r.ppe().forEach(p -> items.merge(p.item(), p, Answer.Ppe::orEverywhere)));
+        return List.copyOf(items.values());
     }
 
     private static <T> List<T> parts(List<Answer.Rung> same, Function<Answer.Rung, List<T>> part,

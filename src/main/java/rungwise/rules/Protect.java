@@ -2,14 +2,22 @@ package rungwise.rules;
 
 import java.util.List;
 
-/** What the person wears or arranges. Items are only ever added. */
-public record Protect(String method, List<String> items, String figures) implements Conclusion {
+/**
+ * What the person wears or arranges. Items are only ever added.
+ *
+ * @param where the place that was not told and for which it is needed; empty = everywhere
+ */
+public record Protect(String method, List<String> items, String figures, String where) implements Conclusion {
     public Protect {
         items = List.copyOf(items);
     }
 
+    public Protect(String method, List<String> items, String figures) {
+        this(method, items, figures, "");
+    }
+
     @Override
     public String key() {
-        return method + " " + items + " " + figures;
+        return method + " " + items + " " + figures + " " + where;
     }
 }
