@@ -47,6 +47,7 @@ final class Routes {
         gets.put("/health/live", ctx -> fresh(ctx, Map.of("live", true)));
         gets.put("/health/ready", ctx -> {
             if (!ready.getAsBoolean()) {
+                ctx.header("Connection", "close");
                 throw new Refused(Kind.NOT_READY, "The service is stopping.");
             }
             fresh(ctx, Map.of("ready", true, "revision", revision));
