@@ -2,9 +2,11 @@ package rungwise.ladder;
 
 import java.util.List;
 import java.util.Optional;
+import rungwise.knowledge.Agent;
 import rungwise.knowledge.AirHazard;
 import rungwise.knowledge.Dissociation;
 import rungwise.knowledge.Exposure;
+import rungwise.knowledge.KnowledgeBase;
 import rungwise.science.Acidity;
 
 /** What an agent holds in water, as chemistry reckons with it. */
@@ -19,6 +21,14 @@ final class Dissolved {
     /** mol/l of a percentage by weight; water weighs a kilogram a litre, which errs by under 5 % up to a tenth. */
     static Optional<Double> molar(Exposure what, double percent) {
         return what.molarMass().map(mass -> percent * GRAMS_PER_PERCENT / mass);
+    }
+
+    /** All that an agent holds; empty where one of them cannot be reckoned with. */
+    static Optional<List<Acidity.Solute>> solutes(Agent agent, KnowledgeBase base) {
+        List<Optional<Acidity.Solute>> all = agent.dissolved().entrySet().stream()
+                .map(held -> solute(base.exposures().get(held.getKey()), held.getValue())).toList();
+        return all.stream().allMatch(Optional::isPresent) ? Optional.of(all.stream().flatMap(Optional::stream).toList())
+                : Optional.empty();
     }
 
     /** Empty where its constants or its molar mass are not known. */

@@ -25,16 +25,13 @@ import rungwise.science.Breathing;
 final class Fumes {
     private final Map<String, List<Worn>> byAgent = new HashMap<>();
 
-    private record Worn(Exposure what, double limitPpm, Respirator respirator, double maximumPpm) {
+    private record Worn(Exposure what, double limitPpm, Respirator respirator, double maximumPpm, Optional<String> unknown) {
     }
 
-    private final Gases gases;
-
-    Fumes(KnowledgeBase base) {
-        gases = new Gases(base);
+    Fumes(KnowledgeBase base, Gases gases) {
         base.agents().values().forEach(agent -> {
             List<Worn> worn = base.exposures().values().stream().filter(e -> isHeld(e, agent))
-                    .flatMap(e -> worn(e, base).stream()).toList();
+                    .flatMap(e -> worn(e, base, gases.whyNot(agent, e)).stream()).toList();
             if (!worn.isEmpty()) {
                 byAgent.put(agent.id(), worn);
             }
@@ -46,7 +43,7 @@ final class Fumes {
         for (Candidate candidate : candidates) {
             Agent agent = candidate.use().agent();
             byAgent.getOrDefault(agent.id(), List.of()).forEach(w -> fumes.add(new Fume(candidate.name(), agent.name(), bay,
-                    w.what(), w.limitPpm(), w.respirator(), w.maximumPpm(), gases.whyNot(agent, w.what()))));
+                    w.what(), w.limitPpm(), w.respirator(), w.maximumPpm(), w.unknown())));
         }
         return fumes;
     }
@@ -56,7 +53,7 @@ final class Fumes {
     }
 
     /** Only what has a limit as a gas: what is limited as a mist or dust alone does not rise by itself. */
-    private static Optional<Worn> worn(Exposure what, KnowledgeBase base) {
+    private static Optional<Worn> worn(Exposure what, KnowledgeBase base, Optional<String> unknown) {
         if (what.hazard() == AirHazard.VAPOUR || what.hazard() == AirHazard.DUST) {
             return Optional.empty();
         }
@@ -65,7 +62,7 @@ final class Fumes {
         return limit.isEmpty() ? Optional.empty() : base.respirators().values().stream()
                 .filter(r -> r.against().contains(what.hazard()))
                 .min(Comparator.comparingDouble(Respirator::factor).thenComparing(Respirator::id))
-                .map(r -> new Worn(what, limit.getAsDouble(), r, Breathing.maximumUse(r.factor(), limit.getAsDouble(), dangerous)));
+                .map(r -> new Worn(what, limit.getAsDouble(), r, Breathing.maximumUse(r.factor(), limit.getAsDouble(), dangerous), unknown));
     }
 
     /** The lowest of all that may be breathed; empty where it has no limit as a gas. */

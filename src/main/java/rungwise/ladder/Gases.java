@@ -50,21 +50,15 @@ final class Gases {
     }
 
     private static List<Gas> of(Agent agent, KnowledgeBase base) {
-        List<Acidity.Solute> all = new ArrayList<>();
-        boolean known = true;
-        for (Map.Entry<String, Double> held : agent.dissolved().entrySet()) {
-            Optional<Acidity.Solute> solute = Dissolved.solute(base.exposures().get(held.getKey()), held.getValue());
-            known &= solute.isPresent();
-            solute.ifPresent(all::add);
-        }
+        Optional<List<Acidity.Solute>> all = Dissolved.solutes(agent, base);
         List<Gas> gases = new ArrayList<>();
         for (Map.Entry<String, Double> held : agent.dissolved().entrySet()) {
             Exposure what = base.exposures().get(held.getKey());
             Optional<Double> molar = Dissolved.molar(what, held.getValue());
             if (what.henry().isPresent() && molar.isPresent() && Fumes.limit(what).isPresent()) {
                 // where something is dissolved that nobody can reckon with, all of it counts as free
-                Optional<Acidity.Solute> solute = known ? Dissolved.solute(what, held.getValue()) : Optional.empty();
-                double share = solute.map(s -> s.uncharged(Acidity.acidity(all))).orElse(1.0);
+                double share = all.flatMap(solutes -> Dissolved.solute(what, held.getValue())
+                        .map(s -> s.uncharged(Acidity.acidity(solutes)))).orElse(1.0);
                 gases.add(new Gas(what, held.getValue(), molar.get() * share, what.henry().get().law()));
             }
         }

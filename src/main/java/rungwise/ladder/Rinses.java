@@ -1,13 +1,12 @@
 package rungwise.ladder;
 
-import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.concurrent.ConcurrentHashMap;
 import rungwise.knowledge.Agent;
 import rungwise.knowledge.Basis;
 import rungwise.knowledge.Figures;
@@ -18,7 +17,7 @@ import rungwise.science.Hardness;
 
 /**
  * How much rinsing is enough after an agent: until the film that clings is as neutral as the water itself and hardly any of
- * the agent is left. Worked out once for a knowledge base.
+ * the agent is left. Worked out once for each agent that is asked for.
  */
 final class Rinses {
     private static final double CLINGS = Acidity.CLINGS_L_M2;
@@ -38,7 +37,7 @@ final class Rinses {
     private final KnowledgeBase base;
     private final Acidity.TapWater tap;
     private final String water;
-    private final Map<String, Answer.Rinse> byAgent = new HashMap<>();
+    private final Map<String, Optional<Answer.Rinse>> byAgent = new ConcurrentHashMap<>();
 
     /** With a water of which nothing was told. */
     Rinses(KnowledgeBase base) {
@@ -49,7 +48,6 @@ final class Rinses {
         this.base = base;
         this.tap = new Acidity.TapWater(Hardness.alkalinityM(Math.max(LEAST_MG_L, alkalinityMgL)), TAP_ACIDITY);
         this.water = water;
-        base.agents().values().forEach(a -> of(a).ifPresent(r -> byAgent.put(a.id(), r)));
     }
 
     /**
@@ -69,7 +67,7 @@ final class Rinses {
 
     /** Empty where the agent leaves nothing behind. */
     Optional<Answer.Rinse> after(Agent agent) {
-        return Optional.ofNullable(byAgent.get(agent.id()));
+        return byAgent.computeIfAbsent(agent.id(), id -> of(agent));
     }
 
     /** After all of them: the longest. */
@@ -79,16 +77,9 @@ final class Rinses {
     }
 
     private Optional<Answer.Rinse> of(Agent agent) {
-        List<Acidity.Solute> solutes = new ArrayList<>();
-        boolean all = !agent.dissolved().isEmpty();
-        for (Map.Entry<String, Double> held : agent.dissolved().entrySet()) {
-            Optional<Acidity.Solute> solute = Dissolved.solute(base.exposures().get(held.getKey()), held.getValue());
-            all &= solute.isPresent();
-            solute.ifPresent(solutes::add);
-        }
-        boolean known = all;
-        Optional<Answer.Rinse> computed = known ? computed(agent, solutes) : Optional.empty();
-        return computed.or(() -> stated(agent, known ? agent.name() + " takes more than " + MOST_PASSES + " passes"
+        Optional<List<Acidity.Solute>> solutes = Dissolved.solutes(agent, base).filter(all -> !all.isEmpty());
+        Optional<Answer.Rinse> computed = solutes.flatMap(all -> computed(agent, all));
+        return computed.or(() -> stated(agent, solutes.isPresent() ? agent.name() + " takes more than " + MOST_PASSES + " passes"
                 : "what is dissolved in " + agent.name() + " is not stated"));
     }
 
