@@ -51,6 +51,7 @@ final class Candidacy {
     private final Map<String, Choice> choices = new HashMap<>();
     private final Map<String, Judged> onSurface;
     private final Gates gates;
+    private final Shelf shelf;
     private Judged general = Judged.NOTHING;
     private List<Concluded<NeighbourNote>> neighbourNotes = List.of();
 
@@ -61,6 +62,7 @@ final class Candidacy {
         this.standing = standing;
         this.worked = worked;
         this.question = question;
+        this.shelf = new Shelf(question, base);
         this.scene = scene;
         this.onSurface = standing.on(scene.surface());
         this.gates = new Gates(question);
@@ -100,7 +102,7 @@ final class Candidacy {
         double[] refining = !method.removesFilm() ? new double[0] : method.correction().stream()
                 .map(base.methods()::get).filter(m -> m != null && m.family().equals("polish"))
                 .mapToDouble(m -> m.severity().filmMicrons()).toArray();
-        return new Candidate(use, new Shelf(question, base).lacks(method).isEmpty(), FilmBudget.used(method.severity().filmMicrons(), refining),
+        return new Candidate(use, shelf.lacks(method).isEmpty(), FilmBudget.used(method.severity().filmMicrons(), refining),
                 Math.max(0, cap - contactDone),
                 method.doneBy().filter(question.done()::contains).isPresent() ? 0 : method.tries() - triesDone);
     }

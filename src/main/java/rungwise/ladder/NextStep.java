@@ -67,7 +67,7 @@ final class NextStep {
     /** A gentler method that only the weather bars is worth waiting for. */
     private Optional<Answer.Next> weather(List<Answer.Rung> rungs) {
         Optional<Choice> waiting = candidacy.all().keySet().stream().filter(candidacy::waitsForWeather)
-                .filter(id -> question.tried().stream().noneMatch(t -> t.method().filter(id::equals).isPresent()))
+                .filter(id -> !question.hasTried(id))
                 .map(candidacy::choice).filter(c -> c.mean(ladder.belief()) >= Worth.REAL_FROM && !c.takesFilm()
                         && !c.isSlow())
                 .min(java.util.Comparator.comparing(Choice::own));
