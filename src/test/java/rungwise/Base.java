@@ -1,12 +1,19 @@
 package rungwise;
 
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import rungwise.knowledge.Mappers;
 import rungwise.ladder.Advisor;
 import rungwise.ladder.Answer;
 import rungwise.ladder.Opened;
 import rungwise.ladder.QuestionReader;
+import tools.jackson.databind.JsonNode;
 
 /** The built-in knowledge and rules, opened once for all tests. */
 public final class Base {
@@ -30,6 +37,17 @@ public final class Base {
 
     public static boolean bars(Answer answer, String method) {
         return answer.barred().stream().anyMatch(b -> b.method().equals(method));
+    }
+
+    /** The entries of all YAML lists in a folder, file by file. */
+    public static List<JsonNode> entries(Path folder) throws IOException {
+        List<JsonNode> all = new ArrayList<>();
+        try (Stream<Path> files = Files.list(folder)) {
+            for (Path file : files.filter(f -> f.toString().endsWith(".yaml")).sorted().toList()) {
+                Mappers.yaml().readTree(Files.readString(file)).forEach(all::add);
+            }
+        }
+        return all;
     }
 
     public static <T> Map<String, T> with(Map<String, T> map, String id, T item) {

@@ -3,9 +3,7 @@ package rungwise.cases;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
@@ -13,9 +11,9 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
+import rungwise.Base;
 import rungwise.cli.CaseFile;
 import rungwise.knowledge.KnowledgeBase;
-import rungwise.knowledge.Mappers;
 import rungwise.ladder.Advisor;
 import rungwise.ladder.Opened;
 import tools.jackson.databind.JsonNode;
@@ -25,18 +23,12 @@ class CasesTest {
     private static final Path FOLDER = Path.of("src/test/resources/cases");
 
     static List<JsonNode> cases() throws IOException {
-        List<JsonNode> all = new ArrayList<>();
-        try (Stream<Path> files = Files.list(FOLDER)) {
-            for (Path file : files.filter(f -> f.toString().endsWith(".yaml")).sorted().toList()) {
-                Mappers.yaml().readTree(Files.readString(file)).forEach(all::add);
-            }
-        }
-        return all;
+        return Base.entries(FOLDER);
     }
 
     @TestFactory
     Stream<DynamicTest> every_case_is_answered_as_its_source_says() throws IOException {
-        CaseFile file = new CaseFile(rungwise.Base.advisor());
+        CaseFile file = new CaseFile(Base.advisor());
         return cases().stream().map(one -> DynamicTest.dynamicTest(one.path("name").asString(),
                 () -> assertThat(file.differences(one)).isEmpty()));
     }
@@ -53,7 +45,7 @@ class CasesTest {
 
     @Test
     void every_published_source_that_a_case_names_is_known() throws IOException {
-        KnowledgeBase base = rungwise.Base.advisor().knowledge();
+        KnowledgeBase base = Base.advisor().knowledge();
         Set<String> unknown = new TreeSet<>();
         for (JsonNode one : cases()) {
             for (String source : one.path("source").asString().split(",\\s*")) {

@@ -3,9 +3,7 @@ package rungwise.cases;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 import java.util.Map;
@@ -62,11 +60,11 @@ class EveryEntryHasACaseTest {
 
     @Test
     void no_entry_is_without_a_case() throws IOException {
-        cases(CASES).forEach(this::ladder);
-        cases(IDENTIFY).forEach(this::identification);
-        cases(SCIENCE).forEach(this::named);
-        cases(SCIENCE).forEach(one -> ofSafety.add(one.path("exposure").asString("")));
-        cases(PRODUCTS).forEach(this::product);
+        Base.entries(CASES).forEach(this::ladder);
+        Base.entries(IDENTIFY).forEach(this::identification);
+        Base.entries(SCIENCE).forEach(this::named);
+        Base.entries(SCIENCE).forEach(one -> ofSafety.add(one.path("exposure").asString("")));
+        Base.entries(PRODUCTS).forEach(this::product);
         follow();
         Map<String, Set<String>> never = new TreeMap<>();
         kinds().forEach((kind, ids) -> {
@@ -111,16 +109,6 @@ class EveryEntryHasACaseTest {
         kinds.put("waste", known.wastes().keySet());
         kinds.put("levels", known.levels().keySet());
         return kinds;
-    }
-
-    private static List<JsonNode> cases(Path folder) throws IOException {
-        List<JsonNode> all = new ArrayList<>();
-        try (Stream<Path> files = Files.list(folder)) {
-            for (Path file : files.filter(f -> f.toString().endsWith(".yaml")).sorted().toList()) {
-                Mappers.yaml().readTree(Files.readString(file)).forEach(all::add);
-            }
-        }
-        return all;
     }
 
     private void ladder(JsonNode one) {

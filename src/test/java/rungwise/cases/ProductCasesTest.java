@@ -22,6 +22,7 @@ import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
 import org.junit.jupiter.api.io.TempDir;
+import rungwise.Base;
 import rungwise.knowledge.Agent;
 import rungwise.knowledge.AirLimit;
 import rungwise.knowledge.Exposure;
@@ -65,13 +66,7 @@ class ProductCasesTest {
     }
 
     private static List<JsonNode> cases() throws IOException {
-        List<JsonNode> cases = new ArrayList<>();
-        try (Stream<Path> files = Files.list(FOLDER)) {
-            for (Path file : files.filter(f -> f.toString().endsWith(".yaml")).sorted().toList()) {
-                Mappers.yaml().readTree(Files.readString(file)).forEach(cases::add);
-            }
-        }
-        return cases;
+        return Base.entries(FOLDER);
     }
 
     @TestFactory

@@ -28,13 +28,7 @@ class IdentifyCasesTest {
     private static final Identifier IDENTIFIER = new Identifier(Base.advisor());
 
     private static List<JsonNode> cases() throws IOException {
-        List<JsonNode> all = new ArrayList<>();
-        try (Stream<Path> files = Files.list(FOLDER)) {
-            for (Path file : files.filter(f -> f.toString().endsWith(".yaml")).sorted().toList()) {
-                Mappers.yaml().readTree(Files.readString(file)).forEach(all::add);
-            }
-        }
-        return all;
+        return Base.entries(FOLDER);
     }
 
     @TestFactory
