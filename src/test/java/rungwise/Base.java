@@ -12,7 +12,9 @@ import rungwise.knowledge.Mappers;
 import rungwise.ladder.Advisor;
 import rungwise.ladder.Answer;
 import rungwise.ladder.Opened;
-import rungwise.ladder.QuestionReader;
+import rungwise.question.QuestionReader;
+import rungwise.rules.Because;
+import rungwise.text.Texts;
 import tools.jackson.databind.JsonNode;
 
 /** The built-in knowledge and rules, opened once for all tests. */
@@ -54,5 +56,10 @@ public final class Base {
         Map<String, T> all = new java.util.TreeMap<>(map);
         all.put(id, item);
         return all;
+    }
+
+    /** What a reason found, in words. */
+    public static String found(Because because) {
+        return Texts.ENGLISH.of(because.figures());
     }
 }

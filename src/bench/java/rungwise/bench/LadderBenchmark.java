@@ -19,8 +19,8 @@ import rungwise.knowledge.Mappers;
 import rungwise.ladder.Advisor;
 import rungwise.ladder.Answer;
 import rungwise.ladder.Opened;
-import rungwise.ladder.Question;
-import rungwise.ladder.QuestionReader;
+import rungwise.question.Question;
+import rungwise.question.QuestionReader;
 
 /** One ladder with its whole because, warm, one thread, in process; the median is the figure to read. */
 @State(Scope.Benchmark)

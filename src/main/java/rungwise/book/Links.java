@@ -60,8 +60,8 @@ final class Links {
 
     /** What the rules said, each with a link to its rule. */
     DomContent reasons(List<Because> reasons) {
-        return listed(reasons.stream().map(b -> rules.containsKey(b.rule())
-                ? (DomContent) a(b.says()).withHref(root + Chapter.RULE.path(b.rule())) : text(b.says()))
+        return listed(reasons.stream().map(b -> rules.containsKey(b.name())
+                ? (DomContent) a(b.says()).withHref(root + Chapter.RULE.path(b.name())) : text(b.says()))
                 .toList(), " ");
     }
 

@@ -6,7 +6,7 @@ import rungwise.knowledge.Contaminant;
 import rungwise.knowledge.Mappers;
 import rungwise.ladder.Advisor;
 import rungwise.ladder.Answer;
-import rungwise.ladder.QuestionReader;
+import rungwise.question.QuestionReader;
 import tools.jackson.databind.node.ObjectNode;
 
 /** Asks for the ladder of a hardened deposit where it has one: on sound clear, on woven fabric, or else where it may. */

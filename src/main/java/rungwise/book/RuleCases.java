@@ -10,8 +10,8 @@ import java.util.TreeMap;
 import java.util.stream.Stream;
 import rungwise.knowledge.Mappers;
 import rungwise.ladder.Advisor;
-import rungwise.ladder.BadQuestion;
-import rungwise.ladder.QuestionReader;
+import rungwise.question.BadQuestion;
+import rungwise.question.QuestionReader;
 import rungwise.rules.RuleBook;
 import tools.jackson.databind.JsonNode;
 

@@ -17,6 +17,8 @@ import rungwise.knowledge.KnowledgeBase;
 import rungwise.knowledge.Sentence;
 import rungwise.ladder.Answer;
 import rungwise.rules.Because;
+import rungwise.text.Texts;
+import rungwise.workup.Wet;
 
 /** An answer for a person at a wash bay: the next step first, then the ladder, then what was left out and why. */
 final class AnswerText {
@@ -99,7 +101,7 @@ final class AnswerText {
     /** Bars by reason, as one reason often bars several; what is merely made for something else is only counted. */
     private void never(List<Answer.Barred> barred) {
         List<Answer.Barred> elsewhere = barred.stream().filter(b -> b.because().stream()
-                .anyMatch(r -> FOR_SOMETHING_ELSE.contains(r.rule()))).toList();
+                .anyMatch(r -> FOR_SOMETHING_ELSE.contains(r.name()))).toList();
         Map<String, List<String>> byReason = new LinkedHashMap<>();
         barred.stream().filter(b -> !elsewhere.contains(b)).forEach(b -> byReason.computeIfAbsent(b.because().get(0)
                 .says() + b.opensWith().map(o -> " (" + opens(o) + ")").orElse(""), r -> new ArrayList<>())
@@ -158,7 +160,7 @@ final class AnswerText {
         rung.risks().forEach(r -> out.println("  Mind: " + r.text()));
     }
 
-    private void wet(String label, Answer.Wet wet) {
+    private void wet(String label, Wet wet) {
         if (wet.basis().equals("computed")) {
             out.println(label + span(wet) + wet.atOnce().spots()
                     .map(s -> s + (s == 1 ? " spot" : " spots")).or(() -> wet.atOnce().areaM2().map(m -> Figures.text(m) + " m²"))
@@ -166,7 +168,7 @@ final class AnswerText {
         }
     }
 
-    private static String span(Answer.Wet wet) {
+    private static String span(Wet wet) {
         String from = minutes(wet.fromSeconds());
         String to = minutes(wet.toSeconds());
         return from.equals(to) ? from : from + " to " + to;
@@ -232,10 +234,12 @@ final class AnswerText {
     private void reasons(List<Because> reasons) {
         for (Because because : reasons) {
             out.println("  " + because.says() + (because.cause().isEmpty() ? "" : " " + because.cause()));
-            because.facts().stream().filter(f -> !f.isEmpty()).forEach(f -> out.println("      found: " + f));
-            out.println("      rule " + because.rule() + ", " + because.basis().name().toLowerCase(Locale.ROOT)
-                    .replace('_', ' ') + (because.sources().isEmpty() ? "" : ", sources "
-                    + String.join(", ", because.sources())));
+            if (!because.figures().isEmpty()) {
+                out.println("      found: " + Texts.ENGLISH.of(because.figures()));
+            }
+            out.println("      " + because.id() + ", " + because.reason().basis().name().toLowerCase(Locale.ROOT)
+                    .replace('_', ' ') + (because.allSources().isEmpty() ? "" : ", sources "
+                    + String.join(", ", because.allSources())));
         }
     }
 

@@ -14,9 +14,10 @@ import java.util.stream.Stream;
 import rungwise.knowledge.Mappers;
 import rungwise.ladder.Advisor;
 import rungwise.ladder.Answer;
-import rungwise.ladder.BadQuestion;
-import rungwise.ladder.Question;
-import rungwise.ladder.QuestionReader;
+import rungwise.question.BadQuestion;
+import rungwise.question.Question;
+import rungwise.question.QuestionReader;
+import rungwise.text.Texts;
 import tools.jackson.databind.JsonNode;
 
 /** Checks answers against cases written as data. */
@@ -191,7 +192,7 @@ public final class CaseFile {
             }
         }
         return answer.barred().stream().filter(b -> b.method().equals(method)).findFirst()
-                .map(b -> "barred by " + b.because().stream().map(r -> r.rule() + " " + r.facts()).toList())
+                .map(b -> "barred by " + b.because().stream().map(r -> r.name() + " " + Texts.ENGLISH.of(r.figures())).toList())
                 .or(() -> answer.passedOver().stream().filter(p -> p.method().equals(method)).findFirst()
                         .map(p -> "passed over, " + p.step() + ": " + p.why()))
                 .orElse("it is nowhere");

@@ -3,21 +3,22 @@ package rungwise.cli;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
-import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
+import picocli.CommandLine;
 import rungwise.diagnosis.Identifier;
 import rungwise.diagnosis.SpotAnswer;
 import rungwise.knowledge.Mappers;
 import rungwise.ladder.Advisor;
 import rungwise.ladder.Answer;
 import rungwise.ladder.ChanceTable;
-import rungwise.ladder.QuestionReader;
 import rungwise.ladder.compare.Comparison;
 import rungwise.ladder.compare.Differences;
 import rungwise.ladder.compare.WhatIf;
+import rungwise.question.QuestionReader;
+import rungwise.text.Texts;
 import tools.jackson.databind.JsonNode;
 
 /** Two answers side by side. */
@@ -81,7 +82,7 @@ final class CompareCommand implements Callable<Integer> {
             out.println(m.name() + ": " + (m.one().equals(m.other()) ? m.one() : m.one() + " → " + m.other()));
             m.figures().forEach(f -> out.println("    " + f));
             m.because().forEach(b -> out.println("    " + (b.standsIn().equals("one") ? "no longer: " : "now: ")
-                    + b.because().says() + " (" + b.because().rule() + "; " + String.join("; ", b.because().facts())
+                    + b.because().says() + " (" + b.because().name() + "; " + Texts.ENGLISH.of(b.because().figures())
                     + ")"));
         });
         comparison.others().forEach(o -> out.println(o.what() + ": " + o.one() + " → " + o.other()));

@@ -4,9 +4,9 @@ import java.io.PrintWriter;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
-import rungwise.diagnosis.Identification;
 import rungwise.diagnosis.Identification.Sign;
 import rungwise.diagnosis.Identification.Suspect;
+import rungwise.diagnosis.Identification;
 import rungwise.knowledge.Figures;
 
 /** An identification for a person at a wash bay. */

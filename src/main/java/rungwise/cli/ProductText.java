@@ -36,7 +36,7 @@ final class ProductText {
         barred.values().removeIf(List::isEmpty);
         out.println("  barred on " + barred.size() + " of " + known.surfaces().size() + " surfaces:");
         barred.forEach((surface, why) -> out.println("    " + surface + ": " + why.stream()
-                .map(b -> "rule " + b.rule() + ", " + b.says()).distinct().collect(Collectors.joining(" "))));
+                .map(b -> "rule " + b.name() + ", " + b.says()).distinct().collect(Collectors.joining(" "))));
     }
 
     private static String word(Enum<?> word) {

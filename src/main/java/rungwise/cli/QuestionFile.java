@@ -6,7 +6,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.function.Supplier;
 import rungwise.knowledge.Mappers;
-import rungwise.ladder.BadQuestion;
+import rungwise.question.BadQuestion;
 import tools.jackson.core.JacksonException;
 import tools.jackson.databind.JsonNode;
 

@@ -20,8 +20,8 @@ import rungwise.knowledge.Trait;
 import rungwise.ladder.Advisor;
 import rungwise.ladder.Answer;
 import rungwise.ladder.Believed;
-import rungwise.ladder.Question;
 import rungwise.ladder.SpotAdvisor;
+import rungwise.question.Question;
 
 /**
  * The best next check: the one that is expected to lower the ladder's expected minutes most, its own taken off. A
@@ -158,6 +158,6 @@ final class Checks {
                     top.getKey(), Figures.thousandths(top.getValue()), outlook.first()));
         }
         return new Check(check.id(), check.name(), check.how(), check.minutes(),
-                Figures.thousandths(now.minutes() - expected - check.minutes() * base.weights().work()), all);
+                Figures.thousandths(now.minutes() - expected - check.minutes() * base.decisions().value("minute-of-work")), all);
     }
 }

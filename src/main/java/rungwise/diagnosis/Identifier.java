@@ -18,8 +18,8 @@ import rungwise.ladder.Advisor;
 import rungwise.ladder.Answer;
 import rungwise.ladder.Believed;
 import rungwise.ladder.ChanceTable;
-import rungwise.ladder.Question;
 import rungwise.ladder.SpotAdvisor;
+import rungwise.question.Question;
 
 /** Says what a deposit may be. One identifier may be asked from many threads. */
 public final class Identifier {

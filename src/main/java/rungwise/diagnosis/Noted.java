@@ -7,7 +7,7 @@ import java.util.Set;
 import rungwise.knowledge.KnowledgeBase;
 import rungwise.knowledge.Observation;
 import rungwise.knowledge.SurfaceKind;
-import rungwise.ladder.Question;
+import rungwise.question.Question;
 
 /**
  * The signs of a spot, with those that follow from them.

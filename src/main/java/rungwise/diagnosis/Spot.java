@@ -2,7 +2,7 @@ package rungwise.diagnosis;
 
 import java.util.List;
 import java.util.Optional;
-import rungwise.ladder.Question;
+import rungwise.question.Question;
 
 /**
  * What is asked of an identification: whatever a ladder may be asked, and what was seen besides.

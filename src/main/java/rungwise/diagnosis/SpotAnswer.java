@@ -6,8 +6,8 @@ import java.util.Optional;
 import rungwise.ladder.Advisor;
 import rungwise.ladder.Answer;
 import rungwise.ladder.ChanceTable;
-import rungwise.ladder.Question;
 import rungwise.ladder.compare.WhatIf;
+import rungwise.question.Question;
 
 /**
  * The answer to a ladder question, over all that the deposit may be where only signs of it are given.

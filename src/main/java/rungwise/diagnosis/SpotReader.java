@@ -7,10 +7,10 @@ import java.util.Set;
 import java.util.TreeSet;
 import rungwise.knowledge.KnowledgeBase;
 import rungwise.knowledge.Near;
-import rungwise.ladder.BadQuestion;
-import rungwise.ladder.Problem;
-import rungwise.ladder.Question;
-import rungwise.ladder.QuestionReader;
+import rungwise.question.BadQuestion;
+import rungwise.question.Problem;
+import rungwise.question.Question;
+import rungwise.question.QuestionReader;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.node.ObjectNode;
 

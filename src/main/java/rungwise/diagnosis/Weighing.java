@@ -15,7 +15,7 @@ import rungwise.knowledge.KnowledgeBase;
 import rungwise.knowledge.Method;
 import rungwise.knowledge.Observation;
 import rungwise.ladder.Believed;
-import rungwise.ladder.Question;
+import rungwise.question.Question;
 import rungwise.science.Belief;
 import rungwise.science.Evidence;
 

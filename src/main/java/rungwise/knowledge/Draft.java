@@ -71,7 +71,7 @@ record Draft(List<Entry> entries, Optional<Set<String>> usedElsewhere) {
                 items(Kind.EXPOSURE, Exposure.class), items(Kind.GLOVES, Permeation.class),
                 items(Kind.RESPIRATOR, Respirator.class), items(Kind.SUBSTANCE, Substance.class),
                 items(Kind.SOLUTE, Solute.class), items(Kind.HAZARD, HazardStatement.class),
-                items(Kind.WEIGHTS, Weights.class).values().iterator().next(),
+                new Decisions(items(Kind.DECISION, Decision.class)), new Assumptions(items(Kind.ASSUMPTION, Assumption.class)),
                 new Signs(items(Kind.EVIDENCE_STRENGTH, EvidenceStrength.class), items(Kind.SIGN_GROUP, SignGroup.class),
                         items(Kind.CHECK, Inspection.class), items(Kind.FREQUENCY, Frequency.class)),
                 List.copyOf(items(Kind.WAIVER, Waiver.class).values()));

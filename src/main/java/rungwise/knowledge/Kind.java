@@ -32,7 +32,8 @@ enum Kind {
     PPE("words/ppe.yaml", "word", Word.class),
     NOT_FOLLOWED("words/not-followed.yaml", "word", Word.class),
     WAIVER("waivers.yaml", "waiver", Waiver.class),
-    WEIGHTS("weights.yaml", "weights", Weights.class);
+    DECISION("decisions.yaml", "decision", Decision.class),
+    ASSUMPTION("assumptions.yaml", "assumption", Assumption.class);
 
     final String place;
     final String schema;

@@ -12,7 +12,7 @@ public record KnowledgeBase(String revision, Map<String, Contaminant> contaminan
                             Map<String, Word> levels, Map<String, Word> ppe, Map<String, Word> notFollowed,
                             Map<String, Exposure> exposures, Map<String, Permeation> gloves,
                             Map<String, Respirator> respirators, Map<String, Substance> substances,
-                            Map<String, Solute> solutes, Map<String, HazardStatement> hazards, Weights weights,
+                            Map<String, Solute> solutes, Map<String, HazardStatement> hazards, Decisions decisions, Assumptions assumptions,
                             Signs signs, List<Waiver> waivers) {
     public Agent agentOf(Method method) {
         return method.agent().equals("none") ? Agent.NONE : agents.get(method.agent());
@@ -27,20 +27,20 @@ public record KnowledgeBase(String revision, Map<String, Contaminant> contaminan
                                Map<String, Tool> tools) {
         return new KnowledgeBase(revision, contaminants, surfaces, methods, agents, tools, families, gates,
                 circumstances, observations, sources, bondClasses, wastes, levels, ppe, notFollowed, exposures, gloves,
-                respirators, substances, solutes, hazards, weights, signs, waivers);
+                respirators, substances, solutes, hazards, decisions, assumptions, signs, waivers);
     }
 
     /** The same with what a shop adds and tightens. */
     KnowledgeBase overlaid(Map<String, Surface> surfaces, Map<String, Method> methods, Map<String, Agent> agents) {
         return new KnowledgeBase(revision, contaminants, surfaces, methods, agents, tools, families, gates,
                 circumstances, observations, sources, bondClasses, wastes, levels, ppe, notFollowed, exposures, gloves,
-                respirators, substances, solutes, hazards, weights, signs, waivers);
+                respirators, substances, solutes, hazards, decisions, assumptions, signs, waivers);
     }
 
     /** The same with other entries for the contaminants. */
     public KnowledgeBase with(Map<String, Contaminant> others) {
         return new KnowledgeBase(revision, others, surfaces, methods, agents, tools, families, gates, circumstances,
                 observations, sources, bondClasses, wastes, levels, ppe, notFollowed, exposures, gloves, respirators,
-                substances, solutes, hazards, weights, signs, waivers);
+                substances, solutes, hazards, decisions, assumptions, signs, waivers);
     }
 }

@@ -81,10 +81,6 @@ public final class KnowledgeLoader {
         new TreeMap<>(files).forEach((file, text) -> Kind.all().filter(k -> k.holds(file)).findFirst()
                 .ifPresentOrElse(kind -> parse(file, text).ifPresent(tree -> read(kind, file, tree)),
                         () -> strange(file)));
-        if (!files.containsKey(Kind.WEIGHTS.place)) {
-            faults.add(new Fault(Kind.WEIGHTS.place, "", "it is missing",
-                    "state what work, waiting, film, a mark and a referral cost").by(LoadingChecks.PLACE.id()));
-        }
         return new Draft(List.copyOf(entries), usedElsewhere);
     }
 

@@ -18,6 +18,8 @@ import rungwise.knowledge.Mappers;
 import rungwise.knowledge.Method;
 import rungwise.knowledge.Surface;
 import rungwise.knowledge.SurfaceKind;
+import rungwise.question.Question;
+import rungwise.question.QuestionReader;
 import rungwise.rules.Advice;
 import rungwise.rules.Because;
 import rungwise.rules.Body;
@@ -32,6 +34,11 @@ import rungwise.rules.RuleBook;
 import rungwise.rules.Step;
 import rungwise.rules.Water;
 import rungwise.science.Belief;
+import rungwise.workup.ChemistryShare;
+import rungwise.workup.ComputedChances;
+import rungwise.workup.Rinses;
+import rungwise.workup.Wetness;
+import rungwise.workup.Worked;
 
 /** Answers questions. One advisor holds one revision of knowledge and rules and may be asked from many threads. */
 public final class Advisor {
@@ -176,12 +183,12 @@ public final class Advisor {
         List<Choice> able = ever.stream().filter(c -> c.bestChance() >= Worth.POINTLESS_BELOW).toList();
         List<Choice> ordered = new Ordering(sequence).of(able).stream().map(c -> c.with(
                 chances.of(scene.contaminant(), c.method(), scene.surface().kind()))).toList();
-        Ladder ladder = Ladder.climb(question, scene, candidacy, ordered, new Worth(base.weights(), base.families()),
+        Ladder ladder = Ladder.climb(question, scene, candidacy, ordered, new Worth(base.decisions(), base.families()),
                 sequence);
         Conclusions close = close(stopped, ladder, scene, question);
         List<Concluded<Step>> steps = steps(close);
         Surroundings around = new Surroundings(candidacy, named(steps, ladder, scene));
-        Wetness wetness = new Wetness(base, worked.volatiles(), question, scene);
+        Wetness wetness = new Wetness(base, worked.volatiles(), question, scene.panel());
         Rinses rinses = worked.rinses().by(question.setting().water());
         Assembly assembly = new Assembly(base, computed, wetness, rinses, around, sequence, question, scene, candidacy);
         List<Answer.Rung> rungs = stopped ? List.of() : assembly.rungs(ladder.rungs(), ladder.belief());

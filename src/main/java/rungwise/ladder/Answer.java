@@ -3,7 +3,10 @@ package rungwise.ladder;
 import java.util.List;
 import java.util.Optional;
 import rungwise.knowledge.Figures;
+import rungwise.question.Question;
 import rungwise.rules.Because;
+import rungwise.workup.Rinse;
+import rungwise.workup.Wet;
 
 /** What comes out: the ladder, what surrounds it, what was left out and why, and the next step. */
 public record Answer(String revision, Question question, List<Assumed> assumed, Optional<Held> hold, State belief,
@@ -48,25 +51,6 @@ public record Answer(String revision, Question question, List<Assumed> assumed, 
     public record Advice(String about, String text, List<Because> because) {
     }
 
-    /**
-     * How much rinsing is enough.
-     *
-     * @param times         passes over the panel; empty where too little is known of the agent
-     * @param litresPerM2   of all passes together
-     * @param leavesAcidity pH of the film that is left
-     * @param minutes       as stated for the agent
-     * @param basis         computed, or table: the stated minutes alone
-     */
-    public record Rinse(Optional<Integer> times, Optional<Double> litresPerM2, Optional<Double> leavesAcidity, double minutes,
-                        String basis, List<Because> because) {
-        /** As a line for a person. */
-        public String words() {
-            return times.isPresent() ? "rinse " + times.get() + " times, " + Figures.text(litresPerM2.orElse(0.0))
-                    + " l/m² in all, which leaves pH " + Figures.text(leavesAcidity.orElse(0.0))
-                    : "rinse " + Figures.text(minutes) + " min";
-        }
-    }
-
     /** One method worth trying. */
     public record Rung(int rank, String method, String name, Grades severity, Odds chance, double minutes,
                        Optional<Brought> agent, Span dwell, Optional<Wet> staysWet, Optional<Span> window, Optional<Double> pressureBar,
@@ -92,19 +76,6 @@ public record Answer(String revision, Question question, List<Assumed> assumed, 
     }
 
     public record Span(double from, double to) {
-    }
-
-    /**
-     * How long it stays wet here.
-     *
-     * @param basis  computed from agent, panel and air, or table: the dwell, as too little is known
-     * @param atOnce what may be wetted at once and still be wiped before it dries or has stayed too long
-     */
-    public record Wet(double fromSeconds, double toSeconds, String basis, AtOnce atOnce, List<Because> because) {
-    }
-
-    /** Spots, or area where the method is done by area. */
-    public record AtOnce(Optional<Integer> spots, Optional<Double> areaM2) {
     }
 
     /** Attempts made and left. */

@@ -11,12 +11,12 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.Stream;
 import rungwise.knowledge.Agent;
-import rungwise.knowledge.Basis;
 import rungwise.knowledge.Dwell;
 import rungwise.knowledge.Figures;
 import rungwise.knowledge.Gate;
 import rungwise.knowledge.KnowledgeBase;
 import rungwise.knowledge.Method;
+import rungwise.question.Question;
 import rungwise.rules.Attempt;
 import rungwise.rules.Because;
 import rungwise.rules.Caution;
@@ -24,9 +24,14 @@ import rungwise.rules.Clash;
 import rungwise.rules.Concluded;
 import rungwise.rules.Gated;
 import rungwise.rules.Protect;
+import rungwise.rules.Reason;
 import rungwise.rules.Use;
 import rungwise.science.Belief;
 import rungwise.science.ChanceRange;
+import rungwise.workup.ComputedChances;
+import rungwise.workup.Mixing;
+import rungwise.workup.Rinses;
+import rungwise.workup.Wetness;
 
 /** Writes a chosen method out as a rung: everything the person at the panel needs, each thing with its because. */
 final class Assembly {
@@ -87,14 +92,14 @@ final class Assembly {
         double mean = choice.mean(belief);
         double half = ChanceRange.halfWidth(mean, belief.mean(choice.likely().triesFresh(),
                 choice.likely().triesHardened()));
-        Dwell dwell = Wetness.dwell(choice);
+        Dwell dwell = Wetness.dwell(method, choice.judged().narrows());
         return new Answer.Rung(rank, method.id(), method.name(),
                 new Answer.Grades(choice.severity().mechanical(), choice.severity().chemical(),
                         choice.severity().thermal(), choice.severity().filmMicrons(), choice.carried().fields()),
                 new Answer.Odds(Figures.thousandths(mean), Figures.thousandths(Math.max(0, mean - half)), Figures.thousandths(Math.min(1, mean + half)),
                         choice.likely().basis(computed.isComputed(scene.contaminant().id(), method.id()))),
                 Figures.thousandths(minutes(method)), agent(choice.use()), new Answer.Span(dwell.from(), dwell.to()),
-                wetness.of(choice),
+                wetness.of(choice.use(), dwell),
                 method.window().map(w -> new Answer.Span(w.from(), w.to())), method.pressureBar(),
                 choice.use().tool().name(), method.technique(), tries(method), method.level(), method.stopSigns(),
                 risks(choice), ppe(choice.id()), gates(choice), method.waste(), bridges(choice, earlier),
@@ -155,7 +160,7 @@ final class Assembly {
         Map<String, List<Because>> byGate = new TreeMap<>();
         for (Concluded<Gated> gate : choice.judged().gates()) {
             List<Because> reasons = byGate.computeIfAbsent(gate.conclusion().gate(), g -> new ArrayList<>());
-            if (reasons.stream().noneMatch(b -> b.rule().equals(gate.because().rule()))) {
+            if (reasons.stream().noneMatch(b -> b.id().equals(gate.because().id()))) {
                 reasons.add(gate.because());
             }
         }
@@ -197,8 +202,7 @@ final class Assembly {
 
     /** The knowledge entry itself as a reason. */
     static Because entry(Method method) {
-        return new Because("method:" + method.id(), "The method's own sheet says so.", method.note(), List.of(),
-                method.sources(), method.basis());
+        return Because.of(Reason.method(method), "");
     }
 
     private List<Because> reasons(Choice choice, Belief belief) {
@@ -208,16 +212,13 @@ final class Assembly {
                 : scene.contaminant().bond().hardened();
         var override = scene.contaminant().overrides().stream()
                 .filter(o -> o.methods().contains(choice.id())).findFirst();
-        reasons.add(new Because("chance", "It can take off what holds like this.",
-                override.map(o -> o.why()).orElse(choice.method().mechanism().name().toLowerCase(java.util.Locale.ROOT)
-                        .replace('_', ' ') + " against " + bond.replace('_', ' ')),
-                List.of("chance fresh " + Figures.text(choice.ifFresh()) + ", hardened "
-                        + Figures.text(choice.ifHardened()) + "; believed hardened "
-                        + Figures.text(Figures.thousandths(belief.hardened()))),
-                override.map(o -> o.sources()).orElse(choice.method().sources()),
-                override.map(o -> o.basis()).orElse(Basis.MEMORY)));
+        reasons.add(Because.of(Reason.contaminant(scene.contaminant()), override.map(o -> o.why())
+                .orElse(choice.method().mechanism().name().toLowerCase(java.util.Locale.ROOT)
+                        .replace('_', ' ') + " against " + bond.replace('_', ' ')) + "; chance fresh " + Figures.text(choice.ifFresh())
+                + ", hardened " + Figures.text(choice.ifHardened()) + "; believed hardened "
+                + Figures.text(Figures.thousandths(belief.hardened()))));
         if (choice.likely().learned()) {
-            reasons.add(learned(List.of(choice.likely().movedFrom(scene.contaminant().chances(choice.method())))));
+            reasons.add(learned(base, List.of(choice.likely().movedFrom(scene.contaminant().chances(choice.method())))));
         }
         choice.judged().moves().forEach(m -> reasons.add(m.because()));
         reasons.addAll(choice.orderReasons().stream().limit(6).toList());
@@ -225,10 +226,8 @@ final class Assembly {
     }
 
     /** A log moved the chance; figures by what was moved. */
-    static Because learned(List<String> figures) {
-        return new Because("learned", "The log of this shop moved the chance.",
-                "A prior of the trade is worth twenty tries; what was recorded here is weighed against it.", figures,
-                List.of(), Basis.COMMON_PRACTICE);
+    static Because learned(KnowledgeBase base, List<String> figures) {
+        return Because.of(Reason.decision(base.decisions().of("learnt-here")), String.join("; ", figures));
     }
 
     private static <T> List<T> join(List<T> one, List<T> two) {

@@ -2,6 +2,7 @@ package rungwise.ladder;
 
 import java.util.List;
 import java.util.Map;
+import rungwise.question.Question;
 
 /**
  * What a deposit is believed to be, probability by contaminant.

@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.Set;
 import rungwise.knowledge.Chances;
 import rungwise.knowledge.Contaminant;
+import rungwise.knowledge.Decisions;
 import rungwise.knowledge.Family;
 import rungwise.knowledge.Gate;
 import rungwise.knowledge.KnowledgeBase;
@@ -18,7 +19,8 @@ import rungwise.knowledge.MethodKind;
 import rungwise.knowledge.Severity;
 import rungwise.knowledge.Surface;
 import rungwise.knowledge.SurfaceKind;
-import rungwise.knowledge.Weights;
+import rungwise.question.Question;
+import rungwise.question.Shelf;
 import rungwise.rules.Answered;
 import rungwise.rules.Attempt;
 import rungwise.rules.Bar;
@@ -38,6 +40,10 @@ import rungwise.rules.RuleBook;
 import rungwise.rules.Unsoftened;
 import rungwise.rules.Use;
 import rungwise.science.FilmBudget;
+import rungwise.text.Figure;
+import rungwise.text.Texts;
+import rungwise.workup.Air;
+import rungwise.workup.Worked;
 
 /** Which methods are permitted on this spot today, how harsh they are here and what trying them costs. */
 final class Candidacy {
@@ -199,11 +205,11 @@ final class Candidacy {
         for (String neighbour : question.neighbours()) {
             Surface next = base.surfaces().get(neighbour);
             Use there = standing.use(candidate.use().method(), next);
-            String madeForOther = there.madeForFigures();
+            List<Figure> madeForOther = Figure.said(there.madeForFigures());
             // what is merely made for something else does the neighbour no harm
             standing.of(next, candidate.name()).bars().stream().map(b -> b.conclusion().figures())
                     .filter(f -> !f.equals(madeForOther)).findFirst()
-                    .ifPresent(why -> facts.add(new NextDoor(there, why)));
+                    .ifPresent(why -> facts.add(new NextDoor(there, Texts.ENGLISH.of(why))));
         }
     }
 
@@ -278,10 +284,10 @@ final class Candidacy {
                 severity.thermal(), severity.filmMicrons(), marring, -chances.hardened().probability(), id);
         double work = method.minutes().perSpot();
         double dwell = method.dwell().usual();
-        Weights weights = base.weights();
+        Decisions weights = base.decisions();
         double mark = marring / 100;
-        double cost = weights.work() * work + weights.waiting() * dwell
-                + weights.filmPerMicron() * severity.filmMicrons() + mark * (weights.mark() + correctionMinutes(method));
+        double cost = weights.value("minute-of-work") * work + weights.value("minute-of-waiting") * dwell
+                + weights.value("micron-of-film") * severity.filmMicrons() + mark * (weights.value("visible-mark") + correctionMinutes(method));
         boolean asks = here.gates().stream().map(g -> base.gates().get(g.conclusion().gate()))
                 .anyMatch(g -> g.needsAgreement() && !gates.isGranted(g, id));
         return new Choice(standing.use(method, scene.surface()), here, severity, Likely.prior(chances), key, key, 0, work,
@@ -340,7 +346,7 @@ final class Candidacy {
 
     private double correctionMinutes(Method method) {
         return corrections(method).stream().mapToDouble(m -> m.minutes().perSpot()).min()
-                .orElse(method.correction().isEmpty() ? 0 : base.weights().referral());
+                .orElse(method.correction().isEmpty() ? 0 : base.decisions().value("handing-over"));
     }
 
     /** Corrections that this surface bears, in the method's own order. */

@@ -4,6 +4,7 @@ import java.util.Map;
 import java.util.function.Predicate;
 import rungwise.knowledge.Gate;
 import rungwise.knowledge.Method;
+import rungwise.question.Question;
 
 /** Which gates a question has opened. What opens a gate is knowledge; here it is only held against the question. */
 final class Gates {

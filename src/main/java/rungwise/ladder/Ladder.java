@@ -9,6 +9,7 @@ import java.util.Set;
 import rungwise.knowledge.Figures;
 import rungwise.knowledge.Mechanism;
 import rungwise.knowledge.Method;
+import rungwise.question.Question;
 import rungwise.science.Belief;
 
 /**

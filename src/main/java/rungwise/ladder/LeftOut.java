@@ -4,15 +4,17 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
-import rungwise.knowledge.Basis;
 import rungwise.knowledge.Figures;
 import rungwise.knowledge.KnowledgeBase;
 import rungwise.knowledge.Method;
 import rungwise.knowledge.MethodKind;
+import rungwise.question.Question;
 import rungwise.rules.Bar;
 import rungwise.rules.Because;
 import rungwise.rules.Concluded;
 import rungwise.science.Belief;
+import rungwise.workup.Wet;
+import rungwise.workup.Wetness;
 
 /** What is no rung, and why: passed over by worth, or barred by a rule. */
 final class LeftOut {
@@ -54,10 +56,9 @@ final class LeftOut {
         return List.copyOf(passed.values());
     }
 
-    private static Answer.PassedOver passedOver(Choice choice, String step, String why, Belief belief) {
+    private Answer.PassedOver passedOver(Choice choice, String step, String why, Belief belief) {
         return new Answer.PassedOver(choice.id(), choice.method().name(), step, why, Figures.thousandths(choice.mean(belief)),
-                List.of(new Because("worth:" + step.replace(' ', '-'), Steps.SAYS.get(step), Steps.CAUSE.get(step),
-                        List.of(why), choice.method().sources(), Basis.COMMON_PRACTICE)));
+                List.of(Because.of(Steps.reason(base, step), why)));
     }
 
     /**
@@ -71,7 +72,7 @@ final class LeftOut {
             List<Concluded<Bar>> bars = one.getValue().bars();
             if (!bars.isEmpty()) {
                 barred.put(one.getKey(), barred(one.getKey(), bars, candidacy.waitsForWeather(one.getKey())
-                        ? wetness.of(candidacy.choice(one.getKey())) : Optional.empty()));
+                        ? wet(wetness, candidacy.choice(one.getKey())) : Optional.empty()));
             }
         }
         for (Method method : base.methods().values()) {
@@ -83,7 +84,11 @@ final class LeftOut {
         return List.copyOf(barred.values());
     }
 
-    private Answer.Barred barred(String id, List<Concluded<Bar>> bars, Optional<Answer.Wet> wet) {
+    private static Optional<Wet> wet(Wetness wetness, Choice choice) {
+        return wetness.of(choice.use(), Wetness.dwell(choice.method(), choice.judged().narrows()));
+    }
+
+    private Answer.Barred barred(String id, List<Concluded<Bar>> bars, Optional<Wet> wet) {
         boolean opens = bars.stream().noneMatch(b -> b.conclusion().opensWith().isEmpty());
         Optional<String> with = opens ? Optional.of(String.join(" and ", bars.stream()
                 .map(b -> b.conclusion().opensWith()).distinct().sorted().toList())) : Optional.empty();

@@ -10,11 +10,12 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import rungwise.knowledge.Decisions;
 import rungwise.knowledge.Family;
 import rungwise.knowledge.Figures;
 import rungwise.knowledge.KnowledgeBase;
 import rungwise.knowledge.Method;
-import rungwise.knowledge.Weights;
+import rungwise.question.Question;
 import rungwise.science.LeastCostMix;
 
 /**
@@ -186,7 +187,7 @@ final class Mix {
             }
         });
         if (isHeld()) {
-            cost = base.weights().referral();
+            cost = base.decisions().value("handing-over");
             return;
         }
         List<Able> able = candidates();
@@ -241,7 +242,7 @@ final class Mix {
                 needs[i] |= isFiner(able.get(j), able.get(i)) ? 1L << j : 0;
             }
         }
-        LeastCostMix.Chosen chosen = LeastCostMix.of(tries, always, needs, weights, base.weights().referral());
+        LeastCostMix.Chosen chosen = LeastCostMix.of(tries, always, needs, weights, base.decisions().value("handing-over"));
         cost = chosen.cost();
         List<Able> kept = new ArrayList<>();
         for (int i = 0; i < able.size(); i++) {
@@ -340,12 +341,12 @@ final class Mix {
         String from = suspects.stream().max(Comparator.comparing((String id) -> prospects.of(id).order().get(method)
                 .carried()).thenComparing(Comparator.reverseOrder())).orElseThrow();
         Choice worst = prospects.of(from).order().get(method);
-        Weights weights = base.weights();
+        Decisions weights = base.decisions();
         boolean asks = suspects.stream().anyMatch(id -> prospects.of(id).order().get(method).asks());
         return new Able(worst, from, worst.carried(), mean(method), asks,
-                weights.work() * worst.workMinutes() + weights.waiting() * worst.dwellMinutes()
-                        + weights.filmPerMicron() * worst.severity().filmMicrons()
-                        + worst.method().marringPercent() / 100 * weights.mark());
+                weights.value("minute-of-work") * worst.workMinutes() + weights.value("minute-of-waiting") * worst.dwellMinutes()
+                        + weights.value("micron-of-film") * worst.severity().filmMicrons()
+                        + worst.method().marringPercent() / 100 * weights.value("visible-mark"));
     }
 
     /**

@@ -10,11 +10,13 @@ import rungwise.knowledge.MethodKind;
 import rungwise.knowledge.Sentence;
 import rungwise.knowledge.ToolKind;
 import rungwise.knowledge.Trait;
+import rungwise.question.Question;
 import rungwise.rules.Bar;
 import rungwise.rules.Because;
 import rungwise.rules.Concluded;
 import rungwise.rules.FlushFirst;
 import rungwise.rules.Halt;
+import rungwise.rules.Reason;
 
 /** Turns a ladder into the one thing to do now. */
 final class NextStep {
@@ -187,9 +189,6 @@ final class NextStep {
         var entry = base.methods().get(method);
         String text = entry.kind() == MethodKind.WAIT
                 ? "Leave it, photograph it, look again later." : entry.name() + ".";
-        return new Answer.WayOut(method, text, List.of(new Because("wayOut", "When no rung is left, "
-                + "somebody else takes over or it is left alone; doing nothing is never barred.",
-                "A wrong try costs more than the mark.", List.of(scene.asked().name()), scene.asked().sources(),
-                scene.asked().basis())));
+        return new Answer.WayOut(method, text, List.of(Because.of(Reason.surface(scene.asked()), scene.asked().name())));
     }
 }

@@ -68,7 +68,7 @@ final class Ordering {
             }
         }
         Choice carried = choice.carrying(largest, depth, reasons.stream().distinct().sorted(
-                Comparator.comparing(Because::rule).thenComparing(b -> b.facts().toString())).toList());
+                Comparator.comparing(Because::id).thenComparing(b -> b.figures().toString())).toList());
         done.put(choice.id(), carried);
         return carried;
     }

@@ -25,6 +25,7 @@ import rungwise.knowledge.KnowledgeFiles;
 import rungwise.knowledge.Surface;
 import rungwise.rules.RuleBook;
 import rungwise.rules.RuleBooks;
+import rungwise.workup.ComputedChances;
 
 /**
  * What follows from knowledge and rules alone, worked out when the program is built and carried in its jar, so that a

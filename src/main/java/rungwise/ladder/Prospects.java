@@ -9,6 +9,7 @@ import java.util.Set;
 import rungwise.knowledge.Contaminant;
 import rungwise.knowledge.Method;
 import rungwise.knowledge.SurfaceKind;
+import rungwise.question.Question;
 import rungwise.science.Belief;
 
 /** What the ladder would be if the deposit were known, for each contaminant it might be; each is asked for once. */

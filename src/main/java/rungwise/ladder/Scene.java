@@ -12,6 +12,7 @@ import rungwise.knowledge.Contaminant;
 import rungwise.knowledge.KnowledgeBase;
 import rungwise.knowledge.Method;
 import rungwise.knowledge.Surface;
+import rungwise.question.Question;
 import rungwise.rules.Assume;
 import rungwise.rules.Attempt;
 import rungwise.rules.Bay;

@@ -18,11 +18,11 @@ import rungwise.rules.Chemistry;
 import rungwise.rules.Clash;
 import rungwise.rules.Concluded;
 import rungwise.rules.Conclusions;
+import rungwise.rules.Ignition;
 import rungwise.rules.Meeting;
 import rungwise.rules.Phase;
 import rungwise.rules.RuleBook;
 import rungwise.rules.Use;
-import rungwise.rules.Ignition;
 
 /** Which method comes after which, and which agents clash: facts of the methods alone, decided once. */
 record Sequence(Map<String, Map<String, List<Because>>> earlierOf, Map<String, Concluded<Clash>> clashes) {

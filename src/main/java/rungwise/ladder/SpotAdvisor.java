@@ -10,13 +10,14 @@ import java.util.TreeMap;
 import java.util.function.BinaryOperator;
 import java.util.function.Function;
 import rungwise.knowledge.Agent;
-import rungwise.knowledge.Basis;
 import rungwise.knowledge.Figures;
 import rungwise.knowledge.KnowledgeBase;
 import rungwise.knowledge.Method;
 import rungwise.knowledge.ToolKind;
+import rungwise.question.Question;
 import rungwise.rules.Because;
 import rungwise.rules.Clash;
+import rungwise.rules.Reason;
 import rungwise.science.ChanceRange;
 
 /**
@@ -149,17 +150,14 @@ public final class SpotAdvisor {
         double half = ChanceRange.halfWidth(able.mean(), suspects.stream().mapToDouble(id -> mix.weight(id)
                 * prospects.of(id).tries(method)).sum());
         List<Because> because = new ArrayList<>();
-        because.add(new Because("chance", "It can take off what this may be.", "The chance is taken over all that the "
-                + "deposit may be, each by its belief.", mix.asked().stream().map(id -> base.contaminants().get(id)
-                .name() + ", belief " + Figures.thousandths(mix.weight(id)) + ": chance "
-                + Figures.thousandths(prospects.chance(id, method))).toList(), List.of(), Basis.MEMORY));
-        Optional.ofNullable(mix.again().get(method)).ifPresent(figures -> because.add(new Because("again", "A gentler one "
-                + "comes after all: what failed makes it likelier to be something that this one takes off.",
-                "A try that changes nothing also tells what it is not.", List.of(figures), List.of(), Basis.COMMON_PRACTICE)));
+        mix.asked().forEach(id -> because.add(Because.of(Reason.contaminant(base.contaminants().get(id)), "belief "
+                + Figures.thousandths(mix.weight(id)) + ": chance " + Figures.thousandths(prospects.chance(id, method)))));
+        Optional.ofNullable(mix.again().get(method)).ifPresent(figures -> because.add(
+                Because.of(Reason.decision(base.decisions().of("comes-back")), figures)));
         if (!moved.isEmpty()) {
-            because.add(Assembly.learned(moved));
+            because.add(Assembly.learned(base, moved));
         }
-        r.because().stream().filter(b -> !b.rule().equals("chance") && !b.rule().equals("learned")).forEach(because::add);
+        r.because().stream().filter(b -> !b.id().startsWith("contaminants/") && !b.name().equals("learnt-here")).forEach(because::add);
         return new Answer.Rung(rank, method, r.name(), new Answer.Grades(r.severity().mechanical(),
                 r.severity().chemical(), r.severity().thermal(), r.severity().filmMicrons(), able.key().fields()),
                 new Answer.Odds(Figures.thousandths(able.mean()), Figures.thousandths(Math.max(0, able.mean() - half)),
@@ -206,9 +204,7 @@ public final class SpotAdvisor {
                 new Answer.PassedOver(p.method(), p.name(), p.step(), p.why(), Figures.thousandths(mix.mean(p.method())),
                         p.because())));
         mix.passed().forEach((id, step) -> passed.put(id, new Answer.PassedOver(id, base.methods().get(id).name(),
-                step[0], step[1], Figures.thousandths(mix.mean(id)), List.of(new Because("worth:" + step[0].replace(' ', '-'),
-                Steps.SAYS.get(step[0]), Steps.CAUSE.get(step[0]), List.of(step[1]),
-                base.methods().get(id).sources(), Basis.COMMON_PRACTICE)))));
+                step[0], step[1], Figures.thousandths(mix.mean(id)), List.of(Because.of(Steps.reason(base, step[0]), step[1])))));
         rungs.forEach(r -> passed.remove(r.method()));
         alternatives.forEach(a -> passed.remove(a.method()));
         mix.barred().forEach(passed::remove);

@@ -15,6 +15,7 @@ import rungwise.rules.Phase;
 import rungwise.rules.RuleBook;
 import rungwise.rules.SolventContact;
 import rungwise.rules.Use;
+import rungwise.workup.PolymerContacts;
 
 /**
  * What the rules say of every method on a surface, whatever the day. It depends on nothing else, so it is decided once

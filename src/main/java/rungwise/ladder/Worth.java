@@ -7,11 +7,11 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import rungwise.knowledge.Decisions;
 import rungwise.knowledge.Family;
 import rungwise.knowledge.Figures;
 import rungwise.knowledge.Mechanism;
 import rungwise.knowledge.ToolKind;
-import rungwise.knowledge.Weights;
 import rungwise.science.Belief;
 import rungwise.science.ExpectedCost;
 import rungwise.science.LeastCostSubset;
@@ -26,11 +26,11 @@ final class Worth {
     private static final double AS_QUICK_MINUTES = 1;
     private static final int OPTIONAL_AT_MOST = 12;
 
-    private final Weights weights;
+    private final Decisions weights;
     private final Map<String, Family> families;
     private final Map<String, Passed> passed = new LinkedHashMap<>();
 
-    Worth(Weights weights, Map<String, Family> families) {
+    Worth(Decisions weights, Map<String, Family> families) {
         this.weights = weights;
         this.families = families;
     }
@@ -196,7 +196,7 @@ final class Worth {
             }
         }
         long best = LeastCostSubset.of(left.stream().map(Choice::asTry).toList(), always, needs, belief,
-                weights.referral());
+                weights.value("handing-over"));
         Set<String> chosen = new HashSet<>();
         for (int i = 0; i < left.size(); i++) {
             if ((best & 1L << i) != 0) {
@@ -208,7 +208,7 @@ final class Worth {
 
     private double cost(List<Choice> left, Set<String> ids, Belief belief) {
         return ExpectedCost.of(left.stream().filter(c -> ids.contains(c.id())).map(Choice::asTry).toList(), belief,
-                weights.referral());
+                weights.value("handing-over"));
     }
 
     private void passForCost(Choice out, List<Choice> left, Set<String> chosen, Belief belief) {

@@ -2,7 +2,7 @@ package rungwise.lint;
 
 import java.util.ArrayList;
 import java.util.List;
-import rungwise.ladder.ChemistryDoubt;
+import rungwise.workup.ChemistryDoubt;
 
 /** A stated chance that the solubility of the deposit contradicts. */
 final class ChanceAgainstChemistry implements LadderCheck {

@@ -30,7 +30,7 @@ final class ContradictingRules implements LadderCheck {
                 List<Because> bars = probes.advisor().barsOn(probe.surface(), demand.method());
                 if (!bars.isEmpty()) {
                     surfaces.computeIfAbsent(demand, d -> new TreeSet<>()).add(probe.surface());
-                    bars.forEach(b -> barring.computeIfAbsent(demand, d -> new TreeSet<>()).add(b.rule()));
+                    bars.forEach(b -> barring.computeIfAbsent(demand, d -> new TreeSet<>()).add(b.name()));
                 }
             });
         }
@@ -45,10 +45,10 @@ final class ContradictingRules implements LadderCheck {
     private static Set<Demand> demands(Probe probe) {
         Set<Demand> demands = new TreeSet<>();
         for (Concluded<Step> step : probe.heard(Step.class)) {
-            demands.add(new Demand(step.because().rule(), step.conclusion().name()));
+            demands.add(new Demand(step.because().name(), step.conclusion().name()));
         }
         for (Concluded<FlushFirst> flush : probe.heard(FlushFirst.class)) {
-            demands.add(new Demand(flush.because().rule(), flush.conclusion().method()));
+            demands.add(new Demand(flush.because().name(), flush.conclusion().method()));
         }
         return demands;
     }

@@ -9,7 +9,7 @@ import rungwise.knowledge.Contaminant;
 import rungwise.knowledge.KnowledgeBase;
 import rungwise.knowledge.Mappers;
 import rungwise.ladder.Advisor;
-import rungwise.ladder.QuestionReader;
+import rungwise.question.QuestionReader;
 import rungwise.rules.Concluded;
 import rungwise.rules.Conclusion;
 import rungwise.rules.Conclusions;

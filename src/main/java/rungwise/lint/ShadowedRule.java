@@ -20,7 +20,7 @@ final class ShadowedRule implements LadderCheck {
         for (List<Concluded<? extends Conclusion>> run : probes.runs()) {
             Map<String, Set<String>> sayers = new HashMap<>();
             run.forEach(one -> Said.parts(one.conclusion()).forEach(part ->
-                    sayers.computeIfAbsent(part, p -> new HashSet<>()).add(one.because().rule())));
+                    sayers.computeIfAbsent(part, p -> new HashSet<>()).add(one.because().name())));
             sayers.forEach((part, rules) -> {
                 Set<String> alike = new TreeSet<>();
                 Said.coveredBy(part).forEach(p -> alike.addAll(sayers.getOrDefault(p, Set.of())));

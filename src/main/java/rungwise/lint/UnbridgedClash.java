@@ -17,15 +17,15 @@ final class UnbridgedClash implements LadderCheck {
         for (List<Concluded<? extends Conclusion>> run : probes.runs()) {
             for (Concluded<? extends Conclusion> one : run) {
                 if (one.conclusion() instanceof Clash clash) {
-                    look(probes, one.because().rule(), clash, found);
+                    look(probes, one.because().name(), clash, found);
                 }
             }
         }
         for (Probe probe : probes.plain()) {
             for (Answer.Rung rung : probe.rungs().toList()) {
                 rung.bridgeBefore().stream().filter(b -> b.steps().isEmpty() && b.waitMinutes() <= 0)
-                        .forEach(b -> found.putIfAbsent(b.because().get(0).rule() + rung.method() + probe.surface(),
-                                Finding.of("rules", b.because().get(0).rule(), probe.surface(), "between " + b.after()
+                        .forEach(b -> found.putIfAbsent(b.because().get(0).name() + rung.method() + probe.surface(),
+                                Finding.of("rules", b.because().get(0).name(), probe.surface(), "between " + b.after()
                                         + " and " + rung.method() + " on " + probe.surface()
                                         + " every step of the bridge is barred", "name a step that this surface takes, "
                                         + "or a wait; otherwise never in one visit")));

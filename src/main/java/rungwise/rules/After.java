@@ -1,9 +1,16 @@
 package rungwise.rules;
 
+import java.util.List;
+import rungwise.text.Figure;
+
 /**
  * One method comes after another where both are candidates.
  *
  * @param needed the later one is of no use, or unsafe, without the earlier one
  */
-public record After(String first, String then, boolean needed, String figures) implements Conclusion {
+public record After(String first, String then, boolean needed, List<Figure> figures) implements Conclusion {
+
+    public After(String first, String then, boolean needed, String figures) {
+        this(first, then, needed, Figure.said(figures));
+    }
 }

@@ -1,5 +1,12 @@
 package rungwise.rules;
 
+import java.util.List;
+import rungwise.text.Figure;
+
 /** Something unknown is taken to be so, and said aloud. */
-public record Assume(String fact, String value, String figures) implements Conclusion {
+public record Assume(String fact, String value, List<Figure> figures) implements Conclusion {
+
+    public Assume(String fact, String value, String figures) {
+        this(fact, value, Figure.said(figures));
+    }
 }

@@ -1,13 +1,15 @@
 package rungwise.rules;
 
+import java.util.List;
 import java.util.Set;
+import rungwise.text.Figure;
 
 /**
  * A method is never used here.
  *
  * @param opensWith the step that would lift it today (shade, cool, warm, buy, another_worker, gauge, ventilate, spent, next_visit); empty = nothing does
  */
-public record Bar(String method, String figures, String opensWith) implements Conclusion {
+public record Bar(String method, List<Figure> figures, String opensWith) implements Conclusion {
     private static final Set<String> WEATHER = Set.of("shade", "cool", "warm");
 
     public Bar(String method, String figures) {
@@ -27,5 +29,9 @@ public record Bar(String method, String figures, String opensWith) implements Co
     @Override
     public String key() {
         return method + " " + figures + " " + opensWith;
+    }
+
+    public Bar(String method, String figures, String opensWith) {
+        this(method, Figure.said(figures), opensWith);
     }
 }

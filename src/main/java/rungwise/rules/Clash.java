@@ -1,6 +1,7 @@
 package rungwise.rules;
 
 import java.util.List;
+import rungwise.text.Figure;
 
 /**
  * Two agents, or an agent and a later tool, must not meet.
@@ -10,8 +11,12 @@ import java.util.List;
  * @param waitMinutes to let pass between
  */
 public record Clash(String first, String then, boolean visit, List<String> bridge, double waitMinutes, String text,
-                    String figures) implements Conclusion {
+                    List<Figure> figures) implements Conclusion {
     public Clash {
         bridge = List.copyOf(bridge);
+    }
+
+    public Clash(String first, String then, boolean visit, List<String> bridge, double waitMinutes, String text, String figures) {
+        this(first, then, visit, bridge, waitMinutes, text, Figure.said(figures));
     }
 }

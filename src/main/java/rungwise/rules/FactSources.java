@@ -9,8 +9,8 @@ final class FactSources {
     private FactSources() {
     }
 
-    static List<String> with(List<String> ofRule, List<Object> facts) {
-        Set<String> all = new LinkedHashSet<>(ofRule);
+    static List<String> beside(List<String> ofRule, List<Object> facts) {
+        Set<String> all = new LinkedHashSet<>();
         for (Object fact : facts) {
             if (fact instanceof SolventContact contact) {
                 all.addAll(contact.limit().sources());
@@ -22,6 +22,7 @@ final class FactSources {
                 all.addAll(deposit.contaminant().sources());
             }
         }
+        ofRule.forEach(all::remove);
         return List.copyOf(all);
     }
 }

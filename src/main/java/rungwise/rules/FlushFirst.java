@@ -1,5 +1,12 @@
 package rungwise.rules;
 
+import java.util.List;
+import rungwise.text.Figure;
+
 /** Minutes count: this comes before everything, whatever the temperature and the ranking. */
-public record FlushFirst(String method, String why, String figures) implements Conclusion {
+public record FlushFirst(String method, String why, List<Figure> figures) implements Conclusion {
+
+    public FlushFirst(String method, String why, String figures) {
+        this(method, why, Figure.said(figures));
+    }
 }

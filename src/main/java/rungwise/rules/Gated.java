@@ -1,9 +1,16 @@
 package rungwise.rules;
 
+import java.util.List;
+import rungwise.text.Figure;
+
 /** A method may be used once a gate is open. */
-public record Gated(String method, String gate, String figures) implements Conclusion {
+public record Gated(String method, String gate, List<Figure> figures) implements Conclusion {
     @Override
     public String key() {
         return method + " " + gate + " " + figures;
+    }
+
+    public Gated(String method, String gate, String figures) {
+        this(method, gate, Figure.said(figures));
     }
 }

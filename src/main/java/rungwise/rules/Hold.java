@@ -1,5 +1,12 @@
 package rungwise.rules;
 
+import java.util.List;
+import rungwise.text.Figure;
+
 /** Stop before any work: a hazard outranks the cleaning. */
-public record Hold(String what, String doFirst, String until, String figures) implements Conclusion {
+public record Hold(String what, String doFirst, String until, List<Figure> figures) implements Conclusion {
+
+    public Hold(String what, String doFirst, String until, String figures) {
+        this(what, doFirst, until, Figure.said(figures));
+    }
 }

@@ -1,7 +1,10 @@
 package rungwise.rules;
 
+import java.util.List;
+import rungwise.text.Figure;
+
 /** A grade on this surface is higher than on the reference surface. */
-public record Moved(String method, Cause cause, int by, String figures) implements Conclusion {
+public record Moved(String method, Cause cause, int by, List<Figure> figures) implements Conclusion {
     /** Which of the three causes moves. */
     public enum Cause { MECHANICAL, CHEMICAL, THERMAL }
 
@@ -9,5 +12,9 @@ public record Moved(String method, Cause cause, int by, String figures) implemen
         if (by < 0) {
             throw new IllegalArgumentException("a grade only rises, " + method + " was moved by " + by);
         }
+    }
+
+    public Moved(String method, Cause cause, int by, String figures) {
+        this(method, cause, by, Figure.said(figures));
     }
 }

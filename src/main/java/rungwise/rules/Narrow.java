@@ -1,5 +1,12 @@
 package rungwise.rules;
 
+import java.util.List;
+import rungwise.text.Figure;
+
 /** A dwell is cut to a share of itself, and to at most some minutes. */
-public record Narrow(String method, double share, double atMostMinutes, String figures) implements Conclusion {
+public record Narrow(String method, double share, double atMostMinutes, List<Figure> figures) implements Conclusion {
+
+    public Narrow(String method, double share, double atMostMinutes, String figures) {
+        this(method, share, atMostMinutes, Figure.said(figures));
+    }
 }

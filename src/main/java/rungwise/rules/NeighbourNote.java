@@ -1,9 +1,16 @@
 package rungwise.rules;
 
+import java.util.List;
+import rungwise.text.Figure;
+
 /** What a method would do to the surface next door, and how it is kept from it. */
-public record NeighbourNote(String surface, String method, String action, String figures) implements Conclusion {
+public record NeighbourNote(String surface, String method, String action, List<Figure> figures) implements Conclusion {
     @Override
     public String key() {
         return surface + " " + method + " " + action + " " + figures;
+    }
+
+    public NeighbourNote(String surface, String method, String action, String figures) {
+        this(surface, method, action, Figure.said(figures));
     }
 }

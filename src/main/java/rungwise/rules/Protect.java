@@ -1,13 +1,14 @@
 package rungwise.rules;
 
 import java.util.List;
+import rungwise.text.Figure;
 
 /**
  * What the person wears or arranges. Items are only ever added.
  *
  * @param where the place that was not told and for which it is needed; empty = everywhere
  */
-public record Protect(String method, List<String> items, String figures, String where) implements Conclusion {
+public record Protect(String method, List<String> items, List<Figure> figures, String where) implements Conclusion {
     public Protect {
         items = List.copyOf(items);
     }
@@ -19,5 +20,9 @@ public record Protect(String method, List<String> items, String figures, String 
     @Override
     public String key() {
         return method + " " + items + " " + figures + " " + where;
+    }
+
+    public Protect(String method, List<String> items, String figures, String where) {
+        this(method, items, Figure.said(figures), where);
     }
 }

@@ -32,6 +32,7 @@ public final class RuleBook {
     private final Map<Phase, Supplier<Opened>> phases;
     private final Set<String> leftOut;
     private final Set<String> fired = ConcurrentHashMap.newKeySet();
+    private final Map<String, Reason> reasons = new ConcurrentHashMap<>();
     private final Consumer<Conclusions> ear;
 
     /** Rules ready to run, and what each says of itself by its name. */
@@ -175,7 +176,7 @@ public final class RuleBook {
             public void objectInserted(ObjectInsertedEvent event) {
                 if (watching && current != null && event.getObject() instanceof Conclusion conclusion) {
                     Concluded<Conclusion> one = new Concluded<>(conclusion, because(conclusion));
-                    concluded.add(new Keyed(one.because().rule() + " " + conclusion.key(), one));
+                    concluded.add(new Keyed(one.because().id() + " " + conclusion.key(), one));
                 }
             }
         };
@@ -190,8 +191,8 @@ public final class RuleBook {
 
         private Because because(Conclusion conclusion) {
             RuleInfo info = infoByName.get(current.getRule().getName());
-            return new Because(info.id(), info.says(), info.cause(), List.of(conclusion.figures()),
-                    FactSources.with(info.sources(), current.getObjects()), info.basis());
+            Reason reason = reasons.computeIfAbsent(info.id(), id -> info.reason());
+            return new Because(reason, conclusion.figures(), FactSources.beside(reason.sources(), current.getObjects()));
         }
     }
 }

@@ -10,4 +10,7 @@ import rungwise.knowledge.Basis;
  * @param cause the chemistry, physics or experience beneath it
  */
 public record RuleInfo(String id, String says, String cause, List<String> sources, Basis basis, String phase) {
+    Reason reason() {
+        return new KnownReason("rules/" + id, says, cause, sources, basis);
+    }
 }

@@ -1,5 +1,8 @@
 package rungwise.rules;
 
+import java.util.List;
+import rungwise.text.Figure;
+
 /**
  * A step around the rungs.
  *
@@ -11,9 +14,13 @@ package rungwise.rules;
  * @param onDry    whether it goes onto a dry panel, before any water
  * @param watch    what to read while it works; empty = nothing
  */
-public record Step(String place, int order, String name, String text, String done, String figures, String dilution,
+public record Step(String place, int order, String name, String text, String done, List<Figure> figures, String dilution,
                    boolean onDry, String watch) implements Conclusion {
     public Step(String place, int order, String name, String text, String done, String figures) {
         this(place, order, name, text, done, figures, "", false, "");
+    }
+
+    public Step(String place, int order, String name, String text, String done, String figures, String dilution, boolean onDry, String watch) {
+        this(place, order, name, text, done, Figure.said(figures), dilution, onDry, watch);
     }
 }

@@ -1,5 +1,12 @@
 package rungwise.rules;
 
+import java.util.List;
+import rungwise.text.Figure;
+
 /** A fact makes the surface as delicate as another. */
-public record TreatAs(String surface, String figures) implements Conclusion {
+public record TreatAs(String surface, List<Figure> figures) implements Conclusion {
+
+    public TreatAs(String surface, String figures) {
+        this(surface, Figure.said(figures));
+    }
 }

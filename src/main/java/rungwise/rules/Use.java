@@ -2,7 +2,6 @@ package rungwise.rules;
 
 import java.util.Locale;
 import java.util.stream.Collectors;
-
 import rungwise.knowledge.Agent;
 import rungwise.knowledge.Figures;
 import rungwise.knowledge.Mechanism;

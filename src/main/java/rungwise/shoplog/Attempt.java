@@ -5,7 +5,7 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import rungwise.ladder.Question;
+import rungwise.question.Question;
 
 /**
  * One method tried once on one spot, and what came of it.

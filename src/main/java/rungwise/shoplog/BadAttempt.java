@@ -1,7 +1,7 @@
 package rungwise.shoplog;
 
 import java.util.List;
-import rungwise.ladder.Problem;
+import rungwise.question.Problem;
 
 /** An attempt that can be read but not kept; every problem found is named. */
 public final class BadAttempt extends RuntimeException {

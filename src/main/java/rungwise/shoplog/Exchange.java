@@ -17,7 +17,7 @@ import java.util.function.Consumer;
 import java.util.regex.Pattern;
 import rungwise.knowledge.Mappers;
 import rungwise.knowledge.Near;
-import rungwise.ladder.Problem;
+import rungwise.question.Problem;
 import tools.jackson.core.JacksonException;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.MappingIterator;

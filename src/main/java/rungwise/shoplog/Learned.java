@@ -21,7 +21,7 @@ import rungwise.knowledge.Severity;
 import rungwise.knowledge.Surface;
 import rungwise.knowledge.SurfaceKind;
 import rungwise.ladder.ChanceTable;
-import rungwise.ladder.Question;
+import rungwise.question.Question;
 import rungwise.science.Belief;
 
 /**

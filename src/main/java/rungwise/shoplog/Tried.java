@@ -3,8 +3,8 @@ package rungwise.shoplog;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import rungwise.ladder.Ages;
-import rungwise.ladder.Question;
+import rungwise.question.Ages;
+import rungwise.question.Question;
 
 /**
  * What learning needs of an attempt.

@@ -23,8 +23,8 @@ import rungwise.knowledge.Method;
 import rungwise.knowledge.Observation;
 import rungwise.ladder.Advisor;
 import rungwise.ladder.Answer;
-import rungwise.ladder.BadQuestion;
-import rungwise.ladder.QuestionReader;
+import rungwise.question.BadQuestion;
+import rungwise.question.QuestionReader;
 import tools.jackson.databind.JsonNode;
 
 /**

@@ -21,8 +21,8 @@ import rungwise.cli.CaseFile;
 import rungwise.knowledge.KnowledgeBase;
 import rungwise.knowledge.Mappers;
 import rungwise.ladder.Advisor;
-import rungwise.ladder.BadQuestion;
-import rungwise.ladder.QuestionReader;
+import rungwise.question.BadQuestion;
+import rungwise.question.QuestionReader;
 import rungwise.rules.RuleBook;
 import tools.jackson.databind.JsonNode;
 

@@ -34,7 +34,7 @@ import rungwise.knowledge.Substance;
 import rungwise.ladder.Advisor;
 import rungwise.ladder.Answer;
 import rungwise.ladder.Opened;
-import rungwise.ladder.QuestionReader;
+import rungwise.question.QuestionReader;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.ObjectNode;

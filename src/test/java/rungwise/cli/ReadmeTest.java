@@ -13,7 +13,7 @@ import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import rungwise.Base;
 import rungwise.knowledge.Mappers;
-import rungwise.ladder.QuestionReader;
+import rungwise.question.QuestionReader;
 
 /** What README shows is what the program prints. */
 class ReadmeTest {

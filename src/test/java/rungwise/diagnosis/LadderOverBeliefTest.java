@@ -14,9 +14,9 @@ import rungwise.knowledge.Mappers;
 import rungwise.ladder.Answer;
 import rungwise.ladder.Believed;
 import rungwise.ladder.ChanceTable;
-import rungwise.ladder.Question;
-import rungwise.ladder.QuestionReader;
 import rungwise.ladder.SpotAdvisor;
+import rungwise.question.Question;
+import rungwise.question.QuestionReader;
 
 /** One ladder over all that a deposit may be keeps the laws of a ladder. */
 class LadderOverBeliefTest {

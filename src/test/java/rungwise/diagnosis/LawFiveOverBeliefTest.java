@@ -14,8 +14,8 @@ import rungwise.knowledge.KnowledgeBase;
 import rungwise.knowledge.Mappers;
 import rungwise.ladder.Answer;
 import rungwise.ladder.ChanceTable;
-import rungwise.ladder.Question;
-import rungwise.ladder.QuestionReader;
+import rungwise.question.Question;
+import rungwise.question.QuestionReader;
 
 /**
  * Law 5 where nobody knows what it is. For a known contaminant nothing gentler than a failed rung comes back, since what a
@@ -83,7 +83,7 @@ class LawFiveOverBeliefTest {
                         continue;
                     }
                     boolean owed = Base.advisor().comesBefore(skipped, tried);
-                    boolean said = rung.because().stream().anyMatch(b -> b.rule().equals("again"));
+                    boolean said = rung.because().stream().anyMatch(b -> b.name().equals("again"));
                     boolean likelier = is.entrySet().stream().anyMatch(e -> e.getValue() > was.get(e.getKey())
                             && Base.advisor().answer(now.about(e.getKey())).rungs().stream().anyMatch(r ->
                             r.method().equals(skipped)));

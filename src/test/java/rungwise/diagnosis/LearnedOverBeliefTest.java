@@ -16,8 +16,8 @@ import rungwise.knowledge.KnowledgeBase;
 import rungwise.knowledge.Mappers;
 import rungwise.ladder.Answer;
 import rungwise.ladder.ChanceTable;
-import rungwise.ladder.Question;
-import rungwise.ladder.QuestionReader;
+import rungwise.question.Question;
+import rungwise.question.QuestionReader;
 import rungwise.rules.Because;
 import rungwise.shoplog.Adversary;
 import rungwise.shoplog.AttemptReader;
@@ -75,11 +75,11 @@ class LearnedOverBeliefTest {
         assertThat(better.chance().mean()).isGreaterThan(before.chance().mean() + 0.005);
         assertThat(before.chance().mean() - worse.chance().mean()).isLessThanOrEqualTo(0.15);
         assertThat(before.chance().basis()).isNotEqualTo("learned");
-        assertThat(before.because()).extracting(Because::rule).doesNotContain("learned");
+        assertThat(before.because()).extracting(Because::name).doesNotContain("learned");
         for (Answer.Rung one : List.of(worse, better)) {
             assertThat(one.chance().basis()).isEqualTo("learned");
-            assertThat(one.because()).filteredOn(b -> b.rule().equals("learned")).singleElement().satisfies(b ->
-                    assertThat(b.facts()).anyMatch(f -> f.startsWith(KNOWN.contaminants().get("sap_conifer").name() + ": ")));
+            assertThat(one.because()).filteredOn(b -> b.name().equals("learnt-here")).singleElement().satisfies(b ->
+                    assertThat(Base.found(b)).contains(KNOWN.contaminants().get("sap_conifer").name() + ": "));
         }
         assertThat(citrus(IDENTIFIER.ladder(question, learned("empty", "cleared", 0)))).isEqualTo(before);
     }

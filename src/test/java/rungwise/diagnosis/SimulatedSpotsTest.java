@@ -15,7 +15,7 @@ import rungwise.Base;
 import rungwise.knowledge.EvidenceStrength;
 import rungwise.knowledge.KnowledgeBase;
 import rungwise.knowledge.Observation;
-import rungwise.ladder.Question;
+import rungwise.question.Question;
 import tools.jackson.databind.node.JsonNodeFactory;
 import tools.jackson.databind.node.ObjectNode;
 

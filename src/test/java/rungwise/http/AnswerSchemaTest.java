@@ -22,7 +22,7 @@ import rungwise.Base;
 import rungwise.diagnosis.SpotAnswer;
 import rungwise.knowledge.Mappers;
 import rungwise.ladder.Answer;
-import rungwise.ladder.QuestionReader;
+import rungwise.question.QuestionReader;
 import rungwise.rules.Because;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;

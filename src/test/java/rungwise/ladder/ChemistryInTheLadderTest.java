@@ -24,6 +24,10 @@ import rungwise.knowledge.Reactive;
 import rungwise.knowledge.Severity;
 import rungwise.knowledge.Solute;
 import rungwise.knowledge.Solvent;
+import rungwise.workup.ChemistryShare;
+import rungwise.workup.ComputedChances;
+import rungwise.workup.PolymerContacts;
+import rungwise.workup.Wet;
 
 /** What chemistry adds to a ladder, and what it must leave alone. */
 class ChemistryInTheLadderTest {
@@ -60,9 +64,9 @@ class ChemistryInTheLadderTest {
                 ", shelf: [ulmo_spirit]"), "ulmo_dab");
         assertThat(rung.chance().basis()).isEqualTo("computed");
         assertThat(rung.because()).anySatisfy(b -> {
-            assertThat(b.rule()).isEqualTo("chance");
+            assertThat(b.name()).isEqualTo("chance");
             assertThat(b.cause()).contains("dissolves acid-rich rosin, RED 0.58");
-            assertThat(b.sources()).contains("H01", "H02");
+            assertThat(b.allSources()).contains("H01", "H02");
         });
     }
 
@@ -119,8 +123,8 @@ class ChemistryInTheLadderTest {
         var moves = new Standing(advisor.knowledge(), advisor.rules())
                 .of(KNOWN.surfaces().get("rubber_epdm_seal"), "ulmo_dab").moves();
         assertThat(moves).anySatisfy(m -> {
-            assertThat(m.because().rule()).isEqualTo("x01");
-            assertThat(m.because().facts().get(0)).contains("Toluene").contains("EPDM");
+            assertThat(m.because().name()).isEqualTo("x01");
+            assertThat(Base.found(m.because())).contains("Toluene").contains("EPDM");
         });
     }
 
@@ -129,10 +133,10 @@ class ChemistryInTheLadderTest {
         Advisor advisor = with(Solvent.TERPENE, "d_limonene", 90, Map.of());
         Judged judged = new Standing(advisor.knowledge(), advisor.rules())
                 .of(KNOWN.surfaces().get("clear_2k_sound"), "ulmo_dab");
-        assertThat(judged.moves()).noneMatch(m -> m.because().rule().equals("x01"));
+        assertThat(judged.moves()).noneMatch(m -> m.because().name().equals("x01"));
         assertThat(judged.cautions()).anySatisfy(c -> {
-            assertThat(c.because().rule()).isEqualTo("x02");
-            assertThat(c.because().facts().get(0)).contains("stands in");
+            assertThat(c.because().name()).isEqualTo("x02");
+            assertThat(Base.found(c.because())).contains("stands in");
         });
     }
 
@@ -141,9 +145,9 @@ class ChemistryInTheLadderTest {
     void just_outside_the_sphere_counts_only_under_stress() {
         Standing standing = new Standing(KNOWN, Base.advisor().rules());
         assertThat(standing.of(KNOWN.surfaces().get("pmma_lens"), "aliph_tar").cautions())
-                .anyMatch(c -> c.because().rule().equals("x03"));
+                .anyMatch(c -> c.because().name().equals("x03"));
         assertThat(standing.of(KNOWN.surfaces().get("clear_2k_sound"), "aliph_tar").cautions())
-                .noneMatch(c -> c.because().rule().startsWith("p0"));
+                .noneMatch(c -> c.because().name().startsWith("p0"));
     }
 
     @Test
@@ -167,15 +171,15 @@ class ChemistryInTheLadderTest {
     @Test
     void alcohol_that_spares_the_polymer_adds_nothing() {
         Judged judged = new Standing(KNOWN, Base.advisor().rules()).of(KNOWN.surfaces().get("rubber_epdm_seal"), "alc_70");
-        assertThat(judged.moves()).noneMatch(m -> m.because().rule().startsWith("p0"));
-        assertThat(judged.cautions()).noneMatch(c -> c.because().rule().startsWith("p0"));
+        assertThat(judged.moves()).noneMatch(m -> m.because().name().startsWith("p0"));
+        assertThat(judged.cautions()).noneMatch(c -> c.because().name().startsWith("p0"));
     }
 
     @Test
     void a_gel_stays_wet_longer_than_the_liquid_and_says_why() {
         Answer answer = ask(Base.advisor(), "sap_conifer", "");
-        Answer.Wet gel = rung(answer, "alc_gel").staysWet().orElseThrow();
-        Answer.Wet liquid = rung(ask(Base.advisor(), "sap_conifer", ", shelf: [alc_70]"), "alc_70").staysWet().orElseThrow();
+        Wet gel = rung(answer, "alc_gel").staysWet().orElseThrow();
+        Wet liquid = rung(ask(Base.advisor(), "sap_conifer", ", shelf: [alc_70]"), "alc_70").staysWet().orElseThrow();
         assertThat(gel.fromSeconds()).isGreaterThan(2 * liquid.toSeconds());
         assertThat(gel.because().get(0).says()).isEqualTo("A gel outlasts a liquid.");
         assertThat(liquid.basis()).isEqualTo("computed");
@@ -186,11 +190,11 @@ class ChemistryInTheLadderTest {
 
     @Test
     void an_oily_agent_does_not_dry_and_only_its_dwell_limits_how_much_is_wetted() {
-        Answer.Wet wet = rung(ask(Base.advisor(), "sap_conifer", ", canWaitMinutes: 120"), "oil_soften").staysWet()
+        Wet wet = rung(ask(Base.advisor(), "sap_conifer", ", canWaitMinutes: 120"), "oil_soften").staysWet()
                 .orElseThrow();
         // 10 to 120 min to stay, a minute a spot
         assertThat(wet.atOnce().spots()).contains(110);
-        assertThat(wet.because().get(0).facts()).anyMatch(f -> f.contains("does not dry"));
+        assertThat(Base.found(wet.because().get(0))).contains("does not dry");
     }
 
     @Test
@@ -207,7 +211,7 @@ class ChemistryInTheLadderTest {
 
     @Test
     void without_a_temperature_the_table_dwell_stands_in() {
-        Answer.Wet wet = rung(Base.ask("{contaminant: sap_conifer, age: P1D, surface: clear_2k_sound, "
+        Wet wet = rung(Base.ask("{contaminant: sap_conifer, age: P1D, surface: clear_2k_sound, "
                 + "shelf: [alc_70]}"), "alc_70").staysWet().orElseThrow();
         assertThat(wet.basis()).isEqualTo("table");
         assertThat(wet.fromSeconds()).isEqualTo(30);

@@ -8,6 +8,8 @@ import rungwise.Base;
 import rungwise.rules.Bay;
 import rungwise.rules.Candidate;
 import rungwise.rules.Fume;
+import rungwise.workup.Fumes;
+import rungwise.workup.Gases;
 
 /** What fumes in a closed bay is met by its own cartridge, class by class: E02, E05 and the limits of exposure.yaml. */
 class FumesTest {
@@ -54,7 +56,7 @@ class FumesTest {
                 + "setting: {airC: 18, panelC: 18, indoors: {volumeM3: 80, airChangesPerHour: %s}}}";
         Answer.Rung closed = rung(Base.ask(spot.formatted("0.5")), "acid_mild");
         assertThat(closed.ppe()).filteredOn(p -> p.item().equals("acid_gas_half_mask")).singleElement()
-                .satisfies(p -> assertThat(p.because()).allMatch(b -> b.rule().equals("a08") && b.sources().contains("E05")));
+                .satisfies(p -> assertThat(p.because()).allMatch(b -> b.name().equals("a08") && b.allSources().contains("E05")));
         assertThat(closed.risks()).anyMatch(r -> r.text().startsWith("Fumes of acetic acid"));
         Answer.Rung aired = rung(Base.ask(spot.formatted("6")), "acid_mild");
         assertThat(aired.ppe()).noneMatch(p -> p.item().equals("acid_gas_half_mask"));
@@ -66,8 +68,8 @@ class FumesTest {
                 + "setting: {airC: 18, panelC: 18%s}}";
         Answer.Rung untold = rung(Base.ask(spot.formatted("")), "acid_mild");
         assertThat(untold.ppe()).filteredOn(p -> p.item().equals("acid_gas_half_mask")).singleElement().satisfies(p ->
-                assertThat(p.because()).allMatch(b -> b.facts().toString().contains("not told"))
-                        .anyMatch(b -> b.rule().equals("a08q") && b.sources().contains("E05")));
+                assertThat(p.because()).allMatch(b -> Base.found(b).contains("not told"))
+                        .anyMatch(b -> b.name().equals("a08q") && b.allSources().contains("E05")));
         assertThat(untold.risks()).noneMatch(r -> r.text().startsWith("Fumes of"));
         Answer.Rung outdoors = rung(Base.ask(spot.formatted(", outdoors: true")), "acid_mild");
         assertThat(outdoors.ppe()).noneMatch(p -> p.item().equals("acid_gas_half_mask"));

@@ -15,14 +15,19 @@ import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.IntRange;
 import org.junit.jupiter.api.Test;
 import rungwise.Base;
-import rungwise.knowledge.AirHazard;
 import rungwise.knowledge.Agent;
+import rungwise.knowledge.AirHazard;
 import rungwise.knowledge.KnowledgeBase;
+import rungwise.question.Question;
+import rungwise.question.QuestionReader;
 import rungwise.rules.Airing;
 import rungwise.rules.Bay;
 import rungwise.rules.Candidate;
 import rungwise.rules.Panel;
 import rungwise.rules.Use;
+import rungwise.workup.Gases;
+import rungwise.workup.Vapours;
+import rungwise.workup.Worked;
 
 /** What rises from acid, ammonia and peroxide in water, as it comes to the rules of the air. */
 class GasesTest {

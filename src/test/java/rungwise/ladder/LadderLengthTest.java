@@ -12,6 +12,7 @@ import rungwise.Base;
 import rungwise.knowledge.KnowledgeBase;
 import rungwise.knowledge.SurfaceKind;
 import rungwise.knowledge.Trait;
+import rungwise.question.QuestionReader;
 
 /** A ladder is short enough to be used: every contaminant, a fortnight old, on the surfaces of any working day. */
 class LadderLengthTest {

@@ -11,6 +11,8 @@ import org.junit.jupiter.api.Test;
 import rungwise.Base;
 import rungwise.knowledge.Mappers;
 import rungwise.knowledge.Surface;
+import rungwise.question.Question;
+import rungwise.question.QuestionReader;
 
 /** What the build worked out is what a fresh start works out. */
 class PreparedTest {

@@ -22,6 +22,8 @@ import rungwise.Base;
 import rungwise.knowledge.AirLimit;
 import rungwise.knowledge.Mappers;
 import rungwise.knowledge.SurfaceKind;
+import rungwise.question.Question;
+import rungwise.question.QuestionReader;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.node.ObjectNode;
 

@@ -6,6 +6,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import rungwise.Base;
 import rungwise.knowledge.Mappers;
+import rungwise.question.BadQuestion;
+import rungwise.question.QuestionReader;
 
 class QuestionReaderTest {
     @ParameterizedTest

@@ -8,23 +8,26 @@ import org.junit.jupiter.api.Test;
 import rungwise.Base;
 import rungwise.knowledge.Agent;
 import rungwise.knowledge.Mappers;
+import rungwise.question.QuestionReader;
+import rungwise.workup.Rinse;
+import rungwise.workup.Rinses;
 
 /** How much rinsing is enough, as it comes out in an answer. Serial dilution and charge balance: PublishedExamplesTest. */
 class RinsesTest {
     private static final Rinses RINSES = new Rinses(Base.advisor().knowledge());
 
-    private static Answer.Rinse after(String agent) {
+    private static Rinse after(String agent) {
         return RINSES.after(Base.advisor().knowledge().agents().get(agent)).orElseThrow();
     }
 
     @Test
     void acid_takes_some_passes_to_come_near_the_water_itself_and_says_what_one_less_leaves() {
-        Answer.Rinse rinse = after("acid_mild");
+        Rinse rinse = after("acid_mild");
         assertThat(rinse.basis()).isEqualTo("computed");
         assertThat(rinse.times().orElseThrow()).isBetween(2, 4);
         assertThat(rinse.litresPerM2()).hasValue(rinse.times().orElseThrow() * 2.0);
         assertThat(rinse.leavesAcidity().orElseThrow()).isBetween(7.0, 8.0);
-        assertThat(rinse.because()).singleElement().satisfies(b -> assertThat(b.facts()).singleElement().asString()
+        assertThat(rinse.because()).singleElement().satisfies(b -> assertThat(Base.found(b))
                 .contains("as used", "one pass less", "soft tap water"));
     }
 
@@ -40,7 +43,7 @@ class RinsesTest {
     void what_nobody_states_the_make_up_of_keeps_its_stated_minutes() {
         for (String agent : List.of("cement_softener", "iron_neutral")) {
             Agent known = Base.advisor().knowledge().agents().get(agent);
-            Answer.Rinse rinse = after(agent);
+            Rinse rinse = after(agent);
             assertThat(rinse.basis()).isEqualTo("table");
             assertThat(rinse.minutes()).isEqualTo(known.residueRinse());
             assertThat(rinse.times()).isEmpty();
@@ -81,7 +84,7 @@ class RinsesTest {
     }
 
     private static int times(Rinses rinses, String agent) {
-        return rinses.after(Base.advisor().knowledge().agents().get(agent)).flatMap(Answer.Rinse::times).orElseThrow();
+        return rinses.after(Base.advisor().knowledge().agents().get(agent)).flatMap(Rinse::times).orElseThrow();
     }
 
     /** W02: alkalinity is what takes up acid; more of it never asks for another pass. */
@@ -91,7 +94,7 @@ class RinsesTest {
         for (Agent agent : Base.advisor().knowledge().agents().values()) {
             int before = 11;
             for (int mgL : List.of(0, 1, 2, 5, 10, 25, 50, 100, 200, 400, 1000)) {
-                Optional<Integer> times = by("{alkalinityMgL: " + mgL + "}").after(agent).flatMap(Answer.Rinse::times);
+                Optional<Integer> times = by("{alkalinityMgL: " + mgL + "}").after(agent).flatMap(Rinse::times);
                 if (times.isPresent()) {
                     assertThat(times.get()).as(agent.id() + " at " + mgL).isLessThanOrEqualTo(before);
                     fewer += before < 11 && times.get() < before ? 1 : 0;
@@ -113,7 +116,7 @@ class RinsesTest {
     /** W02: hardness beyond the alkalinity is permanent, so that hard water alone promises nothing. */
     @Test
     void hardness_alone_never_saves_a_pass() {
-        Base.advisor().knowledge().agents().values().forEach(a -> RINSES.after(a).flatMap(Answer.Rinse::times).ifPresent(untold -> {
+        Base.advisor().knowledge().agents().values().forEach(a -> RINSES.after(a).flatMap(Rinse::times).ifPresent(untold -> {
             for (int mgL : List.of(0, 10, 24, 60, 180, 600)) {
                 assertThat(times(by("{hardnessMgL: " + mgL + "}"), a.id())).as(a.id() + " at " + mgL).isGreaterThanOrEqualTo(untold);
             }
@@ -125,7 +128,7 @@ class RinsesTest {
         String spot = "{contaminant: water_spot_mineral, age: P4D, surface: clear_2k_sound, setting: {panelC: 18%s}, done: [washed, dried]}";
         Answer untold = Base.ask(spot.formatted(""));
         assertThat(untold.assumed()).filteredOn(a -> a.fact().equals("waterHardnessMgL")).singleElement()
-                .satisfies(a -> assertThat(a.because()).singleElement().satisfies(b -> assertThat(b.sources()).contains("W01")));
+                .satisfies(a -> assertThat(a.because()).singleElement().satisfies(b -> assertThat(b.allSources()).contains("W01")));
         Answer told = Base.ask(spot.formatted(", water: {hardnessMgL: 5}"));
         assertThat(told.assumed()).noneMatch(a -> a.fact().equals("waterHardnessMgL"));
         assertThat(rewash(told).times()).hasValue(4);
@@ -133,7 +136,7 @@ class RinsesTest {
         assertThat(rewash(untold).times()).hasValue(3);
     }
 
-    private static Answer.Rinse rewash(Answer answer) {
+    private static Rinse rewash(Answer answer) {
         return answer.after().stream().filter(s -> s.step().equals("neutral_rewash")).findFirst().orElseThrow().rinse().orElseThrow();
     }
 
@@ -148,7 +151,7 @@ class RinsesTest {
     void what_is_dissolved_gives_about_the_stated_acidity() {
         Base.advisor().knowledge().agents().values().stream().filter(a -> !a.dissolved().isEmpty() && a.acidity().isPresent())
                 .forEach(a -> RINSES.after(a).ifPresent(r -> {
-                    String facts = r.because().get(0).facts().get(0);
+                    String facts = Base.found(r.because().get(0));
                     double as = Double.parseDouble(facts.replaceAll(".*pH ([0-9.−-]+) as used.*", "$1"));
                     assertThat(as).as(a.id() + " " + a.acidity()).isBetween(a.acidity().get().from() - 1.5, a.acidity().get().to() + 1.5);
                 }));

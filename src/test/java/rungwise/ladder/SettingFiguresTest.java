@@ -8,6 +8,9 @@ import net.jqwik.api.Property;
 import net.jqwik.api.constraints.IntRange;
 import org.junit.jupiter.api.Test;
 import rungwise.Base;
+import rungwise.question.Question;
+import rungwise.workup.Air;
+import rungwise.workup.Mixing;
 
 /** Air, gloves, heat, film and mixing as they come out in an answer: each with a hit, a miss and what is missing. */
 class SettingFiguresTest {
@@ -19,7 +22,7 @@ class SettingFiguresTest {
     }
 
     private static List<String> said(Answer.Rung rung, String rule) {
-        return rung.risks().stream().filter(r -> r.because().stream().anyMatch(b -> b.rule().equals(rule)))
+        return rung.risks().stream().filter(r -> r.because().stream().anyMatch(b -> b.name().equals(rule)))
                 .map(Answer.Risk::text).toList();
     }
 
@@ -40,8 +43,8 @@ class SettingFiguresTest {
                 "min at");
         assertThat(rung.ppe()).extracting(Answer.Ppe::item).contains("vapour_half_mask");
         assertThat(rung.gates()).anyMatch(g -> g.id().equals("more_air") && g.state().equals("open"));
-        assertThat(rung.risks()).flatExtracting(Answer.Risk::because).filteredOn(b -> b.rule().equals("a03"))
-                .allSatisfy(b -> assertThat(b.sources()).contains("E01"));
+        assertThat(rung.risks()).flatExtracting(Answer.Risk::because).filteredOn(b -> b.name().equals("a03"))
+                .allSatisfy(b -> assertThat(b.allSources()).contains("E01"));
     }
 
     @Test
@@ -121,9 +124,9 @@ class SettingFiguresTest {
         String tried = ", tried: [{method: machine_finish, outcome: no-change, times: 4, hoursAgo: %d}]";
         Answer after = Base.ask(etched.formatted(tried.formatted(2)));
         assertThat(after.barred()).filteredOn(b -> b.method().equals("machine_finish")).singleElement()
-                .satisfies(b -> assertThat(b.because()).anyMatch(x -> x.rule().equals("g03d")));
+                .satisfies(b -> assertThat(b.because()).anyMatch(x -> x.name().equals("g03d")));
         assertThat(Base.ask(etched.formatted(tried.formatted(48))).barred()).filteredOn(b -> b.method().equals("machine_finish"))
-                .noneMatch(b -> b.because().stream().anyMatch(x -> x.rule().equals("g03d")));
+                .noneMatch(b -> b.because().stream().anyMatch(x -> x.name().equals("g03d")));
     }
 
     @Test

@@ -20,7 +20,7 @@ import rungwise.knowledge.SurfaceKind;
 import rungwise.knowledge.ToolKind;
 import rungwise.knowledge.Trait;
 import rungwise.ladder.Answer;
-import rungwise.ladder.Question;
+import rungwise.question.Question;
 import rungwise.rules.Because;
 
 /** What a law finds wrong with an answer; nothing where it holds. */
@@ -262,12 +262,12 @@ final class Checks {
         }
         for (Because b : reasons) {
             if (b.says() == null || b.says().isBlank()) {
-                wrong.add(what + ": " + b.rule() + " says nothing");
+                wrong.add(what + ": " + b.name() + " says nothing");
             }
-            if (b.basis() == null) {
-                wrong.add(what + ": " + b.rule() + " has no basis");
-            } else if (b.basis() == Basis.PUBLISHED && b.sources().isEmpty()) {
-                wrong.add(what + ": " + b.rule() + " is called published and names no source");
+            if (b.reason().basis() == null) {
+                wrong.add(what + ": " + b.name() + " has no basis");
+            } else if (b.reason().basis() == Basis.PUBLISHED && b.allSources().isEmpty()) {
+                wrong.add(what + ": " + b.name() + " is called published and names no source");
             }
         }
     }

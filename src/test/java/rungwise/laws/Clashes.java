@@ -8,7 +8,7 @@ import rungwise.knowledge.Agent;
 import rungwise.knowledge.KnowledgeBase;
 import rungwise.ladder.Advisor;
 import rungwise.ladder.Answer;
-import rungwise.ladder.Question;
+import rungwise.question.Question;
 import rungwise.rules.Clash;
 import rungwise.rules.Meeting;
 import rungwise.rules.Phase;

@@ -15,7 +15,7 @@ import net.jqwik.api.Arbitrary;
 import rungwise.Base;
 import rungwise.knowledge.KnowledgeBase;
 import rungwise.ladder.Answer;
-import rungwise.ladder.Question;
+import rungwise.question.Question;
 
 /** DrawnQuestions of every kind, weighted towards those that have a ladder. */
 final class DrawnQuestions {

@@ -25,7 +25,7 @@ import rungwise.knowledge.SurfaceKind;
 import rungwise.ladder.Answer;
 import rungwise.ladder.ChanceTable;
 import rungwise.ladder.Likely;
-import rungwise.ladder.Question;
+import rungwise.question.Question;
 import rungwise.shoplog.Adversary;
 
 /**

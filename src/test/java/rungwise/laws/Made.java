@@ -2,7 +2,7 @@ package rungwise.laws;
 
 import java.util.List;
 import java.util.Optional;
-import rungwise.ladder.Question;
+import rungwise.question.Question;
 
 /** A question like another but for one thing. */
 final class Made {

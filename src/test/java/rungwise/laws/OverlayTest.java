@@ -28,7 +28,7 @@ import rungwise.knowledge.Solvent;
 import rungwise.ladder.Advisor;
 import rungwise.ladder.Answer;
 import rungwise.ladder.Opened;
-import rungwise.ladder.Question;
+import rungwise.question.Question;
 
 /** A shop's own products and narrower limits: they bring their own bars, and take none away. */
 class OverlayTest {

@@ -17,8 +17,8 @@ import rungwise.knowledge.KnowledgeBase;
 import rungwise.knowledge.Mappers;
 import rungwise.ladder.Advisor;
 import rungwise.ladder.Answer;
-import rungwise.ladder.Question;
-import rungwise.ladder.QuestionReader;
+import rungwise.question.Question;
+import rungwise.question.QuestionReader;
 
 /**
  * Every contaminant on every surface, at four ages and three panel temperatures: the laws that one answer can break, and

@@ -8,7 +8,7 @@ import java.util.Random;
 import rungwise.Base;
 import rungwise.knowledge.KnowledgeBase;
 import rungwise.ladder.ChanceTable;
-import rungwise.ladder.Question;
+import rungwise.question.Question;
 
 /** Writes logs that would move everything if they could: all harm, all cleared, old and fresh the wrong way round. */
 public final class Adversary {

@@ -21,7 +21,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
-import rungwise.ladder.Question;
+import rungwise.question.Question;
 
 /**
  * What was acknowledged is there afterwards, whole; what was not acknowledged is there whole or not at all. The number of

@@ -18,7 +18,7 @@ import rungwise.Base;
 import rungwise.knowledge.KnowledgeBase;
 import rungwise.knowledge.Method;
 import rungwise.knowledge.MethodKind;
-import rungwise.ladder.Question;
+import rungwise.question.Question;
 
 /** A simulated year of several shops, with time and size printed. Only with -Preplay, which says how many attempts. */
 class ReplayTest {

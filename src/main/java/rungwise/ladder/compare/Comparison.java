@@ -85,8 +85,8 @@ public record Comparison(String revisionOne, String revisionOther, List<Asked> a
     }
 
     private static boolean isNew(Because reason, Place there) {
-        return there.because().stream().noneMatch(r -> r.rule().equals(reason.rule())
-                && r.facts().equals(reason.facts()));
+        return there.because().stream().noneMatch(r -> r.name().equals(reason.name())
+                && r.figures().equals(reason.figures()));
     }
 
     private static Map<String, Place> places(Answer answer) {

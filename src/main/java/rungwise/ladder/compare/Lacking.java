@@ -8,8 +8,8 @@ import java.util.Map;
 import rungwise.knowledge.KnowledgeBase;
 import rungwise.knowledge.Method;
 import rungwise.ladder.Answer;
-import rungwise.ladder.Question;
-import rungwise.ladder.Shelf;
+import rungwise.question.Question;
+import rungwise.question.Shelf;
 
 /**
  * What a named shelf lacks for one method each. Whether the method is gentler or likelier than the next step is left to

@@ -10,9 +10,9 @@ import java.util.function.Function;
 import java.util.stream.Stream;
 import rungwise.knowledge.KnowledgeBase;
 import rungwise.ladder.Answer;
-import rungwise.ladder.BadQuestion;
-import rungwise.ladder.Problem;
-import rungwise.ladder.Question;
+import rungwise.question.BadQuestion;
+import rungwise.question.Problem;
+import rungwise.question.Question;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.node.ObjectNode;
 
@@ -49,7 +49,7 @@ public final class WhatIf {
         return field.asBoolean(false);
     }
 
-    /** The question itself, as {@link rungwise.ladder.QuestionReader} takes it. */
+    /** The question itself, as {@link rungwise.question.QuestionReader} takes it. */
     public static JsonNode without(JsonNode tree) {
         if (!tree.isObject() || !tree.has(FIELD)) {
             return tree;

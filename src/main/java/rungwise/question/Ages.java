@@ -1,0 +1,25 @@
+package rungwise.question;
+
+import java.time.DateTimeException;
+import java.time.Duration;
+import java.time.Period;
+
+/** Reads an ISO 8601 duration as hours, weeks, months (30 days) and years (365 days) included. */
+public final class Ages {
+    private Ages() {
+    }
+
+    /**
+     * Hours.
+     *
+     * @throws DateTimeException where the text is no such duration
+     */
+    public static double hours(String text) {
+        try {
+            return Duration.parse(text).toMinutes() / 60.0;
+        } catch (DateTimeException notDaysOrTime) {
+            Period period = Period.parse(text);
+            return 24.0 * (period.getYears() * 365L + period.getMonths() * 30L + period.getDays());
+        }
+    }
+}

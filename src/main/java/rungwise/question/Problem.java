@@ -1,0 +1,15 @@
+package rungwise.question;
+
+/**
+ * Something wrong in a question.
+ *
+ * @param pointer JSON Pointer to the field
+ * @param wrong   what is wrong
+ * @param remedy  what to do
+ */
+public record Problem(String pointer, String wrong, String remedy) {
+    @Override
+    public String toString() {
+        return (pointer.isEmpty() ? "the question" : pointer) + ": " + wrong + "; " + remedy;
+    }
+}

@@ -1,0 +1,35 @@
+package rungwise.question;
+
+import java.util.ArrayList;
+import java.util.List;
+import rungwise.knowledge.KnowledgeBase;
+import rungwise.knowledge.Method;
+
+/** What a question says is at hand. */
+public final class Shelf {
+    private final Question question;
+    private final KnowledgeBase base;
+
+    public Shelf(Question question, KnowledgeBase base) {
+        this.question = question;
+        this.base = base;
+    }
+
+    /** The agent and the tool of a method that are not at hand; none of them where no shelf is named. */
+    public List<String> lacks(Method method) {
+        if (question.shelf().filter(s -> !s.contains(method.id())).isEmpty()) {
+            return List.of();
+        }
+        List<String> shelf = question.shelf().get();
+        List<String> lacks = new ArrayList<>();
+        if (!method.agent().equals("none") && !shelf.contains(method.agent())
+                && (question.shelfStrict() || !base.agentOf(method).alwaysAtHand())) {
+            lacks.add(method.agent());
+        }
+        if (!method.tool().equals("none") && !shelf.contains(method.tool())
+                && (question.shelfStrict() || !base.toolOf(method).alwaysAtHand())) {
+            lacks.add(method.tool());
+        }
+        return List.copyOf(lacks);
+    }
+}

@@ -1,0 +1,114 @@
+package rungwise.text;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.InputStreamReader;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Properties;
+import java.util.TreeMap;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import rungwise.knowledge.Figures;
+
+/**
+ * The sentences of one language, by id. A language is one file below {@code messages/}; a sentence names what is put into it
+ * in braces, so that another language may put it in another place.
+ */
+public final class Texts {
+    public static final Texts ENGLISH = read("en");
+    private static final Pattern PLACE = Pattern.compile("\\{(\\w+)}");
+
+    private final Map<String, String> byId;
+
+    private Texts(Map<String, String> byId) {
+        this.byId = byId;
+    }
+
+    private static Texts read(String language) {
+        Properties all = new Properties();
+        try (InputStream in = Texts.class.getResourceAsStream("/messages/" + language + ".properties")) {
+            if (in == null) {
+                throw new IllegalArgumentException("there is no message file for the language " + language);
+            }
+            all.load(new InputStreamReader(in, StandardCharsets.UTF_8));
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+        Map<String, String> byId = new TreeMap<>();
+        all.stringPropertyNames().forEach(id -> byId.put(id, all.getProperty(id)));
+        return new Texts(byId);
+    }
+
+    /** Every id of a sentence. */
+    public Map<String, String> all() {
+        return Map.copyOf(byId);
+    }
+
+    public boolean has(String id) {
+        return byId.containsKey(id);
+    }
+
+    /**
+     * A sentence, with what is put into it.
+     *
+     * @param named name and value by turns
+     */
+    public String say(String id, Object... named) {
+        String sentence = byId.get(id);
+        if (sentence == null) {
+            throw new IllegalArgumentException("no message file has the sentence " + id);
+        }
+        Map<String, Object> values = new LinkedHashMap<>();
+        for (int i = 0; i + 1 < named.length; i += 2) {
+            values.put((String) named[i], named[i + 1]);
+        }
+        return fill(sentence, values);
+    }
+
+    /** A sentence of knowledge or of a rule, with the figures it names. */
+    public String fill(String sentence, List<Figure> figures) {
+        if (sentence.indexOf('{') < 0) {
+            return sentence;
+        }
+        Map<String, Object> values = new LinkedHashMap<>();
+        figures.forEach(f -> values.putIfAbsent(f.name(), value(f.value(), f.unit().orElse(""))));
+        return fill(sentence, values);
+    }
+
+    private static String fill(String sentence, Map<String, Object> values) {
+        Matcher place = PLACE.matcher(sentence);
+        StringBuilder filled = new StringBuilder();
+        while (place.find()) {
+            Object value = values.get(place.group(1));
+            if (value == null) {
+                throw new IllegalArgumentException("nothing stands for {" + place.group(1) + "} in: " + sentence);
+            }
+            place.appendReplacement(filled, Matcher.quoteReplacement(value instanceof Number number
+                    ? Figures.text(number.doubleValue()) : value.toString()));
+        }
+        return place.appendTail(filled).toString();
+    }
+
+    /** Figures as a person reads them, in their order. */
+    public String of(List<Figure> figures) {
+        return String.join("; ", figures.stream().map(this::of).toList());
+    }
+
+    /** One figure with its label, and what it was held against. */
+    public String of(Figure figure) {
+        String unit = figure.unit().orElse("");
+        String value = value(figure.value(), unit);
+        String label = byId.getOrDefault("figure." + figure.name(), figure.name() + " {value}");
+        String said = fill(label, Map.of("value", value));
+        return figure.limit().map(limit -> say("figures.against", "figure", said, "limit", value(limit, unit))).orElse(said);
+    }
+
+    private static String value(Object value, String unit) {
+        String text = value instanceof Number number ? Figures.text(number.doubleValue()) : value.toString();
+        return unit.isEmpty() ? text : text + " " + unit;
+    }
+}

@@ -1,0 +1,55 @@
+package rungwise.workup;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import rungwise.knowledge.Chance;
+import rungwise.knowledge.Contaminant;
+import rungwise.knowledge.Figures;
+import rungwise.knowledge.KnowledgeBase;
+import rungwise.knowledge.Method;
+import rungwise.science.Solubility;
+
+/**
+ * A chance that somebody stated and that the chemistry contradicts, fresh deposit taken.
+ *
+ * @param red nearest relative energy difference between the organic part and what the deposit dissolves like
+ */
+public record ChemistryDoubt(String contaminant, String method, Chance stated, Chance expected, double red) {
+    /** All of a base: likely at a distance, or unlikely although it is near and undiluted. */
+    public static List<ChemistryDoubt> all(KnowledgeBase known) {
+        List<ChemistryDoubt> doubts = new ArrayList<>();
+        for (Contaminant contaminant : known.contaminants().values()) {
+            for (Method method : known.methods().values()) {
+                if (ComputedChances.dissolves(method) && isStated(contaminant, method)) {
+                    doubt(contaminant, method, known).ifPresent(doubts::add);
+                }
+            }
+        }
+        return doubts;
+    }
+
+    private static boolean isStated(Contaminant contaminant, Method method) {
+        return contaminant.overrides().stream().anyMatch(o -> o.methods().contains(method.id()))
+                || method.chances().containsKey(contaminant.bond().fresh());
+    }
+
+    private static Optional<ChemistryDoubt> doubt(Contaminant contaminant, Method method, KnowledgeBase known) {
+        return ComputedChances.estimate(contaminant, contaminant.bond().fresh(), method, known).flatMap(estimate -> {
+            Chance stated = contaminant.chances(method).fresh();
+            Chance expected = estimate.chances().fresh();
+            double red = estimate.red().low();
+            Solubility.Band band = Solubility.band(red);
+            boolean distant = band == Solubility.Band.PASSES && stated.compareTo(Chance.L) >= 0;
+            boolean near = band == Solubility.Band.DISSOLVES && expected.ordinal() - stated.ordinal() > 1;
+            return distant || near ? Optional.of(new ChemistryDoubt(contaminant.id(), method.id(), stated, expected, red))
+                    : Optional.empty();
+        });
+    }
+
+    /** As a sentence. */
+    public String words() {
+        return "its chance by " + method + " is stated " + stated + " while fresh, but at RED " + Figures.text(red)
+                + " chemistry expects " + expected;
+    }
+}

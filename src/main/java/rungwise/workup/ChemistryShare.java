@@ -1,0 +1,134 @@
+package rungwise.workup;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+import rungwise.knowledge.Chance;
+import rungwise.knowledge.Chances;
+import rungwise.knowledge.Contaminant;
+import rungwise.knowledge.KnowledgeBase;
+import rungwise.knowledge.Method;
+import rungwise.knowledge.Surface;
+import rungwise.knowledge.Verdict;
+import rungwise.rules.PolymerContact;
+import rungwise.rules.Use;
+import rungwise.science.Solubility;
+
+/**
+ * How much of what the trade says of solvents is computed, or confirmed by computation, where there are figures. What
+ * contradicts the chemistry counts as neither and is listed; what is said stands all the same.
+ *
+ * @param pairs         contaminants times solvent methods
+ * @param chances       of these, those for which there is a sphere for fresh and hardened, and a composition
+ * @param computed      of these, computed as nobody had stated one
+ * @param confirmed     of these, stated and within one grade of what is computed, for fresh and for hardened
+ * @param contradicted  of these, stated and further off
+ * @param verdicts      what surfaces say of each organic component, where there is a sphere
+ * @param agreed        of these, in agreement with the chemistry
+ * @param disagreements the rest of these, by surface
+ */
+public record ChemistryShare(int pairs, int chances, int computed, int confirmed, List<Contradiction> contradicted,
+                             int verdicts, int agreed, Map<String, Long> disagreements) {
+
+    /** A stated chance that is not borne out. */
+    public record Contradiction(String method, String contaminant, String said, String expected) {
+    }
+
+    public static ChemistryShare of(KnowledgeBase known) {
+        int pairs = 0;
+        int chances = 0;
+        int computed = 0;
+        int confirmed = 0;
+        List<Contradiction> contradicted = new ArrayList<>();
+        ComputedChances completed = ComputedChances.of(known);
+        for (Method method : known.methods().values()) {
+            if (!ComputedChances.dissolves(method) || !known.agentOf(method).isSolvent()) {
+                continue;
+            }
+            for (Contaminant contaminant : completed.base().contaminants().values()) {
+                pairs++;
+                var young = ComputedChances.estimate(contaminant, contaminant.bond().fresh(), method, known);
+                var old = ComputedChances.estimate(contaminant, contaminant.bond().hardened(), method, known);
+                if (young.isEmpty() || old.isEmpty()) {
+                    continue;
+                }
+                chances++;
+                Chances said = contaminant.chances(method);
+                Chances expected = new Chances(young.get().chances().fresh(), old.get().chances().hardened());
+                if (completed.isComputed(contaminant.id(), method.id())) {
+                    computed++;
+                } else if (near(said.fresh(), expected.fresh()) && near(said.hardened(), expected.hardened())) {
+                    confirmed++;
+                } else {
+                    contradicted.add(new Contradiction(method.id(), contaminant.id(), words(said), words(expected)));
+                }
+            }
+        }
+        int verdicts = 0;
+        int agreed = 0;
+        Map<String, Long> disagreements = new TreeMap<>();
+        for (Surface surface : known.surfaces().values()) {
+            for (Method method : known.methods().values()) {
+                for (PolymerContact contact : PolymerContacts.all(new Use(method, known.agentOf(method),
+                        known.toolOf(method), surface), known)) {
+                    verdicts++;
+                    Verdict said = surface.limit(contact.component().solvent().orElseThrow().column()).verdict();
+                    if (agrees(said, Solubility.band(contact.red()))) {
+                        agreed++;
+                    } else {
+                        disagreements.merge(surface.id(), 1L, Long::sum);
+                    }
+                }
+            }
+        }
+        return new ChemistryShare(pairs, chances, computed, confirmed, List.copyOf(contradicted), verdicts, agreed,
+                disagreements);
+    }
+
+    private static boolean near(Chance one, Chance other) {
+        return Math.abs(one.ordinal() - other.ordinal()) <= 1;
+    }
+
+    private static String words(Chances chances) {
+        return (chances.fresh() + "/" + chances.hardened()).toUpperCase(Locale.ROOT);
+    }
+
+    /** A ban where the solvent is near, a leave where it is outside, a trial in between or on either side of it. */
+    private static boolean agrees(Verdict said, Solubility.Band band) {
+        return switch (said) {
+            case OK -> band == Solubility.Band.SLOW || band == Solubility.Band.PASSES;
+            case TEST -> band != Solubility.Band.DISSOLVES;
+            case NO, BAR -> band != Solubility.Band.PASSES;
+        };
+    }
+
+    /** As lines for a person. */
+    public String words() {
+        return "Chemistry: for " + chances + " of " + pairs + " pairs of contaminant and solvent there are a composition and a "
+                + "sphere. Of these " + computed + " chances are computed, " + confirmed + " stated and confirmed, "
+                + contradicted.size() + " stated and contradicted (" + share(computed + confirmed, chances)
+                + " % computed or confirmed). Of " + verdicts + " solvent verdicts of surfaces " + agreed
+                + " are confirmed (" + share(agreed, verdicts) + " %).";
+    }
+
+    /** What is contradicted, a line a method; chances fresh/hardened. */
+    public List<String> contradictions() {
+        List<String> lines = new ArrayList<>();
+        contradicted.stream().collect(Collectors.groupingBy(Contradiction::method, TreeMap::new, Collectors.groupingBy(
+                c -> "stated " + c.said() + ", expected " + c.expected(), TreeMap::new,
+                Collectors.mapping(Contradiction::contaminant, Collectors.joining(", "))))).forEach((method, by) ->
+                by.forEach((what, contaminants) -> lines.add(method + ": " + what + ": " + contaminants)));
+        if (!disagreements.isEmpty()) {
+            lines.add("verdicts: " + disagreements.entrySet().stream().map(e -> e.getKey() + " " + e.getValue())
+                    .collect(Collectors.joining(", ")));
+        }
+        return lines;
+    }
+
+    private static long share(int part, int whole) {
+        return whole == 0 ? 0 : Math.round(100.0 * part / whole);
+    }
+}

@@ -1,0 +1,152 @@
+package rungwise.workup;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import rungwise.knowledge.Basis;
+import rungwise.knowledge.Chance;
+import rungwise.knowledge.Chances;
+import rungwise.knowledge.Contaminant;
+import rungwise.knowledge.Figures;
+import rungwise.knowledge.KnowledgeBase;
+import rungwise.knowledge.Mechanism;
+import rungwise.knowledge.Method;
+import rungwise.knowledge.MethodKind;
+import rungwise.knowledge.Solute;
+import rungwise.science.Solubility;
+
+/**
+ * Chances of solvents that nobody has stated a chance for, from how near their organic part lies to what the deposit
+ * dissolves like. A chance that somebody stated stands, whatever the chemistry says of it.
+ *
+ * @param base     the knowledge, each contaminant completed with what was computed
+ * @param computed methods whose chance is computed, by contaminant
+ */
+public record ComputedChances(KnowledgeBase base, Map<String, Set<String>> computed) {
+    private static final List<Chance> DOWN = List.of(Chance.VL, Chance.L, Chance.P, Chance.U, Chance.VU);
+    /** Below this share of organic part a solvent works a grade worse; below {@link #WEAK_PERCENT} two. */
+    private static final double THIN_PERCENT = 50;
+    private static final double WEAK_PERCENT = 15;
+    /** A large molecule that stays for so long gets as far in as a small one in a few minutes; our own figure. */
+    private static final double MAKES_UP_MINUTES = 30;
+
+    public static ComputedChances of(KnowledgeBase known) {
+        Map<String, Contaminant> contaminants = new TreeMap<>();
+        Map<String, Set<String>> computed = new HashMap<>();
+        known.contaminants().forEach((id, contaminant) -> {
+            List<Contaminant.Override> more = new ArrayList<>();
+            known.methods().values().forEach(m -> computed(contaminant, m, known).ifPresent(more::add));
+            Set<String> methods = new HashSet<>();
+            more.forEach(o -> methods.addAll(o.methods()));
+            computed.put(id, methods);
+            contaminants.put(id, more.isEmpty() ? contaminant : contaminant.and(more));
+        });
+        return new ComputedChances(known.with(contaminants), computed);
+    }
+
+    public boolean isComputed(String contaminant, String method) {
+        return computed.getOrDefault(contaminant, Set.of()).contains(method);
+    }
+
+    private static Optional<Contaminant.Override> computed(Contaminant contaminant, Method method, KnowledgeBase base) {
+        String fresh = contaminant.bond().fresh();
+        String hardened = contaminant.bond().hardened();
+        boolean stated = contaminant.overrides().stream().anyMatch(o -> o.methods().contains(method.id()))
+                || method.chances().containsKey(fresh) && method.chances().containsKey(hardened);
+        if (stated || !dissolves(method)) {
+            return Optional.empty();
+        }
+        Optional<Estimate> young = estimate(contaminant, fresh, method, base);
+        Optional<Estimate> old = estimate(contaminant, hardened, method, base);
+        if (young.isEmpty() && old.isEmpty()) {
+            return Optional.empty();
+        }
+        Chance ifFresh = method.chances().containsKey(fresh) ? method.chancesFor(fresh).fresh()
+                : young.map(e -> e.chances().fresh()).orElse(Chance.VU);
+        Chance ifHardened = method.chances().containsKey(hardened) ? method.chancesFor(hardened).hardened()
+                : old.map(e -> e.chances().hardened()).orElse(Chance.VU);
+        if (!contaminant.bond().changes() && ifHardened.compareTo(ifFresh) > 0) {
+            ifHardened = ifFresh;
+        }
+        return Optional.of(new Contaminant.Override(List.of(method.id()), ifFresh, ifHardened,
+                old.or(() -> young).orElseThrow().why(), Basis.MEMORY, List.of("H01", "H02")));
+    }
+
+    public static boolean dissolves(Method method) {
+        return method.kind() == MethodKind.REMOVE
+                && (method.mechanism() == Mechanism.DISSOLVE || method.mechanism() == Mechanism.SWELL);
+    }
+
+    /** What chemistry expects, with its sentence. */
+    public record Estimate(Chances chances, Solubility.Interval red, String why) {
+    }
+
+    /**
+     * By the nearest of the published spheres, as samples differ and a try in vain costs minutes and no finish; all of
+     * them are shown. Hardened is a grade worse. Where only attack on the cured material was ever measured, it swells at
+     * most and comes off unlikely.
+     */
+    public static Optional<Estimate> estimate(Contaminant contaminant, String bond, Method method, KnowledgeBase base) {
+        Organics organics = Organics.of(base.agentOf(method), base);
+        Optional<Solute> like = like(contaminant, bond, base).map(base.solutes()::get);
+        if (like.isEmpty() || !organics.counts()) {
+            return Optional.empty();
+        }
+        Solubility.Interval red = Solubility.interval(organics.blend(),
+                like.get().spheres().stream().map(Solute.Fit::sphere).toList());
+        int worse = (organics.percent() < WEAK_PERCENT ? 2 : organics.percent() < THIN_PERCENT ? 1 : 0)
+                + (organics.isSlow() && method.dwell().usual() < MAKES_UP_MINUTES ? 1 : 0);
+        Chance fresh = down(byBand(red.low()), worse);
+        if (like.get().spheres().stream().allMatch(f -> f.measure() == Solute.Measure.CHEMICAL_RESISTANCE)
+                && fresh.compareTo(Chance.U) > 0) {
+            fresh = Chance.U;
+        }
+        return Optional.of(new Estimate(new Chances(fresh, down(fresh, 1)), red, words(organics, like.get())));
+    }
+
+    /** What it has turned into, where that is another bond class, is like its class and no longer like itself. */
+    private static Optional<String> like(Contaminant contaminant, String bond, KnowledgeBase base) {
+        Optional<String> ofClass = base.bondClasses().get(bond).dissolvesLike();
+        return bond.equals(contaminant.bond().fresh()) ? contaminant.dissolvesLike().or(() -> ofClass) : ofClass;
+    }
+
+    private static Chance byBand(double red) {
+        return switch (Solubility.band(red)) {
+            case DISSOLVES -> Chance.L;
+            case SWELLS -> Chance.P;
+            case SLOW -> Chance.U;
+            case PASSES -> Chance.VU;
+        };
+    }
+
+    private static Chance down(Chance chance, int by) {
+        return DOWN.get(Math.min(DOWN.size() - 1, DOWN.indexOf(chance) + by));
+    }
+
+    private static String words(Organics organics, Solute like) {
+        List<Solute.Fit> nearest = like.spheres().stream().sorted(Comparator.comparingDouble(
+                (Solute.Fit f) -> Solubility.red(organics.blend(), f.sphere()))).toList();
+        StringBuilder words = new StringBuilder("By computation its solvent part ");
+        for (int i = 0; i < nearest.size(); i++) {
+            double red = Solubility.red(organics.blend(), nearest.get(i).sphere());
+            words.append(i == 0 ? "" : "; it ").append(verb(red)).append(' ').append(nearest.get(i).what())
+                    .append(", RED ").append(Figures.text(red));
+        }
+        return words.append('.').toString();
+    }
+
+    public static String verb(double red) {
+        return switch (Solubility.band(red)) {
+            case DISSOLVES -> "dissolves";
+            case SWELLS -> "swells";
+            case SLOW -> "slowly softens";
+            case PASSES -> "leaves alone";
+        };
+    }
+}

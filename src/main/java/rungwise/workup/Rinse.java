@@ -1,0 +1,25 @@
+package rungwise.workup;
+
+import java.util.List;
+import java.util.Optional;
+import rungwise.knowledge.Figures;
+import rungwise.rules.Because;
+
+/**
+ * How much rinsing is enough.
+ *
+ * @param times         passes over the panel; empty where too little is known of the agent
+ * @param litresPerM2   of all passes together
+ * @param leavesAcidity pH of the film that is left
+ * @param minutes       as stated for the agent
+ * @param basis         computed, or table: the stated minutes alone
+ */
+public record Rinse(Optional<Integer> times, Optional<Double> litresPerM2, Optional<Double> leavesAcidity, double minutes,
+                    String basis, List<Because> because) {
+    /** As a line for a person. */
+    public String words() {
+        return times.isPresent() ? "rinse " + times.get() + " times, " + Figures.text(litresPerM2.orElse(0.0))
+                + " l/m² in all, which leaves pH " + Figures.text(leavesAcidity.orElse(0.0))
+                : "rinse " + Figures.text(minutes) + " min";
+    }
+}
