@@ -77,7 +77,8 @@ public final class RuleBooks {
         KieFileSystem files = services.newKieFileSystem();
         ReleaseId release = services.newReleaseId("rungwise", "rules", Integer.toString(texts.hashCode() & 0x7fffffff));
         files.generateAndWritePomXML(release);
-        texts.forEach((name, text) -> files.write("src/main/resources/" + folder(text) + name, text));
+        texts.forEach((name, text) -> files.write("src/main/resources/" + folder(text)
+                + name.substring(name.lastIndexOf('/') + 1), text));
         KieBuilder builder = services.newKieBuilder(files).buildAll(ExecutableModelProject.class);
         if (builder.getResults().hasMessages(Message.Level.ERROR)) {
             throw new BadRules(builder.getResults().getMessages(Message.Level.ERROR).stream()
@@ -97,12 +98,12 @@ public final class RuleBooks {
         return named.find() ? named.group(1).replace('.', '/') + "/" : "";
     }
 
-    /** The text of every .drl file of a folder, in name order. */
+    /** The text of every .drl file of a folder and the folders in it, in name order. */
     public static Map<String, String> texts(Path folder) {
-        try (Stream<Path> files = Files.list(folder)) {
+        try (Stream<Path> files = Files.walk(folder)) {
             Map<String, String> texts = new TreeMap<>();
             for (Path file : files.filter(f -> f.toString().endsWith(".drl")).toList()) {
-                texts.put(file.getFileName().toString(), Files.readString(file));
+                texts.put(folder.relativize(file).toString().replace('\\', '/'), Files.readString(file));
             }
             return texts;
         } catch (IOException e) {
