@@ -9,8 +9,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import rungwise.answer.Advisor;
 import rungwise.knowledge.KnowledgeBase;
-import rungwise.ladder.Advisor;
 import rungwise.lint.CheckPage;
 import rungwise.rules.RuleInfo;
 

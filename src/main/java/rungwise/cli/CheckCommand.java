@@ -10,11 +10,11 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParentCommand;
 import picocli.CommandLine;
+import rungwise.answer.Advisor;
 import rungwise.knowledge.Fault;
-import rungwise.ladder.Advisor;
-import rungwise.ladder.Opened;
 import rungwise.lint.CheckPage;
 import rungwise.lint.Lint;
+import rungwise.start.Opened;
 
 /** Looks for faults in knowledge and rules. */
 @Command(name = "check", mixinStandardHelpOptions = true,

@@ -8,6 +8,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import rungwise.answer.Advisor;
+import rungwise.answer.Answer;
 import rungwise.diagnosis.Identification.Check;
 import rungwise.diagnosis.Identification.NextCheck;
 import rungwise.diagnosis.Identification.Outcome;
@@ -17,10 +19,10 @@ import rungwise.knowledge.Inspection;
 import rungwise.knowledge.KnowledgeBase;
 import rungwise.knowledge.Observation;
 import rungwise.knowledge.Trait;
-import rungwise.ladder.Advisor;
-import rungwise.ladder.Answer;
-import rungwise.ladder.Believed;
-import rungwise.ladder.SpotAdvisor;
+import rungwise.ladder.ChanceTable;
+import rungwise.ladder.Choice;
+import rungwise.ladder.Ladder;
+import rungwise.ladder.Suspects;
 import rungwise.question.Question;
 
 /**
@@ -37,25 +39,40 @@ final class Checks {
     private final KnowledgeBase base;
     private final Weighing weighing;
     private final Question question;
-    private final SpotAdvisor spots;
     private final Noted noted;
-    private final Believed believed;
+    private final ChanceTable chances;
+    private final Suspects bySigns;
     private final Map<String, Double> belief;
 
-    Checks(Advisor advisor, Weighing weighing, Question question, SpotAdvisor spots, Noted noted,
-           Believed believed) {
+    Checks(Advisor advisor, Weighing weighing, Question question, Noted noted, Suspects bySigns, ChanceTable chances) {
         this.advisor = advisor;
         this.base = advisor.knowledge();
         this.weighing = weighing;
         this.question = question;
-        this.spots = spots;
         this.noted = noted;
-        this.believed = believed;
-        this.belief = believed.now();
+        this.chances = chances;
+        this.bySigns = bySigns;
+        this.belief = bySigns.afterTries(question, base).belief();
+    }
+
+    /**
+     * What a belief leads to, in short.
+     *
+     * @param minutes expected worker minutes, referral included
+     * @param first   the first rung; empty where work is held or none is left
+     */
+    private record Outlook(double minutes, Optional<String> first, boolean held) {
+    }
+
+    private Outlook outlook(Suspects suspects) {
+        Ladder ladder = advisor.ladder(question, suspects, false, chances);
+        boolean held = ladder.situation().isStopped();
+        return new Outlook(held ? base.decisions().value("handing-over") : ladder.cost(), held ? Optional.empty()
+                : ladder.rungs().stream().findFirst().map(Choice::id), held);
     }
 
     NextCheck best() {
-        SpotAdvisor.Outlook now = spots.outlook(believed);
+        Outlook now = outlook(bySigns);
         Map<String, String> barred = barred();
         List<Withheld> withheld = new ArrayList<>();
         List<Check> worth = new ArrayList<>();
@@ -97,7 +114,7 @@ final class Checks {
 
     /** Whether it would say anything of what is believed at all. */
     private boolean relevant(List<Observation> outcomes) {
-        return outcomes.stream().anyMatch(o -> o.pointsTo().stream().anyMatch(c -> belief.get(c) >= 0.02));
+        return outcomes.stream().anyMatch(o -> o.pointsTo().stream().anyMatch(c -> belief.getOrDefault(c, 0.0) >= base.decisions().value("hazard-counts")));
     }
 
     private Map<String, String> barred() {
@@ -130,7 +147,7 @@ final class Checks {
                 + "kind (" + t.name().toLowerCase(java.util.Locale.ROOT).replace('_', ' ') + ").");
     }
 
-    private Check valued(Inspection check, List<Observation> outcomes, SpotAdvisor.Outlook now) {
+    private Check valued(Inspection check, List<Observation> outcomes, Outlook now) {
         List<Outcome> all = new ArrayList<>();
         double expected = 0;
         double[] shares = new double[outcomes.size() + 1];
@@ -147,9 +164,9 @@ final class Checks {
                 continue;
             }
             Noted then = i < outcomes.size() ? noted.with(outcomes.get(i)) : noted.without(outcomes);
-            Believed afterwards = weighing.believed(then, question);
-            Map<String, Double> after = afterwards.now();
-            SpotAdvisor.Outlook outlook = spots.outlook(afterwards);
+            Suspects afterwards = weighing.suspects(then);
+            Map<String, Double> after = afterwards.afterTries(question, base).belief();
+            Outlook outlook = outlook(afterwards);
             expected += share * outlook.minutes();
             Map.Entry<String, Double> top = after.entrySet().stream().max(Map.Entry.<String, Double>comparingByValue()
                     .thenComparing(Map.Entry.comparingByKey())).orElseThrow();

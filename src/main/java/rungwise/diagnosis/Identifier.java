@@ -6,6 +6,9 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.TreeMap;
+import rungwise.answer.Advisor;
+import rungwise.answer.Answer;
 import rungwise.diagnosis.Identification.Contradiction;
 import rungwise.diagnosis.Identification.NextCheck;
 import rungwise.diagnosis.Identification.Sign;
@@ -14,11 +17,8 @@ import rungwise.knowledge.Contaminant;
 import rungwise.knowledge.Figures;
 import rungwise.knowledge.KnowledgeBase;
 import rungwise.knowledge.Observation;
-import rungwise.ladder.Advisor;
-import rungwise.ladder.Answer;
-import rungwise.ladder.Believed;
 import rungwise.ladder.ChanceTable;
-import rungwise.ladder.SpotAdvisor;
+import rungwise.ladder.Suspects;
 import rungwise.question.Question;
 
 /** Says what a deposit may be. One identifier may be asked from many threads. */
@@ -42,7 +42,7 @@ public final class Identifier {
 
     /** Probability by contaminant, in id order. */
     public Map<String, Double> belief(Spot spot) {
-        return weighing.belief(Noted.of(spot, base), spot.question());
+        return new TreeMap<>(after(Noted.of(spot, base), spot.question()).belief());
     }
 
     /** Whether a ladder question names no contaminant but shows signs that speak for some. */
@@ -56,9 +56,13 @@ public final class Identifier {
      *
      * @param chances what the shop's log teaches; what the deposit is believed to be stays with the priors
      */
-    public Answer ladder(Question question, ChanceTable chances) {
-        return new SpotAdvisor(advisor, question, chances).answer(weighing.believed(
-                Noted.of(Spot.of(question), base), question));
+    public Answer ladder(Question question, boolean all, ChanceTable chances) {
+        return advisor.answer(question, weighing.suspects(Noted.of(Spot.of(question), base)), all, chances);
+    }
+
+    /** What it may be by its signs and after its tries. */
+    private Suspects after(Noted noted, Question question) {
+        return weighing.suspects(noted).afterTries(question, base);
     }
 
     public Identification identify(Spot spot) {
@@ -72,13 +76,12 @@ public final class Identifier {
      */
     public Identification identify(Spot spot, ChanceTable chances) {
         Noted noted = Noted.of(spot, base);
-        Believed believed = weighing.believed(noted, spot.question());
-        Map<String, Double> belief = believed.now();
+        Suspects bySigns = weighing.suspects(noted);
+        Map<String, Double> belief = bySigns.afterTries(spot.question(), base).belief();
         List<Suspect> suspects = suspects(noted, spot.question(), belief);
-        SpotAdvisor spots = new SpotAdvisor(advisor, spot.question(), chances);
-        NextCheck check = new Checks(advisor, weighing, spot.question(), spots, noted, believed).best();
-        Answer.Next next = noted.tells() ? spots.answer(believed).next() : advisor.answer(spot.question(), false, chances)
-                .next();
+        NextCheck check = new Checks(advisor, weighing, spot.question(), noted, bySigns, chances).best();
+        Answer.Next next = noted.tells() ? advisor.answer(spot.question(), bySigns, false, chances).next()
+                : advisor.answer(spot.question(), false, chances).next();
         String verdict = verdict(suspects.get(0));
         return new Identification(base.revision(), verdict, says(noted, verdict, suspects), suspects,
                 Figures.thousandths(1 - suspects.stream().mapToDouble(s -> belief.get(s.contaminant())).sum()),
@@ -88,7 +91,7 @@ public final class Identifier {
     /** What it may be, likeliest first. */
     public List<Suspect> suspects(Question question) {
         Noted noted = Noted.of(Spot.of(question), base);
-        return suspects(noted, question, weighing.belief(noted, question));
+        return suspects(noted, question, after(noted, question).belief());
     }
 
     private List<Suspect> suspects(Noted noted, Question question, Map<String, Double> belief) {

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.function.Function;
+import rungwise.answer.Advisor;
 import rungwise.knowledge.Agent;
 import rungwise.knowledge.Contaminant;
 import rungwise.knowledge.Inspection;
@@ -13,7 +14,6 @@ import rungwise.knowledge.Near;
 import rungwise.knowledge.Observation;
 import rungwise.knowledge.Source;
 import rungwise.knowledge.Surface;
-import rungwise.ladder.Advisor;
 import rungwise.rules.RuleInfo;
 
 /** What is known, by collection: short in the lists, whole by id. */

@@ -1,65 +1,136 @@
 package rungwise.ladder;
 
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
-import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
+import rungwise.knowledge.Agent;
 import rungwise.knowledge.Method;
+import rungwise.question.Question;
+import rungwise.rules.Advice;
+import rungwise.rules.Attempt;
 import rungwise.rules.Bar;
-import rungwise.rules.Because;
+import rungwise.rules.Body;
+import rungwise.rules.Clash;
 import rungwise.rules.Concluded;
+import rungwise.rules.Conclusions;
+import rungwise.rules.Laid;
+import rungwise.rules.Phase;
+import rungwise.rules.Step;
+import rungwise.rules.Use;
+import rungwise.rules.Water;
 
 /**
- * Steps around the rungs, less those that are barred: a step that only the weather bars today waits for it, and says
- * so; any other barred step is left out.
+ * What surrounds the rungs: preparation, what must happen between two chemistries, the finish. A step that only the weather bars
+ * waits for it; any other barred step is left out.
  */
-final class Surroundings {
-    private final Candidacy candidacy;
+public final class Surroundings {
+    private final Ladder ladder;
+    private final List<Concluded<Step>> steps;
+    private final List<Concluded<Advice>> advice;
     private final Map<String, List<Concluded<Bar>>> bars = new HashMap<>();
 
-    /** Judges all steps that may be named together, as one look at the rules costs as much as many. */
-    Surroundings(Candidacy candidacy, Set<String> steps) {
-        this.candidacy = candidacy;
-        bars.putAll(candidacy.barsOfSteps(new TreeSet<>(steps)));
+    public Surroundings(Ladder ladder) {
+        this.ladder = ladder;
+        Conclusions close = close();
+        this.advice = close.of(Advice.class);
+        this.steps = close.of(Step.class).stream().sorted(Comparator.comparingInt((Concluded<Step> s) -> s.conclusion().order()))
+                .toList();
+        // one look at the rules costs as much as many
+        bars.putAll(ladder.verdicts().barsOfSteps(named()));
     }
 
-    boolean isPermitted(String step) {
+    private Conclusions close() {
+        Situation situation = ladder.situation();
+        Question question = situation.question();
+        List<Use> rungs = ladder.rungs().stream().map(Choice::use).toList();
+        List<Object> facts = new ArrayList<>(ladder.revision().base().decisions().byId().values());
+        situation.suspects().forEach(s -> facts.add(new Laid(rungs, situation.surface(), s.deposit())));
+        facts.add(situation.panel());
+        OptionalDouble hard = question.setting().waterHardnessMgL();
+        facts.add(hard.isPresent() ? new Water(hard.getAsDouble(), true) : Water.UNTOLD);
+        facts.add(new Body(question.facts().soiling().orElse(Question.UNKNOWN),
+                question.facts().protection().orElse(Question.UNKNOWN)));
+        return ladder.revision().book().run(Phase.CLOSE, facts);
+    }
+
+    /** Every method that may be named beside the rungs: preparation and finish, what follows, corrects or bridges each. */
+    private Set<String> named() {
+        Set<String> named = new TreeSet<>();
+        steps.forEach(s -> named.add(s.conclusion().name()));
+        addNamed(ladder.rungs(), named);
+        ladder.slow().forEach(c -> addNamed(List.of(c), named));
+        return named;
+    }
+
+    private void addNamed(List<Choice> choices, Set<String> named) {
+        List<Agent> earlier = new ArrayList<>(tried());
+        for (Choice choice : choices) {
+            named.addAll(choice.method().afterwards());
+            named.addAll(choice.method().correction());
+            earlier.forEach(before -> ladder.revision().sequence().clashes(before, choice.use())
+                    .forEach(c -> named.addAll(c.conclusion().bridge())));
+            earlier.add(choice.use().agent());
+        }
+    }
+
+    /** What was brought to this spot in this visit. */
+    public List<Agent> tried() {
+        double visit = ladder.revision().base().decisions().value("a-visit");
+        return ladder.situation().attempts().stream().filter(a -> a.hoursAgo() < visit).map(Attempt::agent).toList();
+    }
+
+    /** What must happen before a rung because of what came before it. */
+    public List<Concluded<Clash>> clashes(Agent before, Choice choice) {
+        return ladder.revision().sequence().clashes(before, choice.use());
+    }
+
+    public List<Concluded<Advice>> advice() {
+        return advice;
+    }
+
+    /** Steps of a place (before, after) that are still to be done and may be, or wait for the weather. */
+    public List<Concluded<Step>> steps(String place) {
+        return steps.stream().filter(s -> s.conclusion().place().equals(place))
+                .filter(s -> !ladder.situation().question().done().contains(s.conclusion().done()))
+                .filter(s -> isPermitted(s.conclusion().name()) || waitsFor(s.conclusion().name()).isPresent()).toList();
+    }
+
+    public boolean isPermitted(String step) {
         return bars.getOrDefault(step, List.of()).isEmpty();
     }
 
-    /** The steps that may be named today, those that wait gathered under what they wait for. */
-    List<Answer.Around> of(List<Answer.Around> steps) {
-        Map<String, Answer.Around> named = new LinkedHashMap<>();
-        for (Answer.Around step : steps) {
-            List<Concluded<Bar>> here = bars.getOrDefault(step.step(), List.of());
-            if (here.isEmpty()) {
-                named.putIfAbsent(step.step(), step);
-            } else if (here.stream().allMatch(b -> b.conclusion().isWeather())) {
-                wait(step, here).forEach(w -> named.merge(w.step(), w, Surroundings::both));
-            }
-        }
-        return List.copyOf(named.values());
+    /** What a step waits for that only the weather bars. */
+    public Optional<String> waitsFor(String step) {
+        List<Concluded<Bar>> here = bars.getOrDefault(step, List.of());
+        return here.isEmpty() || !here.stream().allMatch(b -> b.conclusion().isWeather()) ? Optional.empty()
+                : Optional.of(here.stream().map(b -> b.conclusion().opensWith()).distinct().sorted().collect(Collectors.joining(" and ")));
     }
 
-    private static Stream<Answer.Around> wait(Answer.Around step, List<Concluded<Bar>> here) {
-        String opens = here.stream().map(b -> b.conclusion().opensWith()).distinct().sorted()
-                .collect(Collectors.joining(" and "));
-        List<Because> because = Stream.concat(here.stream().map(Concluded::because), step.because().stream()).toList();
-        return Stream.of(new Answer.Around(opens, "Once it is " + NextStep.untilWords(opens) + ": " + step.text(),
-                step.dilution(), step.onDry(), step.watch(), step.rinse(), step.wear(), because));
-    }
-
-    private static Answer.Around both(Answer.Around one, Answer.Around other) {
-        return one.saying(one.text().endsWith(other.text()) ? one.text() : one.text() + " " + other.text(),
-                one.rinse().or(other::rinse), Stream.concat(one.because().stream(), other.because().stream()).distinct().toList());
+    /** Why it waits, or is left out. */
+    public List<Concluded<Bar>> barsOf(String step) {
+        return bars.getOrDefault(step, List.of());
     }
 
     /** Corrections of a method that may be named today. */
-    List<Method> corrections(Method method) {
-        return candidacy.corrections(method).stream().filter(m -> isPermitted(m.id())).toList();
+    public List<Method> corrections(Method method) {
+        return List.copyOf(new LinkedHashSet<>(ladder.verdicts().corrections(method).stream().filter(m -> isPermitted(m.id())).toList()));
+    }
+
+    /** Preparation that this rung needs; a photograph is a record and keeps nobody from work. */
+    public List<Concluded<Step>> preparing(Choice rung) {
+        return steps("before").stream().filter(s -> !s.conclusion().name().equals("photograph")
+                && !s.conclusion().name().equals(rung.id()) && isFor(s.conclusion(), rung)).toList();
+    }
+
+    private static boolean isFor(Step step, Choice rung) {
+        return !step.name().equals("mask") || rung.use().tool().kind().abrades();
     }
 }

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
-import rungwise.ladder.Answer;
+import rungwise.answer.Answer;
 import rungwise.rules.Clash;
 import rungwise.rules.Concluded;
 import rungwise.rules.Conclusion;

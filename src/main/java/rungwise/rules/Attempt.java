@@ -1,11 +1,13 @@
 package rungwise.rules;
 
+import java.util.List;
 import rungwise.knowledge.Agent;
 import rungwise.knowledge.Reactive;
+import rungwise.text.Figure;
 
 /** Something tried before, with the agent it brought to the spot. */
 public record Attempt(String method, String family, Agent agent, String outcome, int times, double contactMinutes,
-                      double hoursAgo, boolean signs) {
+                      double hoursAgo, boolean signs, boolean counts) {
     public boolean isHarm() {
         return outcome.equals("harm");
     }
@@ -21,7 +23,7 @@ public record Attempt(String method, String family, Agent agent, String outcome,
                 || agent.isSolvent());
     }
 
-    public String figures() {
-        return method + " tried " + times + (times == 1 ? " time, " : " times, ") + outcome;
+    public List<Figure> figures() {
+        return List.of(Figure.of("tried", method), Figure.of("times", times), Figure.of("outcome", outcome));
     }
 }

@@ -1,5 +1,6 @@
 package rungwise.rules;
 
+import com.fasterxml.jackson.annotation.JsonValue;
 import java.util.List;
 import rungwise.knowledge.Agent;
 import rungwise.knowledge.Assumption;
@@ -14,6 +15,7 @@ import rungwise.knowledge.Surface;
  * is where it is found below {@code /v1/}, so that every reason of an answer leads somewhere.
  */
 public sealed interface Reason permits KnownReason {
+    @JsonValue
     String id();
 
     /** The sentence a person reads. */

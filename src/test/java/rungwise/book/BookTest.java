@@ -23,8 +23,8 @@ import org.junit.jupiter.api.io.TempDir;
 import rungwise.Base;
 import rungwise.cli.Main;
 import rungwise.knowledge.KnowledgeBase;
-import rungwise.ladder.Opened;
 import rungwise.lint.CheckPage;
+import rungwise.start.Opened;
 
 class BookTest {
     private static final Pattern HREF = Pattern.compile("href=\"([^\"]*)\"");

@@ -12,10 +12,10 @@ import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
 import rungwise.Base;
+import rungwise.answer.Advisor;
 import rungwise.cli.CaseFile;
 import rungwise.knowledge.KnowledgeBase;
-import rungwise.ladder.Advisor;
-import rungwise.ladder.Opened;
+import rungwise.start.Opened;
 import tools.jackson.databind.JsonNode;
 
 /** Every case written as data, and what the cases reach. */

@@ -10,9 +10,9 @@ import java.util.Set;
 import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
 import rungwise.Base;
+import rungwise.answer.Answer;
 import rungwise.knowledge.KnowledgeBase;
 import rungwise.knowledge.Mappers;
-import rungwise.ladder.Answer;
 import rungwise.ladder.ChanceTable;
 import rungwise.question.Question;
 import rungwise.question.QuestionReader;
@@ -39,7 +39,7 @@ class LawFiveOverBeliefTest {
     }
 
     private static Answer ladder(Question question) {
-        return IDENTIFIER.ladder(question, ChanceTable.PRIOR);
+        return IDENTIFIER.ladder(question, false, ChanceTable.PRIOR);
     }
 
     private static List<String> ids(Answer answer) {
@@ -83,7 +83,7 @@ class LawFiveOverBeliefTest {
                         continue;
                     }
                     boolean owed = Base.advisor().comesBefore(skipped, tried);
-                    boolean said = rung.because().stream().anyMatch(b -> b.name().equals("again"));
+                    boolean said = rung.because().stream().anyMatch(b -> b.name().equals("comes-back"));
                     boolean likelier = is.entrySet().stream().anyMatch(e -> e.getValue() > was.get(e.getKey())
                             && Base.advisor().answer(now.about(e.getKey())).rungs().stream().anyMatch(r ->
                             r.method().equals(skipped)));
@@ -116,8 +116,7 @@ class LawFiveOverBeliefTest {
             for (int i = 0; i < rungs.size(); i++) {
                 Question after = question(List.of("form_beads"), "clear_2k_sound", List.of(rungs.get(i)));
                 Answer known = Base.advisor().answer(after.about(contaminant));
-                Answer mixed = new rungwise.ladder.SpotAdvisor(Base.advisor(), after, ChanceTable.PRIOR)
-                        .answer(rungwise.ladder.Believed.of(Map.of(contaminant, 1.0), after));
+                Answer mixed = Base.advisor().answer(after, rungwise.ladder.Suspects.named(contaminant), false, ChanceTable.PRIOR);
                 assertThat(ids(known)).as(contaminant + " after " + rungs.get(i)).containsAll(ids(mixed));
             }
         }

@@ -24,9 +24,9 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import rungwise.Base;
-import rungwise.ladder.Advisor;
-import rungwise.ladder.Opened;
+import rungwise.answer.Advisor;
 import rungwise.shoplog.Shoplog;
+import rungwise.start.Opened;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 

@@ -15,7 +15,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
 import rungwise.Base;
-import rungwise.ladder.Advisor;
+import rungwise.answer.Advisor;
 
 /**
  * The laws over all that the sweep leaves alone: readings, ages of paint, consent, shelf, tries, neighbours, people,

@@ -13,8 +13,8 @@ import java.util.stream.Stream;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
 import rungwise.Base;
+import rungwise.answer.Answer;
 import rungwise.knowledge.KnowledgeBase;
-import rungwise.ladder.Answer;
 import rungwise.question.Question;
 
 /** DrawnQuestions of every kind, weighted towards those that have a ladder. */

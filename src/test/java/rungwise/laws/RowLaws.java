@@ -10,8 +10,8 @@ import java.util.concurrent.ConcurrentSkipListMap;
 import java.util.concurrent.atomic.AtomicLong;
 import java.util.stream.Collectors;
 import rungwise.Base;
-import rungwise.ladder.Advisor;
-import rungwise.ladder.Answer;
+import rungwise.answer.Advisor;
+import rungwise.answer.Answer;
 
 /** What a row of the array breaks, by law: the answer itself, and the answer beside those of questions one step away. */
 final class RowLaws {
@@ -178,7 +178,7 @@ final class RowLaws {
                     && List.of("stop", "hold", "flush").contains(answer.next().action()) ? List.of()
                     : List.of("rungs " + Checks.ids(answer) + ", next " + answer.next().action()));
         } else if (tried.equals("unprepared")) {
-            say(wrong, "5 unprepared", answer.belief().equals(untried.belief()) ? List.of() : List.of("belief moved"));
+            say(wrong, "5 unprepared", answer.ladder().map(rungwise.answer.LadderAnswer::belief).equals(untried.ladder().map(rungwise.answer.LadderAnswer::belief)) ? List.of() : List.of("belief moved"));
         } else {
             List<String> rungs = Checks.ids(untried);
             int climbed = tried.equals("partly") ? 0 : tried.equals("two grades") ? Math.min(2, rungs.size()) : 1;

@@ -13,10 +13,10 @@ import java.util.concurrent.ConcurrentLinkedQueue;
 import java.util.concurrent.atomic.AtomicLong;
 import org.junit.jupiter.api.Test;
 import rungwise.Base;
+import rungwise.answer.Advisor;
+import rungwise.answer.Answer;
 import rungwise.knowledge.KnowledgeBase;
 import rungwise.knowledge.Mappers;
-import rungwise.ladder.Advisor;
-import rungwise.ladder.Answer;
 import rungwise.question.Question;
 import rungwise.question.QuestionReader;
 
@@ -100,7 +100,7 @@ class SweepTest {
 
     /** Law 4. */
     private void olderIsHarder(Answer young, Answer old) {
-        say(old, "4 age", Checks.younger(young.belief(), old.belief()));
+        say(old, "4 age", Checks.younger(Law.belief(young), Law.belief(old)));
     }
 
     private void say(Answer answer, String law, List<String> wrong) {

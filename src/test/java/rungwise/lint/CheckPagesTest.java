@@ -17,14 +17,14 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import rungwise.Base;
+import rungwise.answer.Advisor;
 import rungwise.knowledge.Fault;
 import rungwise.knowledge.KnowledgeFiles;
 import rungwise.knowledge.KnowledgeLoader;
 import rungwise.knowledge.LoadingChecks;
-import rungwise.ladder.Advisor;
-import rungwise.ladder.Opened;
 import rungwise.rules.RuleBook;
 import rungwise.rules.RuleBooks;
+import rungwise.start.Opened;
 
 /** Every check has a page, and what the page calls wrong is found and what it calls right is not. */
 class CheckPagesTest {

@@ -1,0 +1,75 @@
+package rungwise.answer;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import rungwise.knowledge.Contaminant;
+import rungwise.knowledge.Figures;
+import rungwise.knowledge.KnowledgeBase;
+import rungwise.ladder.Choice;
+import rungwise.ladder.Ladder;
+import rungwise.ladder.Likely;
+import rungwise.rules.Because;
+import rungwise.rules.Reason;
+import rungwise.text.Figure;
+
+/** What a product does to this deposit on this surface, and why it stands before the next one. */
+final class PositiveReasons {
+    private final Ladder ladder;
+    private final KnowledgeBase base;
+
+    PositiveReasons(Ladder ladder, KnowledgeBase base) {
+        this.ladder = ladder;
+        this.base = base;
+    }
+
+    List<Because> of(Choice choice, Optional<Choice> next) {
+        List<Because> reasons = new ArrayList<>();
+        List<String> suspects = List.copyOf(ladder.belief().keySet());
+        for (int i = 0; i < suspects.size(); i++) {
+            reasons.add(takes(choice, suspects.get(i), choice.likely().get(i), suspects.size() > 1));
+        }
+        next.ifPresent(n -> reasons.add(gentler(choice, n)));
+        return reasons;
+    }
+
+    private Because takes(Choice choice, String suspect, Likely likely, boolean open) {
+        Contaminant contaminant = base.contaminants().get(suspect);
+        List<Figure> figures = new ArrayList<>();
+        if (likely.learned()) {
+            figures.add(Figure.of("deposit", contaminant.name()));
+        }
+        if (open) {
+            figures.add(Figure.of("belief", Figures.thousandths(ladder.belief().get(suspect))));
+        }
+        contaminant.overrides().stream().filter(o -> o.methods().contains(choice.id())).findFirst()
+                .ifPresentOrElse(o -> figures.add(Figure.of("why", o.why())), () -> {
+                    figures.add(Figure.of("works_by", choice.method().mechanism().name().toLowerCase(java.util.Locale.ROOT).replace('_', ' ')));
+                    figures.add(Figure.of("held_by", (contaminant.bond().changes() ? contaminant.bond().fresh() + ", later "
+                            + contaminant.bond().hardened() : contaminant.bond().hardened()).replace('_', ' ')));
+                });
+        figures.add(Figure.of("chance_fresh", Figures.thousandths(likely.ifFresh())));
+        figures.add(Figure.of("chance_hardened", Figures.thousandths(likely.ifHardened())));
+        if (likely.learned()) {
+            figures.add(Figure.of("tries", Figures.thousandths(likely.triesFresh() + likely.triesHardened())));
+        }
+        return Because.of(likely.learned() ? Reason.decision(base.decisions().of("learnt-here")) : Reason.contaminant(contaminant), figures);
+    }
+
+    /** The first field of the order in which the two differ. */
+    private Because gentler(Choice choice, Choice next) {
+        List<Object> mine = choice.carried().fields();
+        List<Object> theirs = next.carried().fields();
+        List<String> names = List.of("takes_film", "worst_grade", "chemical_grade", "mechanical_grade", "thermal_grade", "film_taken",
+                "marring");
+        List<Figure> figures = new ArrayList<>(List.of(Figure.of("before", next.method().name())));
+        for (int i = 0; i < names.size(); i++) {
+            if (!mine.get(i).equals(theirs.get(i))) {
+                figures.add(mine.get(i) instanceof Number ? Figure.against(names.get(i), mine.get(i), i == 5 ? "µm" : i == 6 ? "%" : "", theirs.get(i))
+                        : Figure.of(names.get(i), ((Boolean) theirs.get(i)) ? "only the next" : "only this"));
+                break;
+            }
+        }
+        return Because.of(Reason.decision(base.decisions().of("gentler-first")), figures);
+    }
+}

@@ -1,0 +1,8 @@
+package rungwise.rules;
+
+import java.util.List;
+import rungwise.text.Figure;
+
+/** A method does not come again on this spot, or not any more. */
+public record Climbed(String method, List<Figure> figures) implements Conclusion {
+}

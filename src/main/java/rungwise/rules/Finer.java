@@ -1,0 +1,8 @@
+package rungwise.rules;
+
+import java.util.List;
+import rungwise.text.Figure;
+
+/** One method is the finer grade of the series that both belong to. */
+public record Finer(String fine, String coarse, List<Figure> figures) implements Conclusion {
+}
