@@ -57,12 +57,22 @@ public record Ladder(Revision revision, Situation situation, Verdicts verdicts, 
                 .filter(c -> c.bestChance() >= pointless).toList();
         Order order = Order.among(revision, situation, able);
         verdicts.bar(order.bars());
-        List<Choice> ordered = order.of(able.stream().filter(c -> verdicts.isPermittedEver(c.id())).toList()).stream().map(c -> {
-            List<Likely> likely = states.likely(c.method());
-            return c.with(likely, states.chances(c.method(), likely));
-        }).toList();
+        List<Choice> permitted = able.stream().filter(c -> verdicts.isPermittedEver(c.id())).toList();
+        Set<String> ids = permitted.stream().map(Choice::id).collect(Collectors.toSet());
         Worth worth = new Worth(revision.base().decisions(), revision.sequence(), question.canWaitMinutes());
-        return new Climb(revision, situation, verdicts, states, order, ordered, worth).ladder();
+        // what moves another back is a rung by what knowledge says, so that no log and no try moves the order
+        Worth.Offer known = worth.choose(order.of(permitted, ids), priors.prior(), Set.of());
+        List<Choice> ordered = order.of(permitted, known.rungs().stream().map(Choice::id).collect(Collectors.toSet()));
+        if (table != ChanceTable.PRIOR) {
+            ordered = ordered.stream().map(c -> learned(c, states)).toList();
+            known = worth.choose(ordered, states.prior(), Set.of());
+        }
+        return new Climb(revision, situation, verdicts, states, ordered, known, worth).ladder();
+    }
+
+    private static Choice learned(Choice choice, States states) {
+        List<Likely> likely = states.likely(choice.method());
+        return choice.with(likely, states.chances(choice.method(), likely));
     }
 
     /** What is left after the tries. */
@@ -71,28 +81,27 @@ public record Ladder(Revision revision, Situation situation, Verdicts verdicts, 
         private final Situation situation;
         private final Verdicts verdicts;
         private final States states;
-        private final Order order;
         private final List<Choice> ordered;
+        private final Worth.Offer first;
         private final Worth worth;
         private final double[] weights;
         private final Map<String, PassedOver> passed = new LinkedHashMap<>();
 
-        private Climb(Revision revision, Situation situation, Verdicts verdicts, States states, Order order, List<Choice> ordered,
+        private Climb(Revision revision, Situation situation, Verdicts verdicts, States states, List<Choice> ordered, Worth.Offer first,
                       Worth worth) {
             this.revision = revision;
             this.situation = situation;
             this.verdicts = verdicts;
             this.states = states;
-            this.order = order;
+            this.first = first;
             this.ordered = ordered;
             this.worth = worth;
             this.weights = states.afterTries();
         }
 
         private Ladder ladder() {
-            Worth.Offer first = worth.choose(ordered, states.prior(), Set.of());
             passed.putAll(first.passed());
-            List<Choice> before = order.of(first.rungs());
+            List<Choice> before = inOrder(first.rungs());
             if (situation.attempts().isEmpty()) {
                 return whole(before, slow(before, Set.of()), Set.of(), Set.of(), Optional.empty(), first.cost());
             }
@@ -110,7 +119,7 @@ public record Ladder(Revision revision, Situation situation, Verdicts verdicts, 
                 return whole(List.of(), List.of(), failed, repeated, cleared, 0);
             }
             Worth.Offer left = again(before, climbed.keySet());
-            List<Choice> rungs = order.of(left.rungs()).stream().map(this::returned).toList();
+            List<Choice> rungs = inOrder(left.rungs()).stream().map(this::returned).toList();
             return whole(rungs, slow(rungs, climbed.keySet()), failed, repeated, cleared, left.cost());
         }
 
@@ -147,11 +156,9 @@ public record Ladder(Revision revision, Situation situation, Verdicts verdicts, 
         private List<Object> facts(List<Choice> before) {
             List<Object> facts = new ArrayList<>(situation.attempts());
             double pointless = revision.base().decisions().value("pointless");
-            for (Choice choice : ordered) {
-                int at = index(before, choice.id());
-                boolean offered = at >= 0 || situation.isOpen() && choice.mean(states.prior()) >= pointless;
-                // rungs stand at odd places, what is no rung between them
-                int place = at >= 0 ? 2 * at + 1 : 2 * (int) before.stream().filter(r -> r.carried().compareTo(choice.carried()) <= 0).count();
+            for (int place = 0; place < ordered.size(); place++) {
+                Choice choice = ordered.get(place);
+                boolean offered = index(before, choice.id()) >= 0 || situation.isOpen() && choice.mean(states.prior()) >= pointless;
                 facts.add(new Placed(choice.use(), place, offered, situation.question().hasTried(choice.id()), gained(choice)));
                 revision.sequence().earlierThan(choice.id()).keySet().forEach(f -> facts.add(new Earlier(f, choice.id())));
             }
@@ -160,8 +167,9 @@ public record Ladder(Revision revision, Situation situation, Verdicts verdicts, 
 
         /** A gentler one that comes after a harsher one failed says why. */
         private Choice returned(Choice rung) {
+            int place = index(ordered, rung.id());
             boolean gentler = gained(rung) > 0 && ordered.stream().filter(c -> changedNothing(c.id()))
-                    .anyMatch(c -> c.carried().compareTo(rung.carried()) > 0);
+                    .anyMatch(c -> index(ordered, c.id()) > place);
             return !gentler ? rung : rung.carrying(rung.carried(), rung.depth(), Stream.concat(rung.orderReasons().stream(),
                     Stream.of(Because.of(Reason.decision(revision.base().decisions().of("comes-back")), List.of(Figure.against("chance_now",
                             Math.round(1000 * rung.mean(weights)) / 1000.0, "", Math.round(1000 * rung.mean(states.prior())) / 1000.0)))))
@@ -175,6 +183,10 @@ public record Ladder(Revision revision, Situation situation, Verdicts verdicts, 
 
         private boolean changedNothing(String id) {
             return situation.attempts().stream().anyMatch(a -> a.counts() && a.outcome().equals("no-change") && a.method().equals(id));
+        }
+
+        private List<Choice> inOrder(List<Choice> rungs) {
+            return ordered.stream().filter(c -> index(rungs, c.id()) >= 0).toList();
         }
 
         private static int index(List<Choice> rungs, String id) {

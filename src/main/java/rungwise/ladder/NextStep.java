@@ -41,7 +41,7 @@ public record NextStep(Concluded<Next> said, List<Concluded<Gated>> gates, List<
         Situation situation = ladder.situation();
         Method wayOut = base.methods().get(situation.surface().is(Trait.CURING) ? "leave_monitor"
                 : situation.likeliest().contaminant().refersTo().orElse(situation.asked().wayOut()));
-        List<Object> facts = new ArrayList<>(base.decisions().byId().values());
+        List<Object> facts = new ArrayList<>(List.of(base.decisions()));
         situation.derived().of(Hold.class).forEach(h -> facts.add(h.conclusion()));
         situation.derived().of(FlushFirst.class).forEach(f -> facts.add(f.conclusion()));
         situation.derived().of(Halt.class).forEach(h -> facts.add(h.conclusion()));

@@ -42,7 +42,7 @@ final class Order {
 
     /** Asks the rules how these stand to one another on this spot. */
     static Order among(Revision revision, Situation situation, List<Choice> able) {
-        List<Object> facts = new ArrayList<>(revision.base().decisions().byId().values());
+        List<Object> facts = new ArrayList<>(List.of(revision.base().decisions()));
         situation.suspects().forEach(s -> facts.add(s.deposit()));
         Set<String> ids = able.stream().map(Choice::id).collect(Collectors.toSet());
         for (Choice choice : able) {
@@ -58,20 +58,24 @@ final class Order {
         return bars;
     }
 
-    /** These in their order; only one of them moves another. */
-    List<Choice> of(List<Choice> choices) {
+    /**
+     * These in their order.
+     *
+     * @param pushing ids of those that may move another back; no log has a say in which these are
+     */
+    List<Choice> of(List<Choice> choices, Set<String> pushing) {
         Map<String, Choice> byId = new LinkedHashMap<>();
         choices.forEach(c -> byId.put(c.id(), c));
         Map<String, Choice> done = new HashMap<>();
         for (Choice choice : choices) {
-            carry(choice, byId, done, new HashSet<>());
+            carry(choice, byId, pushing, done, new HashSet<>());
         }
         List<Choice> ordered = new ArrayList<>(done.values());
         ordered.sort(BY_KEY);
         return ordered;
     }
 
-    private Choice carry(Choice choice, Map<String, Choice> byId, Map<String, Choice> done, Set<String> above) {
+    private Choice carry(Choice choice, Map<String, Choice> byId, Set<String> pushing, Map<String, Choice> done, Set<String> above) {
         Choice known = done.get(choice.id());
         if (known != null) {
             return known;
@@ -81,11 +85,11 @@ final class Order {
         int depth = 0;
         List<Because> reasons = new ArrayList<>();
         for (Concluded<Pushes> push : pushes.getOrDefault(choice.id(), List.of())) {
-            Choice first = byId.get(push.conclusion().first());
+            Choice first = pushing.contains(push.conclusion().first()) ? byId.get(push.conclusion().first()) : null;
             if (first == null || above.contains(first.id())) {
                 continue;
             }
-            Key carried = push.conclusion().waits() ? first.own() : carry(first, byId, done, above).carried();
+            Key carried = push.conclusion().waits() ? first.own() : carry(first, byId, pushing, done, above).carried();
             int behind = push.conclusion().waits() ? 1 : done.get(first.id()).depth() + 1;
             int compared = carried.compareTo(largest);
             if (!push.conclusion().waits() || compared > 0) {

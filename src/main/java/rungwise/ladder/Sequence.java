@@ -63,7 +63,7 @@ public record Sequence(Map<String, Map<String, List<Because>>> earlierOf, Map<St
     }
 
     private static List<Object> facts(KnowledgeBase base) {
-        List<Object> facts = new ArrayList<>(base.decisions().byId().values());
+        List<Object> facts = new ArrayList<>(List.of(base.decisions()));
         facts.addAll(base.families().values());
         Set<Agent> agents = new HashSet<>();
         for (Method method : base.methods().values()) {

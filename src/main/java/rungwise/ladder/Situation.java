@@ -97,7 +97,7 @@ public record Situation(Question question, List<Suspect> suspects, Map<String, D
         spread(question.extent()).ifPresent(area -> facts.add(new Spread(area)));
         question.workers().forEach(w -> facts.add(new Person(level(w.level()), new HashSet<>(w.sensitisedTo()))));
         facts.add(new Ground(asked, !question.surface().contains(Question.UNKNOWN)));
-        facts.addAll(decisions.byId().values());
+        facts.add(decisions);
         Conclusions derived = revision.book().run(Phase.DERIVE, facts);
         Surface surface = asked;
         Set<String> delicate = new LinkedHashSet<>();

@@ -63,7 +63,7 @@ public final class Standing {
     }
 
     private Map<String, Verdict> judge(Surface surface) {
-        List<Object> facts = new ArrayList<>(base.decisions().byId().values());
+        List<Object> facts = new ArrayList<>(List.of(base.decisions()));
         for (Method method : base.methods().values()) {
             Use use = use(method, surface);
             facts.add(use);

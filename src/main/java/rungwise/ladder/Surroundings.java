@@ -51,7 +51,7 @@ public final class Surroundings {
         Situation situation = ladder.situation();
         Question question = situation.question();
         List<Use> rungs = ladder.rungs().stream().map(Choice::use).toList();
-        List<Object> facts = new ArrayList<>(ladder.revision().base().decisions().byId().values());
+        List<Object> facts = new ArrayList<>(List.of(ladder.revision().base().decisions()));
         situation.suspects().forEach(s -> facts.add(new Laid(rungs, situation.surface(), s.deposit())));
         facts.add(situation.panel());
         OptionalDouble hard = question.setting().waterHardnessMgL();

@@ -71,7 +71,8 @@ class LadderOverBeliefTest {
                         .noneMatch(r -> r.method().equals(method));
             }
         }
-        assertThat(tried).isGreaterThan(5);
+        // a suspect whose answer is first aid names no bars, so fewer pairs are left than there were
+        assertThat(tried).isGreaterThan(4);
         System.out.println("ladder over a belief: " + tried + " bars of a second suspect on rungs of the first");
     }
 

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Random;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import rungwise.Base;
 import rungwise.answer.Answer;
@@ -46,6 +47,14 @@ class LawFiveOverBeliefTest {
         return answer.rungs().stream().map(Answer.Rung::method).toList();
     }
 
+    /** Its chance wherever it stands. */
+    private static double chance(Answer answer, String method) {
+        return Stream.of(answer.rungs().stream().filter(r -> r.method().equals(method)).map(r -> r.chance().mean()),
+                answer.alternatives().stream().filter(a -> a.method().equals(method)).map(a -> a.rung().chance().mean()),
+                answer.passedOver().stream().filter(p -> p.method().equals(method)).map(Answer.PassedOver::chance))
+                .flatMap(s -> s).findFirst().orElse(0.0);
+    }
+
     private record Climb(int failures, int gentlerAgain, int rose, List<String> wrong) {
     }
 
@@ -62,14 +71,13 @@ class LawFiveOverBeliefTest {
             List<String> signs = List.of(SIGNS.get(random.nextInt(SIGNS.size())), SIGNS.get(random.nextInt(SIGNS.size())));
             String surface = SURFACES.get(random.nextInt(SURFACES.size()));
             List<String> failed = new ArrayList<>();
-            Answer before = ladder(question(signs, surface, failed));
+            Answer untried = ladder(question(signs, surface, failed));
+            Answer before = untried;
             while (failed.size() < 4 && !before.rungs().isEmpty()) {
                 int at = random.nextBoolean() ? 0 : random.nextInt(before.rungs().size());
                 String tried = ids(before).get(at);
-                Map<String, Double> was = IDENTIFIER.belief(Spot.of(question(signs, surface, failed)));
                 failed.add(tried);
                 Question now = question(signs, surface, failed);
-                Map<String, Double> is = IDENTIFIER.belief(Spot.of(now));
                 Answer after = ladder(now);
                 failures++;
                 String where = signs + " on " + surface + " after " + failed + ": " + ids(before) + " became " + ids(after);
@@ -84,9 +92,7 @@ class LawFiveOverBeliefTest {
                     }
                     boolean owed = Base.advisor().comesBefore(skipped, tried);
                     boolean said = rung.because().stream().anyMatch(b -> b.name().equals("comes-back"));
-                    boolean likelier = is.entrySet().stream().anyMatch(e -> e.getValue() > was.get(e.getKey())
-                            && Base.advisor().answer(now.about(e.getKey())).rungs().stream().anyMatch(r ->
-                            r.method().equals(skipped)));
+                    boolean likelier = rung.chance().mean() > chance(untried, skipped);
                     again++;
                     rose += said ? 1 : 0;
                     if (!(owed || said && likelier)) {
