@@ -54,7 +54,7 @@ final class Said {
             return "narrow " + n.method() + " " + n.share() + " " + n.atMostMinutes();
         }
         if (one instanceof Caution c) {
-            return "caution " + c.method() + " " + c.text();
+            return "caution " + c.method() + " " + c.template();
         }
         if (one instanceof Step s) {
             return "step " + s.place() + " " + s.name();
@@ -81,10 +81,10 @@ final class Said {
             return "flush " + f.method();
         }
         if (one instanceof Halt h) {
-            return "halt " + h.text();
+            return "halt " + h.template();
         }
         if (one instanceof Advice a) {
-            return "advice " + a.about() + " " + a.text();
+            return "advice " + a.about() + " " + a.template();
         }
         NeighbourNote note = (NeighbourNote) one;
         return "neighbour " + note.surface() + " " + note.method() + " " + note.action();

@@ -1,6 +1,7 @@
 package rungwise.rules;
 
 import java.util.List;
+import java.util.Map;
 import rungwise.text.Figure;
 
 /**
@@ -12,5 +13,10 @@ public record After(String first, String then, boolean needed, List<Figure> figu
 
     public After(String first, String then, boolean needed, String figures) {
         this(first, then, needed, Figure.said(figures));
+    }
+
+    @Override
+    public Map<Entry, List<String>> named() {
+        return Map.of(Entry.METHOD, List.of(first, then));
     }
 }

@@ -26,7 +26,7 @@ public record Chemistry(Method method, Agent agent, Tool tool) {
 
     /** Water or chemistry goes on with it. */
     public boolean isWet() {
-        return !agent.family().equals("none") && !agent.family().equals("air");
+        return agent.isWet();
     }
 
     /** Flushes and sucks in one pass. */

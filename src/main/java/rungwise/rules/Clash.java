@@ -1,7 +1,9 @@
 package rungwise.rules;
 
 import java.util.List;
+import java.util.Map;
 import rungwise.text.Figure;
+import rungwise.text.Texts;
 
 /**
  * Two agents, or an agent and a later tool, must not meet.
@@ -9,8 +11,9 @@ import rungwise.text.Figure;
  * @param visit  never in one visit, whatever is done between
  * @param bridge method ids that clear the first before the second
  * @param waitMinutes to let pass between
+ * @param template what it says, naming its figures in braces
  */
-public record Clash(String first, String then, boolean visit, List<String> bridge, double waitMinutes, String text,
+public record Clash(String first, String then, boolean visit, List<String> bridge, double waitMinutes, String template,
                     List<Figure> figures) implements Conclusion {
     public Clash {
         bridge = List.copyOf(bridge);
@@ -18,5 +21,15 @@ public record Clash(String first, String then, boolean visit, List<String> bridg
 
     public Clash(String first, String then, boolean visit, List<String> bridge, double waitMinutes, String text, String figures) {
         this(first, then, visit, bridge, waitMinutes, text, Figure.said(figures));
+    }
+
+    /** What a person reads: the template with its figures. */
+    public String text() {
+        return Texts.ENGLISH.fill(template, figures);
+    }
+
+    @Override
+    public Map<Entry, List<String>> named() {
+        return Map.of(Entry.AGENT, List.of(first), Entry.AGENT_OR_TOOL, List.of(then), Entry.METHOD, bridge);
     }
 }

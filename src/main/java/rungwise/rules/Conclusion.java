@@ -4,7 +4,7 @@ import java.util.List;
 import rungwise.text.Figure;
 
 /** What a rule may assert. Rules only add conclusions; none takes one back. */
-public sealed interface Conclusion permits Advice, Assume, Bar, Caution, Clash, After, Gated, Halt, Hold, FlushFirst, MightBe,
+public sealed interface Conclusion extends Named permits Advice, Assume, Bar, Caution, Clash, After, Gated, Halt, Hold, FlushFirst, MightBe,
         Moved, Narrow, NeighbourNote, Protect, Step, TreatAs {
     /** What was matched, in words and figures. */
     List<Figure> figures();

@@ -43,7 +43,7 @@ public record Laid(List<Use> rungs, Surface surface, Deposit deposit) {
 
     /** Something wet goes into it: water as well as chemistry. */
     public boolean wets() {
-        return rungs.stream().anyMatch(u -> !u.agent().family().equals("none") && !u.agent().family().equals("air"));
+        return rungs.stream().anyMatch(u -> u.agent().isWet());
     }
 
     public boolean touches() {

@@ -1,6 +1,7 @@
 package rungwise.rules;
 
 import java.util.List;
+import java.util.Map;
 import rungwise.text.Figure;
 
 /** A fact makes the surface as delicate as another. */
@@ -8,5 +9,10 @@ public record TreatAs(String surface, List<Figure> figures) implements Conclusio
 
     public TreatAs(String surface, String figures) {
         this(surface, Figure.said(figures));
+    }
+
+    @Override
+    public Map<Entry, List<String>> named() {
+        return Map.of(Entry.SURFACE, List.of(surface));
     }
 }

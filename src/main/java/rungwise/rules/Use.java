@@ -115,7 +115,7 @@ public record Use(Method method, Agent agent, Tool tool, Surface surface) {
 
     /** Water, steam or chemistry goes on with it; powder and warm air do not wet. */
     public boolean isWet() {
-        return agent.acidity().isPresent() || agent.isSolvent() || agent.family().equals("water");
+        return agent.isWet();
     }
 
     /** Wets through: floods, jets, extracts, steams, or lies wet for more than half an hour. */

@@ -98,11 +98,14 @@ public final class Texts {
         return String.join("; ", figures.stream().map(this::of).toList());
     }
 
-    /** One figure with its label, and what it was held against. */
+    /** One figure with its label, and what it was held against where the label does not say that itself. */
     public String of(Figure figure) {
         String unit = figure.unit().orElse("");
         String value = value(figure.value(), unit);
         String label = byId.getOrDefault("figure." + figure.name(), figure.name() + " {value}");
+        if (label.contains("{limit}")) {
+            return fill(label, Map.of("value", value, "limit", figure.limit().map(limit -> value(limit, unit)).orElse("-")));
+        }
         String said = fill(label, Map.of("value", value));
         return figure.limit().map(limit -> say("figures.against", "figure", said, "limit", value(limit, unit))).orElse(said);
     }
