@@ -25,7 +25,8 @@ final class AnswerText {
     private static final int BARRED_SHOWN = 12;
     private static final int SOON_DRY_SHOWN = 4;
     /** Rules that say no more than that a method and this material were not made for each other. */
-    private static final Set<String> FOR_SOMETHING_ELSE = Set.of("n02", "n03", "b052", "g01l");
+    private static final Set<String> FOR_SOMETHING_ELSE = Set.of("glass-cleaner-for-glass", "made-for-another",
+            "glass-polish-for-glass", "lens-work-for-lenses");
     /** The steps by which a method is passed over, as one would say them; --why gives the figures. */
     private static final Map<String, String> PASSED = passed();
     private static final Map<String, String> NEXT_DOOR = Map.of("mask", "mask it before", "barred",

@@ -36,6 +36,15 @@ class RuleBookTest {
     }
 
     @Test
+    void a_rule_is_called_by_words_and_by_no_name_of_an_entry() {
+        var known = Base.advisor().knowledge();
+        assertThat(Base.advisor().rules().rules().keySet()).allMatch(id -> id.matches("[a-z0-9]+(-[a-z0-9]+)+"))
+                .doesNotContainAnyElementsOf(known.gates().keySet()).doesNotContainAnyElementsOf(known.methods().keySet())
+                .doesNotContainAnyElementsOf(known.decisions().byId().keySet())
+                .doesNotContainAnyElementsOf(known.assumptions().byId().keySet());
+    }
+
+    @Test
     void a_rule_that_does_not_say_why_is_refused() {
         assertThatThrownBy(() -> RuleBooks.fromTexts(Map.of("probe.drl", RULE.formatted("@id(x01)", "standing"))))
                 .isInstanceOf(BadRules.class).hasMessageContaining("has no @says").hasMessageContaining("@cause");
