@@ -2,6 +2,7 @@ package rungwise.ladder;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -23,6 +24,7 @@ import rungwise.question.QuestionReader;
 import rungwise.rules.Advice;
 import rungwise.rules.Because;
 import rungwise.rules.Body;
+import rungwise.rules.Chosen;
 import rungwise.rules.Concluded;
 import rungwise.rules.Conclusions;
 import rungwise.rules.FlushFirst;
@@ -39,6 +41,7 @@ import rungwise.workup.ComputedChances;
 import rungwise.workup.Rinses;
 import rungwise.workup.Wetness;
 import rungwise.workup.Worked;
+import rungwise.workup.Zones;
 
 /** Answers questions. One advisor holds one revision of knowledge and rules and may be asked from many threads. */
 public final class Advisor {
@@ -186,7 +189,7 @@ public final class Advisor {
         Ladder ladder = Ladder.climb(question, scene, candidacy, ordered, new Worth(base.decisions(), base.families()),
                 sequence);
         Conclusions close = close(stopped, ladder, scene, question);
-        List<Concluded<Step>> steps = steps(close);
+        List<Asked> steps = asked(close, ladder);
         Surroundings around = new Surroundings(candidacy, named(steps, ladder, scene));
         Wetness wetness = new Wetness(base, worked.volatiles(), question, scene.panel());
         Rinses rinses = worked.rinses().by(question.setting().water());
@@ -197,13 +200,15 @@ public final class Advisor {
         NextStep step = new NextStep(base, question, scene, candidacy, ladder, assembly);
         Answer.WayOut wayOut = step.wayOut(rungs);
         List<Answer.Around> before = around.of(steps(steps, "before", question, ladder, rinses));
+        List<Answer.Around> beforeFirst = rungs.isEmpty() ? before : around.of(steps(steps.stream()
+                .filter(s -> s.step().isFor(rungs.get(0).method())).toList(), "before", question, ladder, rinses));
         Answer answer = new Answer(base.revision(), question, assumed(scene), hold,
                 new Answer.State(Figures.thousandths(ladder.belief().fresh()), Figures.thousandths(ladder.belief().hardened()),
                         Figures.thousandths(scene.deposit().marked())),
                 before, rungs, alternatives, leftOut.passedOver(ladder),
                 leftOut.barred(all, wetness), neighbours(candidacy, ladder, rungs),
                 around.of(steps(steps, "after", question, ladder, rinses)), wayOut,
-                step.of(hold, before, rungs, alternatives, wayOut),
+                step.of(hold, beforeFirst, rungs, alternatives, wayOut),
                 expected(stopped ? List.of() : ladder.rungs(), ladder.belief(), scene, assembly), close.of(Advice.class)
                 .stream().map(a -> new Answer.Advice(a.conclusion().about(), a.conclusion().text(), List.of(a.because())))
                 .distinct().toList());
@@ -239,8 +244,13 @@ public final class Advisor {
 
     private Conclusions close(boolean stopped, Ladder ladder, Scene scene, Question question) {
         List<Object> facts = new ArrayList<>();
-        facts.add(new Laid(stopped ? List.of() : ladder.rungs().stream().map(Choice::use).toList(), scene.surface(),
-                scene.deposit()));
+        List<Choice> chosen = stopped ? List.of() : ladder.rungs();
+        facts.add(new Laid(chosen.stream().map(Choice::id).toList(), scene.surface(), scene.deposit(), Zones.of(scene.surface(),
+                scene.contaminant(), question.facts().place(), base)));
+        for (Choice choice : chosen) {
+            facts.add(new Chosen(choice.use(), chosen.indexOf(choice) + 1, choice.mean(ladder.belief())));
+        }
+        facts.add(base.decisions());
         facts.add(scene.panel());
         OptionalDouble hard = question.setting().waterHardnessMgL();
         facts.add(hard.isPresent() ? new Water(hard.getAsDouble(), true) : Water.UNTOLD);
@@ -249,27 +259,48 @@ public final class Advisor {
         return book.run(Phase.CLOSE, facts);
     }
 
-    private static List<Concluded<Step>> steps(Conclusions close) {
-        return close.of(Step.class).stream().sorted(Comparator.comparingInt((Concluded<Step> s) -> s.conclusion().order())).toList();
+    /** A step with every rule that asks for it. */
+    private record Asked(Step step, List<Because> because) {
+        /** For the rungs of both; a rule that asks for several of them is one reason, with all that it found. */
+        Asked with(Asked other) {
+            Map<String, Because> reasons = new LinkedHashMap<>();
+            Stream.concat(because.stream(), other.because.stream()).forEach(b -> reasons.merge(b.id(), b, (one, more) ->
+                    new Because(one.reason(), distinct(one.figures(), more.figures()), distinct(one.sources(), more.sources()))));
+            return new Asked(step.with(other.step), List.copyOf(reasons.values()));
+        }
+
+        private static <T> List<T> distinct(List<T> one, List<T> more) {
+            return Stream.concat(one.stream(), more.stream()).distinct().toList();
+        }
     }
 
-    private Set<String> named(List<Concluded<Step>> steps, Ladder ladder, Scene scene) {
+    /** What the closing rules ask for, each step once, in its order and with the rungs in theirs. */
+    private static List<Asked> asked(Conclusions close, Ladder ladder) {
+        List<String> order = ladder.rungs().stream().map(Choice::id).toList();
+        Map<String, Asked> byName = new LinkedHashMap<>();
+        close.of(Step.class).stream().sorted(Comparator.comparingInt((Concluded<Step> s) -> s.conclusion().order())
+                        .thenComparingInt(s -> s.conclusion().rungs().stream().mapToInt(order::indexOf).min().orElse(-1)))
+                .forEach(s -> byName.merge(s.conclusion().place() + " " + s.conclusion().name(),
+                        new Asked(s.conclusion(), List.of(s.because())), Asked::with));
+        return List.copyOf(byName.values());
+    }
+
+    private Set<String> named(List<Asked> steps, Ladder ladder, Scene scene) {
         Set<String> named = new TreeSet<>();
-        steps.forEach(s -> named.add(s.conclusion().name()));
+        steps.forEach(s -> named.add(s.step().name()));
         named.addAll(Assembly.namedBeside(ladder.rungs(), scene, sequence));
         ladder.slow().forEach(c -> named.addAll(Assembly.namedBeside(List.of(c), scene, sequence)));
         return named;
     }
 
-    private List<Answer.Around> steps(List<Concluded<Step>> steps, String place, Question question, Ladder ladder,
-                                      Rinses rinses) {
-        return steps.stream().filter(s -> s.conclusion().place().equals(place))
-                .filter(s -> !question.done().contains(s.conclusion().done()))
+    private List<Answer.Around> steps(List<Asked> steps, String place, Question question, Ladder ladder, Rinses rinses) {
+        return steps.stream().filter(s -> s.step().place().equals(place))
+                .filter(s -> !question.done().contains(s.step().done()))
                 .map(s -> step(s, ladder, rinses)).toList();
     }
 
-    private Answer.Around step(Concluded<Step> said, Ladder ladder, Rinses rinses) {
-        Step step = said.conclusion();
+    private Answer.Around step(Asked asked, Ladder ladder, Rinses rinses) {
+        Step step = asked.step();
         Optional<Method> method = Optional.ofNullable(base.methods().get(step.name()));
         String dilution = step.dilution().isEmpty() ? method.map(base::agentOf).map(Agent::dilution).orElse("")
                 : step.dilution();
@@ -278,7 +309,7 @@ public final class Advisor {
         return new Answer.Around(step.name(), step.text(), Optional.of(dilution).filter(d -> !d.isEmpty()), step.onDry(),
                 Optional.of(step.watch()).filter(w -> !w.isEmpty()), step.name().equals(RINSES_OFF)
                 ? rinses.after(ladder.rungs().stream().map(c -> c.use().agent()).toList()) : Optional.empty(), wear,
-                List.of(said.because()));
+                asked.because());
     }
 
     /** What the rungs would do next door, and what is left out for its sake though it had a real chance. */

@@ -38,6 +38,11 @@ final class NextStep {
         this.assembly = assembly;
     }
 
+    /**
+     * The one thing to do now.
+     *
+     * @param before what the first rung or the whole job asks for
+     */
     Answer.Next of(Optional<Answer.Held> hold, List<Answer.Around> before, List<Answer.Rung> rungs,
                    List<Answer.Alternative> alternatives, Answer.WayOut wayOut) {
         if (hold.isPresent()) {
@@ -142,9 +147,7 @@ final class NextStep {
         List<String> todo = new ArrayList<>();
         List<Because> reasons = new ArrayList<>();
         for (Answer.Around step : before) {
-            boolean forLater = step.step().equals("mask") && !tool.abrades();
-            boolean isTheRung = step.step().equals(rung.method());
-            if (!NOT_PREPARATION.contains(step.step()) && !forLater && !isTheRung) {
+            if (!NOT_PREPARATION.contains(step.step())) {
                 todo.add(step.text());
                 reasons.addAll(step.because());
             }

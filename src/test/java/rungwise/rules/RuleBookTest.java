@@ -19,7 +19,7 @@ class RuleBookTest {
             when
               $u : Use()
             then
-              insert(new Bar($u.name(), "probe"));
+              insert(Bar.never($u.name(), $u.figures()));
             end
             """;
 
