@@ -1,5 +1,6 @@
 package rungwise.rules;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import rungwise.text.Figure;
@@ -26,6 +27,12 @@ public record Clash(String first, String then, boolean visit, List<String> bridg
     /** What a person reads: the template with its figures. */
     public String text() {
         return Texts.ENGLISH.fill(template, figures);
+    }
+
+    /** Where two rules speak of the same two: what keeps them further apart counts. */
+    public boolean isStricterThan(Clash other) {
+        return Comparator.comparing(Clash::visit).thenComparing(Clash::waitMinutes).thenComparing(c -> c.bridge().size())
+                .compare(this, other) > 0;
     }
 
     @Override
