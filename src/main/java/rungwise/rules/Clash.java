@@ -20,13 +20,9 @@ public record Clash(String first, String then, boolean visit, List<String> bridg
         bridge = List.copyOf(bridge);
     }
 
-    public Clash(String first, String then, boolean visit, List<String> bridge, double waitMinutes, String text, String figures) {
-        this(first, then, visit, bridge, waitMinutes, text, Figure.said(figures));
-    }
-
-    /** What a person reads: the template with its figures. */
+    /** What a person reads: the template with its figures, {wait} among them. */
     public String text() {
-        return Texts.ENGLISH.fill(template, figures);
+        return Texts.ENGLISH.fill(template, Figure.all(figures, List.of(Figure.of("wait", waitMinutes, "min"))));
     }
 
     /** Where two rules speak of the same two: what keeps them further apart counts. */

@@ -19,6 +19,10 @@ import rungwise.text.Texts;
  */
 public record Step(String place, int order, String name, String template, String done, List<Figure> figures, String dilution,
                    boolean onDry, String watch) implements Conclusion {
+    public Step(String place, int order, String name, String template, String done, List<Figure> figures) {
+        this(place, order, name, template, done, figures, "", false, "");
+    }
+
     public Step(String place, int order, String name, String text, String done, String figures) {
         this(place, order, name, text, done, figures, "", false, "");
     }
