@@ -40,7 +40,6 @@ import rungwise.rules.RuleBook;
 import rungwise.rules.Unsoftened;
 import rungwise.rules.Use;
 import rungwise.science.FilmBudget;
-import rungwise.text.Figure;
 import rungwise.workup.Air;
 import rungwise.workup.Worked;
 
@@ -204,10 +203,9 @@ final class Candidacy {
         for (String neighbour : question.neighbours()) {
             Surface next = base.surfaces().get(neighbour);
             Use there = standing.use(candidate.use().method(), next);
-            List<Figure> madeForOther = Figure.said(there.madeForFigures());
             // what is merely made for something else does the neighbour no harm
-            standing.of(next, candidate.name()).bars().stream().map(b -> b.conclusion().figures())
-                    .filter(f -> !f.equals(madeForOther)).findFirst()
+            standing.of(next, candidate.name()).bars().stream().map(Concluded::conclusion)
+                    .filter(b -> b.kind() != Bar.Kind.MADE_FOR_OTHER).map(Bar::figures).findFirst()
                     .ifPresent(why -> facts.add(new NextDoor(there, why)));
         }
     }

@@ -64,6 +64,7 @@ final class Standing {
 
     private Map<String, Judged> judge(Surface surface) {
         List<Object> facts = new ArrayList<>();
+        facts.add(base.decisions());
         for (Method method : base.methods().values()) {
             Use use = use(method, surface);
             facts.add(use);
