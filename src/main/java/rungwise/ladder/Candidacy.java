@@ -40,7 +40,6 @@ import rungwise.rules.RuleBook;
 import rungwise.rules.Unsoftened;
 import rungwise.rules.Use;
 import rungwise.science.FilmBudget;
-import rungwise.text.Texts;
 import rungwise.workup.Air;
 import rungwise.workup.Worked;
 
@@ -156,8 +155,8 @@ final class Candidacy {
     private Budget budget() {
         return question.facts().clearMicrons().isPresent()
                 ? new Budget(FilmBudget.ofReading(question.facts().clearMicrons().getAsDouble()),
-                "for life, the smaller of 7.5 µm and a quarter of the clear, the gauge taken 3 µm too high")
-                : new Budget(FilmBudget.PER_VISIT_MICRONS, "a visit, without a reading of the clear alone");
+                "forLife")
+                : new Budget(FilmBudget.PER_VISIT_MICRONS, "aVisit");
     }
 
     /** What the tries on this spot took: of a visit's budget those of the day, of a budget for life all. */
@@ -207,7 +206,7 @@ final class Candidacy {
             // what is merely made for something else does the neighbour no harm
             standing.of(next, candidate.name()).bars().stream().map(Concluded::conclusion)
                     .filter(b -> b.kind() != Bar.Kind.MADE_FOR_OTHER).map(Bar::figures).findFirst()
-                    .ifPresent(why -> facts.add(new NextDoor(there, Texts.ENGLISH.of(why))));
+                    .ifPresent(why -> facts.add(new NextDoor(there, why)));
         }
     }
 

@@ -21,6 +21,7 @@ import rungwise.rules.ClearReading;
 import rungwise.rules.Concluded;
 import rungwise.rules.Conclusions;
 import rungwise.rules.Deposit;
+import rungwise.rules.FlushFirst;
 import rungwise.rules.Ground;
 import rungwise.rules.Happening;
 import rungwise.rules.MightBe;
@@ -67,6 +68,7 @@ record Scene(Contaminant contaminant, Deposit deposit, Belief belief, Surface as
         Deposit deposit = deposit(question, contaminant, belief);
         List<Attempt> attempts = attempts(question, base);
         List<Object> facts = new ArrayList<>();
+        facts.add(base.decisions());
         facts.add(deposit);
         facts.add(panel);
         facts.addAll(attempts);
@@ -88,6 +90,8 @@ record Scene(Contaminant contaminant, Deposit deposit, Belief belief, Surface as
         question.workers().forEach(w -> facts.add(new Person(level(w.level()), new HashSet<>(w.sensitisedTo()))));
         facts.add(new Ground(asked, !question.surface().contains(Question.UNKNOWN)));
         Conclusions derived = book.run(Phase.DERIVE, facts);
+        // first aid is given whatever the weather, the shelf and the count of tries: the rules of today see what it is
+        derived.of(FlushFirst.class).forEach(f -> facts.add(f.conclusion()));
         Surface surface = asked;
         for (String id : ids(derived)) {
             surface = tightened(surface, base.surfaces().get(id));
@@ -134,7 +138,7 @@ record Scene(Contaminant contaminant, Deposit deposit, Belief belief, Surface as
 
     private static Warmth warmth(double airC, OptionalDouble humidity) {
         double damp = humidity.orElseGet(() -> HeatIndex.muggy(airC));
-        return new Warmth(airC, damp, humidity.isPresent(), HeatIndex.band(HeatIndex.celsius(airC, damp)));
+        return new Warmth(airC, damp, humidity.isPresent(), HeatIndex.celsius(airC, damp));
     }
 
     private static double warmest(Question question) {

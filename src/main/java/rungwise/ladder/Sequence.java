@@ -52,7 +52,7 @@ record Sequence(Map<String, Map<String, List<Because>>> earlierOf, Map<String, C
         }
         for (Concluded<Clash> clash : said.of(Clash.class)) {
             clashes.merge(clash.conclusion().first() + ">" + clash.conclusion().then(), clash,
-                    (a, b) -> b.conclusion().visit() ? b : a);
+                    (a, b) -> b.conclusion().isStricterThan(a.conclusion()) ? b : a);
         }
         return new Sequence(earlierOf, clashes);
     }

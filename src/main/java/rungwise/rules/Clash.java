@@ -1,5 +1,6 @@
 package rungwise.rules;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import rungwise.text.Figure;
@@ -19,13 +20,15 @@ public record Clash(String first, String then, boolean visit, List<String> bridg
         bridge = List.copyOf(bridge);
     }
 
-    public Clash(String first, String then, boolean visit, List<String> bridge, double waitMinutes, String text, String figures) {
-        this(first, then, visit, bridge, waitMinutes, text, Figure.said(figures));
+    /** What a person reads: the template with its figures, {wait} among them. */
+    public String text() {
+        return Texts.ENGLISH.fill(template, Figure.all(figures, List.of(Figure.of("wait", waitMinutes, "min"))));
     }
 
-    /** What a person reads: the template with its figures. */
-    public String text() {
-        return Texts.ENGLISH.fill(template, figures);
+    /** Where two rules speak of the same two: what keeps them further apart counts. */
+    public boolean isStricterThan(Clash other) {
+        return Comparator.comparing(Clash::visit).thenComparing(Clash::waitMinutes).thenComparing(c -> c.bridge().size())
+                .compare(this, other) > 0;
     }
 
     @Override

@@ -6,11 +6,6 @@ import rungwise.text.Figure;
 
 /** Minutes count: this comes before everything, whatever the temperature and the ranking. */
 public record FlushFirst(String method, String why, List<Figure> figures) implements Conclusion {
-
-    public FlushFirst(String method, String why, String figures) {
-        this(method, why, Figure.said(figures));
-    }
-
     @Override
     public Map<Entry, List<String>> named() {
         return Map.of(Entry.METHOD, List.of(method));

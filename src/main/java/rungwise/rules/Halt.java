@@ -11,11 +11,6 @@ import rungwise.text.Texts;
  * @param template what it says, naming its figures in braces
  */
 public record Halt(String template, List<Figure> figures) implements Conclusion {
-
-    public Halt(String text, String figures) {
-        this(text, Figure.said(figures));
-    }
-
     /** What a person reads: the template with its figures. */
     public String text() {
         return Texts.ENGLISH.fill(template, figures);

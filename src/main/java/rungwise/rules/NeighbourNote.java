@@ -11,10 +11,6 @@ public record NeighbourNote(String surface, String method, String action, List<F
         return surface + " " + method + " " + action + " " + figures;
     }
 
-    public NeighbourNote(String surface, String method, String action, String figures) {
-        this(surface, method, action, Figure.said(figures));
-    }
-
     @Override
     public Map<Entry, List<String>> named() {
         return Map.of(Entry.SURFACE, List.of(surface), Entry.METHOD, List.of(method));

@@ -15,6 +15,10 @@ public record Protect(String method, List<String> items, List<Figure> figures, S
         items = List.copyOf(items);
     }
 
+    public Protect(String method, List<String> items, List<Figure> figures) {
+        this(method, items, figures, "");
+    }
+
     public Protect(String method, List<String> items, String figures) {
         this(method, items, figures, "");
     }

@@ -14,8 +14,6 @@ import rungwise.text.Texts;
  * @param name     method id, or a plain word where no method is meant (shade, mask, wait)
  * @param template what it says, naming its figures in braces
  * @param done     word by which the question says that it was done; empty = never skipped
- * @param dilution as mixed for this step; empty = as the agent's own sheet says
- * @param onDry    whether it goes onto a dry panel, before any water
  * @param rungs    methods that ask for it; empty = the whole job does
  * @param dilution as mixed for this step; empty = as the agent's own sheet says
  * @param onDry    whether it goes onto a dry panel, before any water

@@ -6,11 +6,6 @@ import rungwise.text.Figure;
 
 /** A fact makes the surface as delicate as another. */
 public record TreatAs(String surface, List<Figure> figures) implements Conclusion {
-
-    public TreatAs(String surface, String figures) {
-        this(surface, Figure.said(figures));
-    }
-
     @Override
     public Map<Entry, List<String>> named() {
         return Map.of(Entry.SURFACE, List.of(surface));
