@@ -66,6 +66,11 @@ public record Use(Method method, Agent agent, Tool tool, Surface surface) {
         return method.severity().chemical();
     }
 
+    /** The harsher of its mechanical and chemical grades. */
+    public int worstGrade() {
+        return Math.max(mechanicalGrade(), chemicalGrade());
+    }
+
     public int freeGrade() {
         return surface.mechanical().free();
     }
