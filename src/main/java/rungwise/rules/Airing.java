@@ -51,10 +51,10 @@ public record Airing(String method, Bay bay, List<Breathed> parts, boolean compo
         return List.copyOf(all);
     }
 
-    /** The same with what clears the air; what no shop's airing does gives no number. */
+    /** The same with what clears the air; where none are needed, or no number of them is enough, none are given. */
     public List<Figure> airingFigures() {
         List<Figure> all = new ArrayList<>(figures());
-        if (Double.isFinite(changesNeeded)) {
+        if (changesNeeded > 0 && Double.isFinite(changesNeeded)) {
             all.add(Figure.of("changesNeeded", Math.ceil(changesNeeded), "ach"));
         }
         all.add(Figure.of("airOutMinutes", Math.ceil(airOutMinutes), "min"));

@@ -117,6 +117,12 @@ public final class Texts {
             return byId.getOrDefault("figure." + figure.name() + "." + word, word);
         }
         String text = value instanceof Number number ? Figures.text(number.doubleValue()) : value.toString();
-        return figure.unit().map(u -> text + " " + byId.getOrDefault("unit." + u, u)).orElse(text);
+        return figure.unit().map(u -> text + " " + unit(u, text.equals("1"))).orElse(text);
+    }
+
+    /** A unit that is a word stands in the message file, one of it apart; a sign stands for itself. */
+    private String unit(String unit, boolean one) {
+        String many = byId.getOrDefault("unit." + unit, unit);
+        return one ? byId.getOrDefault("unit." + unit + ".one", many) : many;
     }
 }

@@ -44,12 +44,14 @@ class SettingFiguresTest {
     @Test
     void naphtha_in_a_small_garage_names_air_changes_minutes_and_a_vapour_mask() {
         Answer.Rung rung = rung(bay("extent: {areaM2: 1.2}, ", 60, 1), "naphtha_light");
-        assertThat(said(rung, "fan-airs-the-bay")).singleElement().asString().contains("air changes an hour while it lasts", "min at");
-        assertThat(said(rung, "no-fan-airs-the-bay")).isEmpty();
+        assertThat(said(rung, "no-fan-airs-the-bay")).singleElement().asString().contains("extract at the spot", "min at");
+        assertThat(said(rung, "fan-airs-the-bay")).isEmpty();
+        assertThat(said(rung(bay("extent: {areaM2: 1.2}, ", 60, 1), "alc_50"), "fan-airs-the-bay")).singleElement().asString()
+                .contains("air changes an hour while it lasts", "min at");
         assertThat(said(rung, "respirator-for-vapour")).singleElement().asString().contains("A particle mask stops no vapour", "half mask");
         assertThat(rung.ppe()).extracting(Answer.Ppe::item).contains("vapour_half_mask");
         assertThat(rung.gates()).anyMatch(g -> g.id().equals("more_air") && g.state().equals("open"));
-        assertThat(rung.risks()).flatExtracting(Answer.Risk::because).filteredOn(b -> b.name().equals("fan-airs-the-bay"))
+        assertThat(rung.risks()).flatExtracting(Answer.Risk::because).filteredOn(b -> b.name().equals("no-fan-airs-the-bay"))
                 .isNotEmpty().allSatisfy(b -> assertThat(b.allSources()).contains("E01"));
     }
 
