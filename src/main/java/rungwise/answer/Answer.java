@@ -66,10 +66,11 @@ public sealed interface Answer permits LadderAnswer, StoppedAnswer {
     /**
      * Barred: never here, not now, or used up on this spot.
      *
+     * @param madeForOther it would do no harm here: it is merely made for another material
      * @param opensWith what would lift it; empty where nothing does
      * @param staysWet  where only the weather bars it: how short it would stay wet if it were used now
      */
-    public record Barred(String method, String name, Optional<String> opensWith, Optional<Wet> staysWet, List<Because> because) {
+    public record Barred(String method, String name, boolean madeForOther, Optional<String> opensWith, Optional<Wet> staysWet, List<Because> because) {
     }
 
     /** Who takes over when the ladder ends. */

@@ -42,25 +42,27 @@ final class PositiveReasons {
         if (open) {
             figures.add(Figure.of("belief", Figures.thousandths(ladder.belief().get(suspect))));
         }
-        contaminant.overrides().stream().filter(o -> o.methods().contains(choice.id())).findFirst()
-                .ifPresentOrElse(o -> figures.add(Figure.of("why", o.why())), () -> {
-                    figures.add(Figure.of("works_by", choice.method().mechanism().name().toLowerCase(java.util.Locale.ROOT).replace('_', ' ')));
-                    figures.add(Figure.of("held_by", (contaminant.bond().changes() ? contaminant.bond().fresh() + ", later "
+        Optional<Contaminant.Override> override = contaminant.overrides().stream()
+                .filter(o -> o.methods().contains(choice.id())).findFirst();
+        override.ifPresentOrElse(o -> figures.add(Figure.of("why", o.why())), () -> {
+                    figures.add(Figure.of("worksBy", choice.method().mechanism().name().toLowerCase(java.util.Locale.ROOT).replace('_', ' ')));
+                    figures.add(Figure.of("heldBy", (contaminant.bond().changes() ? contaminant.bond().fresh() + ", later "
                             + contaminant.bond().hardened() : contaminant.bond().hardened()).replace('_', ' ')));
                 });
-        figures.add(Figure.of("chance_fresh", Figures.thousandths(likely.ifFresh())));
-        figures.add(Figure.of("chance_hardened", Figures.thousandths(likely.ifHardened())));
+        figures.add(Figure.of("chanceFresh", Figures.thousandths(likely.ifFresh())));
+        figures.add(Figure.of("chanceHardened", Figures.thousandths(likely.ifHardened())));
         if (likely.learned()) {
             figures.add(Figure.of("tries", Figures.thousandths(likely.triesFresh() + likely.triesHardened())));
         }
-        return Because.of(likely.learned() ? Reason.decision(base.decisions().of("learnt-here")) : Reason.contaminant(contaminant), figures);
+        return new Because(likely.learned() ? Reason.decision(base.decisions().of("learnt-here")) : Reason.contaminant(contaminant),
+                figures, override.map(Contaminant.Override::sources).orElse(List.of()));
     }
 
     /** The first field of the order in which the two differ. */
     private Because gentler(Choice choice, Choice next) {
         List<Object> mine = choice.carried().fields();
         List<Object> theirs = next.carried().fields();
-        List<String> names = List.of("takes_film", "worst_grade", "chemical_grade", "mechanical_grade", "thermal_grade", "film_taken",
+        List<String> names = List.of("takesFilm", "worstGrade", "chemicalGrade", "mechanicalGrade", "thermalGrade", "filmTaken",
                 "marring");
         List<Figure> figures = new ArrayList<>(List.of(Figure.of("before", next.method().name())));
         for (int i = 0; i < names.size(); i++) {

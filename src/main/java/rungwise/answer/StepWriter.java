@@ -8,6 +8,7 @@ import java.util.stream.Stream;
 import rungwise.knowledge.Agent;
 import rungwise.knowledge.KnowledgeBase;
 import rungwise.knowledge.Method;
+import rungwise.ladder.Asked;
 import rungwise.ladder.Choice;
 import rungwise.ladder.Ladder;
 import rungwise.ladder.Surroundings;
@@ -43,8 +44,8 @@ final class StepWriter {
         return gathered(around.steps(place).stream().map(this::step).toList());
     }
 
-    Answer.Around step(Concluded<Step> said) {
-        Step step = said.conclusion();
+    Answer.Around step(Asked asked) {
+        Step step = asked.step();
         Optional<Method> method = Optional.ofNullable(base.methods().get(step.name()));
         String dilution = step.dilution().isEmpty() ? method.map(base::agentOf).map(Agent::dilution).orElse("") : step.dilution();
         List<String> wear = method.stream().flatMap(m -> Stream.of(base.agentOf(m).ppe(), base.toolOf(m).ppe(), m.ppe()))
@@ -52,7 +53,7 @@ final class StepWriter {
         return new Answer.Around(step.name(), step.text(), Optional.of(dilution).filter(d -> !d.isEmpty()), step.onDry(),
                 Optional.of(step.watch()).filter(w -> !w.isEmpty()), step.name().equals(RINSES_OFF)
                 ? rinses.after(ladder.rungs().stream().map(Choice::use).map(u -> u.agent()).toList()) : Optional.empty(), wear,
-                List.of(said.because()));
+                asked.because());
     }
 
     Answer.Around plain(Method method, List<Because> because) {

@@ -4,7 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 import rungwise.knowledge.Figures;
 import rungwise.knowledge.KnowledgeBase;
 import rungwise.knowledge.Method;
@@ -135,10 +137,9 @@ final class Writer {
     }
 
     private static String kind(List<Concluded<Bar>> bars) {
-        if (bars.stream().anyMatch(b -> b.conclusion().opensWith().isEmpty())) {
-            return "never";
-        }
-        return bars.stream().anyMatch(b -> b.conclusion().isSpent()) ? "usedUp" : "notNow";
+        Set<Bar.Kind> kinds = bars.stream().map(b -> b.conclusion().kind()).collect(Collectors.toSet());
+        return kinds.contains(Bar.Kind.NEVER) || kinds.contains(Bar.Kind.MADE_FOR_OTHER) ? "never"
+                : kinds.contains(Bar.Kind.USED_UP) ? "usedUp" : "notNow";
     }
 
     private Answer.Barred barred(String id, List<Concluded<Bar>> bars) {
@@ -149,7 +150,7 @@ final class Writer {
         Optional<Wet> wet = bars.stream().allMatch(b -> b.conclusion().isWeather())
                 ? rungs.wetness().of(ladder.verdicts().use(method), Wetness.dwell(method, ladder.verdicts().of(id).narrows()))
                 : Optional.empty();
-        return new Answer.Barred(id, method.name(), with, wet, bars.stream().map(Concluded::because).distinct().toList());
+        return new Answer.Barred(id, method.name(), bars.stream().allMatch(b -> b.conclusion().kind() == Bar.Kind.MADE_FOR_OTHER), with, wet, bars.stream().map(Concluded::because).distinct().toList());
     }
 
     /** What the rungs would do next door, and what is left out for its sake though it had a real chance. */

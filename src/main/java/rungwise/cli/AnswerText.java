@@ -8,7 +8,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -24,8 +23,6 @@ import rungwise.workup.Wet;
 final class AnswerText {
     private static final int BARRED_SHOWN = 12;
     private static final int SOON_DRY_SHOWN = 4;
-    /** Rules that say no more than that a method and this material were not made for each other. */
-    private static final Set<String> FOR_SOMETHING_ELSE = Set.of("n02", "n03", "b052", "g01l");
     /** The steps by which a method is passed over, as one would say them; --why gives the figures. */
     private static final Map<String, String> PASSED = passed();
     private static final Map<String, String> NEXT_DOOR = Map.of("mask", "mask it before", "barred",
@@ -101,8 +98,7 @@ final class AnswerText {
 
     /** Bars by reason, as one reason often bars several; what is merely made for something else is only counted. */
     private void never(String title, List<Answer.Barred> barred) {
-        List<Answer.Barred> elsewhere = barred.stream().filter(b -> b.because().stream()
-                .anyMatch(r -> FOR_SOMETHING_ELSE.contains(r.name()))).toList();
+        List<Answer.Barred> elsewhere = barred.stream().filter(Answer.Barred::madeForOther).toList();
         Map<String, List<String>> byReason = new LinkedHashMap<>();
         barred.stream().filter(b -> !elsewhere.contains(b)).forEach(b -> byReason.computeIfAbsent(b.because().get(0)
                 .says() + b.opensWith().map(o -> " (" + opens(o) + ")").orElse(""), r -> new ArrayList<>())

@@ -151,6 +151,7 @@ public final class CaseFile {
                 + " " + e.getValue(), "advice " + answer.advice().stream().map(Answer.Advice::text).toList(), out));
         List<Answer.Around> around = Stream.concat(answer.before().stream(), answer.after().stream()).toList();
         expect.path("steps").properties().forEach(e -> need(around.stream().anyMatch(s -> s.step().equals(e.getKey())
+                        && s.text().contains(e.getValue().path("says").asString(""))
                         && s.dilution().orElse("").contains(e.getValue().path("dilution").asString(""))
                         && s.watch().orElse("").contains(e.getValue().path("watch").asString(""))
                         && (!e.getValue().has("onDry") || s.onDry() == e.getValue().path("onDry").asBoolean())),

@@ -73,4 +73,9 @@ public record Agent(String id, String name, String family, Form form, Optional<R
     public boolean isChemistry() {
         return !family.equals("none") && !family.equals("water") && !family.equals("air");
     }
+
+    /** Brings water or chemistry as liquid, foam, gel, paste or steam; powder, air and other gas are dry. */
+    public boolean isWet() {
+        return !family.equals("none") && form != Form.POWDER && (form != Form.GAS || family.equals("water"));
+    }
 }

@@ -31,6 +31,8 @@ public enum Nature {
     MELTS_IN,
     /** Dry, its dust makes whoever breathes it ill: wetted before anything moves it. */
     INFECTIOUS_DUST,
+    /** Water or damp makes it set: none near it before it is hard. */
+    WATER_CURES,
     /** Droppings or nest of rodents: soaked in disinfectant before anything else touches it. */
     DROPPINGS
 }

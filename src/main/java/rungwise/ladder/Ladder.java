@@ -171,7 +171,7 @@ public record Ladder(Revision revision, Situation situation, Verdicts verdicts, 
             boolean gentler = gained(rung) > 0 && ordered.stream().filter(c -> changedNothing(c.id()))
                     .anyMatch(c -> index(ordered, c.id()) > place);
             return !gentler ? rung : rung.carrying(rung.carried(), rung.depth(), Stream.concat(rung.orderReasons().stream(),
-                    Stream.of(Because.of(Reason.decision(revision.base().decisions().of("comes-back")), List.of(Figure.against("chance_now",
+                    Stream.of(Because.of(Reason.decision(revision.base().decisions().of("comes-back")), List.of(Figure.against("chanceNow",
                             Math.round(1000 * rung.mean(weights)) / 1000.0, "", Math.round(1000 * rung.mean(states.prior())) / 1000.0)))))
                     .toList());
         }

@@ -57,7 +57,7 @@ public record Sequence(Map<String, Map<String, List<Because>>> earlierOf, Map<St
         }
         for (Concluded<Clash> clash : said.of(Clash.class)) {
             clashes.merge(clash.conclusion().first() + ">" + clash.conclusion().then(), clash,
-                    (a, b) -> b.conclusion().visit() ? b : a);
+                    (a, b) -> b.conclusion().isStricterThan(a.conclusion()) ? b : a);
         }
         return new Sequence(earlierOf, finerOf, replacedBy, clashes);
     }

@@ -99,6 +99,8 @@ public record Situation(Question question, List<Suspect> suspects, Map<String, D
         facts.add(new Ground(asked, !question.surface().contains(Question.UNKNOWN)));
         facts.add(decisions);
         Conclusions derived = revision.book().run(Phase.DERIVE, facts);
+        // first aid is given whatever the weather, the shelf and the count of tries: the rules of today see what it is
+        derived.of(FlushFirst.class).forEach(f -> facts.add(f.conclusion()));
         Surface surface = asked;
         Set<String> delicate = new LinkedHashSet<>();
         derived.of(TreatAs.class).stream().filter(t -> bars(t, suspects, decisions)).map(t -> t.conclusion().surface()).sorted()
@@ -189,7 +191,7 @@ public record Situation(Question question, List<Suspect> suspects, Map<String, D
 
     private static Warmth warmth(double airC, OptionalDouble humidity) {
         double damp = humidity.orElseGet(() -> HeatIndex.muggy(airC));
-        return new Warmth(airC, damp, humidity.isPresent(), HeatIndex.band(HeatIndex.celsius(airC, damp)));
+        return new Warmth(airC, damp, humidity.isPresent(), HeatIndex.celsius(airC, damp));
     }
 
     private static void addPanelFacts(Question question, Assumptions assumptions, List<Object> facts) {

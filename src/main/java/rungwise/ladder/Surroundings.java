@@ -3,6 +3,7 @@ package rungwise.ladder;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -18,14 +19,15 @@ import rungwise.rules.Advice;
 import rungwise.rules.Attempt;
 import rungwise.rules.Bar;
 import rungwise.rules.Body;
+import rungwise.rules.Chosen;
 import rungwise.rules.Clash;
 import rungwise.rules.Concluded;
 import rungwise.rules.Conclusions;
 import rungwise.rules.Laid;
 import rungwise.rules.Phase;
 import rungwise.rules.Step;
-import rungwise.rules.Use;
 import rungwise.rules.Water;
+import rungwise.workup.Zones;
 
 /**
  * What surrounds the rungs: preparation, what must happen between two chemistries, the finish. A step that only the weather bars
@@ -33,7 +35,7 @@ import rungwise.rules.Water;
  */
 public final class Surroundings {
     private final Ladder ladder;
-    private final List<Concluded<Step>> steps;
+    private final List<Asked> steps;
     private final List<Concluded<Advice>> advice;
     private final Map<String, List<Concluded<Bar>>> bars = new HashMap<>();
 
@@ -41,8 +43,7 @@ public final class Surroundings {
         this.ladder = ladder;
         Conclusions close = close();
         this.advice = close.of(Advice.class);
-        this.steps = close.of(Step.class).stream().sorted(Comparator.comparingInt((Concluded<Step> s) -> s.conclusion().order()))
-                .toList();
+        this.steps = asked(close);
         // one look at the rules costs as much as many
         bars.putAll(ladder.verdicts().barsOfSteps(named()));
     }
@@ -50,9 +51,13 @@ public final class Surroundings {
     private Conclusions close() {
         Situation situation = ladder.situation();
         Question question = situation.question();
-        List<Use> rungs = ladder.rungs().stream().map(Choice::use).toList();
+        List<String> ids = ladder.rungs().stream().map(Choice::id).toList();
         List<Object> facts = new ArrayList<>(List.of(ladder.revision().base().decisions()));
-        situation.suspects().forEach(s -> facts.add(new Laid(rungs, situation.surface(), s.deposit())));
+        situation.suspects().forEach(s -> facts.add(new Laid(ids, situation.surface(), s.deposit(), Zones.of(situation.surface(),
+                s.contaminant(), question.facts().place(), ladder.revision().base()))));
+        for (int i = 0; i < ids.size(); i++) {
+            facts.add(new Chosen(ladder.rungs().get(i).use(), i + 1, ladder.mean(ladder.rungs().get(i))));
+        }
         facts.add(situation.panel());
         OptionalDouble hard = question.setting().waterHardnessMgL();
         facts.add(hard.isPresent() ? new Water(hard.getAsDouble(), true) : Water.UNTOLD);
@@ -61,10 +66,21 @@ public final class Surroundings {
         return ladder.revision().book().run(Phase.CLOSE, facts);
     }
 
+    /** What the closing rules ask for, each step once, in its order and with the rungs in theirs. */
+    private List<Asked> asked(Conclusions close) {
+        List<String> order = ladder.rungs().stream().map(Choice::id).toList();
+        Map<String, Asked> byName = new LinkedHashMap<>();
+        close.of(Step.class).stream().sorted(Comparator.comparingInt((Concluded<Step> s) -> s.conclusion().order())
+                        .thenComparingInt(s -> s.conclusion().rungs().stream().mapToInt(order::indexOf).min().orElse(-1)))
+                .forEach(s -> byName.merge(s.conclusion().place() + " " + s.conclusion().name(),
+                        new Asked(s.conclusion(), List.of(s.because())), Asked::with));
+        return List.copyOf(byName.values());
+    }
+
     /** Every method that may be named beside the rungs: preparation and finish, what follows, corrects or bridges each. */
     private Set<String> named() {
         Set<String> named = new TreeSet<>();
-        steps.forEach(s -> named.add(s.conclusion().name()));
+        steps.forEach(s -> named.add(s.name()));
         addNamed(ladder.rungs(), named);
         ladder.slow().forEach(c -> addNamed(List.of(c), named));
         return named;
@@ -97,10 +113,10 @@ public final class Surroundings {
     }
 
     /** Steps of a place (before, after) that are still to be done and may be, or wait for the weather. */
-    public List<Concluded<Step>> steps(String place) {
-        return steps.stream().filter(s -> s.conclusion().place().equals(place))
-                .filter(s -> !ladder.situation().question().done().contains(s.conclusion().done()))
-                .filter(s -> isPermitted(s.conclusion().name()) || waitsFor(s.conclusion().name()).isPresent()).toList();
+    public List<Asked> steps(String place) {
+        return steps.stream().filter(s -> s.step().place().equals(place))
+                .filter(s -> !ladder.situation().question().done().contains(s.step().done()))
+                .filter(s -> isPermitted(s.name()) || waitsFor(s.name()).isPresent()).toList();
     }
 
     public boolean isPermitted(String step) {
@@ -125,12 +141,7 @@ public final class Surroundings {
     }
 
     /** Preparation that this rung needs; a photograph is a record and keeps nobody from work. */
-    public List<Concluded<Step>> preparing(Choice rung) {
-        return steps("before").stream().filter(s -> !s.conclusion().name().equals("photograph")
-                && !s.conclusion().name().equals(rung.id()) && isFor(s.conclusion(), rung)).toList();
-    }
-
-    private static boolean isFor(Step step, Choice rung) {
-        return !step.name().equals("mask") || rung.use().tool().kind().abrades();
+    public List<Asked> preparing(Choice rung) {
+        return steps("before").stream().filter(s -> !s.name().equals("photograph") && s.step().isFor(rung.id())).toList();
     }
 }

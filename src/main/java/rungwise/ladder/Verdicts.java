@@ -34,8 +34,6 @@ import rungwise.rules.NextDoor;
 import rungwise.rules.Phase;
 import rungwise.rules.Use;
 import rungwise.science.FilmBudget;
-import rungwise.text.Figure;
-import rungwise.text.Texts;
 import rungwise.workup.Air;
 
 /**
@@ -165,8 +163,8 @@ public final class Verdicts {
     private Budget budget() {
         return question.facts().clearMicrons().isPresent()
                 ? new Budget(FilmBudget.ofReading(question.facts().clearMicrons().getAsDouble()),
-                "for life, the smaller of 7.5 µm and a quarter of the clear, the gauge taken 3 µm too high")
-                : new Budget(FilmBudget.PER_VISIT_MICRONS, "a visit, without a reading of the clear alone");
+                "forLife")
+                : new Budget(FilmBudget.PER_VISIT_MICRONS, "aVisit");
     }
 
     /** What the tries on this spot took: of a visit's budget those of the day, of a budget for life all. */
@@ -214,11 +212,10 @@ public final class Verdicts {
         for (String neighbour : question.neighbours()) {
             Surface next = base.surfaces().get(neighbour);
             Use there = revision.standing().use(candidate.use().method(), next);
-            List<Figure> madeForOther = Figure.said(there.madeForFigures());
             // what is merely made for something else does the neighbour no harm
-            revision.standing().of(next, candidate.name()).bars().stream().map(b -> b.conclusion().figures())
-                    .filter(f -> !f.equals(madeForOther)).findFirst()
-                    .ifPresent(why -> facts.add(new NextDoor(there, Texts.ENGLISH.of(why))));
+            revision.standing().of(next, candidate.name()).bars().stream().map(Concluded::conclusion)
+                    .filter(b -> b.kind() != Bar.Kind.MADE_FOR_OTHER).map(Bar::figures).findFirst()
+                    .ifPresent(why -> facts.add(new NextDoor(there, why)));
         }
     }
 

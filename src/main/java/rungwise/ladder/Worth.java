@@ -241,7 +241,7 @@ final class Worth {
 
     private void passForCost(Choice out, List<Choice> left, List<Choice> picked, double[] weights, Map<String, PassedOver> passed) {
         List<Choice> with = left.stream().filter(c -> c == out || picked.contains(c)).toList();
-        Figure figure = Figure.against("expected_cost", Math.round(cost(with, weights) * 10) / 10.0, "min",
+        Figure figure = Figure.against("expectedCost", Math.round(cost(with, weights) * 10) / 10.0, "min",
                 Math.round(cost(picked, weights) * 10) / 10.0);
         Optional<Choice> missing = finer(out, left).stream().filter(f -> !picked.contains(f)).findFirst();
         if (isSlow(out)) {
@@ -269,7 +269,7 @@ final class Worth {
                 still += share;
             }
             if (still < decisions.value("enough") && !keep.contains(rung.id())) {
-                pass(rung, "enough", List.of(because("enough", Figure.against("chance_left", rounded(still), "",
+                pass(rung, "enough", List.of(because("enough", Figure.against("chanceLeft", rounded(still), "",
                         decisions.value("enough")))), passed);
                 continue;
             }

@@ -63,7 +63,7 @@ final class Said {
             return "narrow " + n.method() + " " + n.share() + " " + n.atMostMinutes();
         }
         if (one instanceof Caution c) {
-            return "caution " + c.method() + " " + c.text();
+            return "caution " + c.method() + " " + c.template();
         }
         if (one instanceof Step s) {
             return "step " + s.place() + " " + s.name();
@@ -90,10 +90,10 @@ final class Said {
             return "flush " + f.method();
         }
         if (one instanceof Halt h) {
-            return "halt " + h.text();
+            return "halt " + h.template();
         }
         if (one instanceof Advice a) {
-            return "advice " + a.about() + " " + a.text();
+            return "advice " + a.about() + " " + a.template();
         }
         if (one instanceof Pushes p) {
             return "pushes " + p.first() + " " + p.later() + " " + p.waits();

@@ -1,16 +1,29 @@
 package rungwise.rules;
 
 import java.util.List;
+import java.util.Map;
 import rungwise.text.Figure;
+import rungwise.text.Texts;
 
 /**
  * A word of the trade that belongs to no single rung: what a sign during the work says, what comes due later.
  *
  * @param about what it is about: preparation, wheels, clay, aftercare, neighbour …
+ * @param template what it says, naming its figures in braces
  */
-public record Advice(String about, String text, List<Figure> figures) implements Conclusion {
+public record Advice(String about, String template, List<Figure> figures) implements Conclusion {
 
     public Advice(String about, String text, String figures) {
         this(about, text, Figure.said(figures));
+    }
+
+    /** What a person reads: the template with its figures. */
+    public String text() {
+        return Texts.ENGLISH.fill(template, figures);
+    }
+
+    @Override
+    public Map<Entry, List<String>> named() {
+        return Map.of();
     }
 }

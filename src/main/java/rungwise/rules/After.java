@@ -1,6 +1,7 @@
 package rungwise.rules;
 
 import java.util.List;
+import java.util.Map;
 import rungwise.text.Figure;
 
 /**
@@ -9,8 +10,8 @@ import rungwise.text.Figure;
  * @param needed the later one is of no use, or unsafe, without the earlier one
  */
 public record After(String first, String then, boolean needed, List<Figure> figures) implements Conclusion {
-
-    public After(String first, String then, boolean needed, String figures) {
-        this(first, then, needed, Figure.said(figures));
+    @Override
+    public Map<Entry, List<String>> named() {
+        return Map.of(Entry.METHOD, List.of(first, then));
     }
 }

@@ -1,13 +1,13 @@
 package rungwise.rules;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Collectors;
 import rungwise.knowledge.AirHazard;
-import rungwise.knowledge.Figures;
 import rungwise.knowledge.Respirator;
 import rungwise.knowledge.Sentence;
+import rungwise.text.Figure;
 
 /**
  * What a method would put into the air of the bay, near the hands, by the end of its work.
@@ -17,7 +17,7 @@ import rungwise.knowledge.Sentence;
  * @param shareOfLimit     of all components together, 1 = the limit over a shift
  * @param shareOfFlammable of all components together at the pace of the work, 1 = it burns
  * @param dangerous        at or above what is dangerous at once
- * @param changesNeeded    air changes an hour that keep it at the limit; infinite where no shop's airing does
+ * @param changesNeeded    air changes an hour that keep it at the limit; more than any fan gives where only open air does
  * @param airOutChanges    air changes an hour with the gate open
  * @param airOutMinutes    until 95 % is gone with those, once the work is done
  * @param extentKnown      false where work for a whole shift was assumed
@@ -33,54 +33,41 @@ public record Airing(String method, Bay bay, List<Breathed> parts, boolean compo
     }
 
     private static final int NAMED = 3;
-    private static final double STOP = rungwise.science.BayAir.STOP_SHARE_OF_FLAMMABLE;
-    /** Below this share nothing need be said. */
-    public static final double WORTH_SAYING = 0.1;
 
-    public boolean stops() {
-        return shareOfFlammable >= STOP || dangerous;
+    public List<Figure> figures() {
+        List<Figure> all = new ArrayList<>(bay.figures());
+        parts.stream().limit(NAMED).forEach(p -> all.addAll(p.figures()));
+        if (parts.size() > NAMED) {
+            all.add(Figure.of("otherVapours", parts.size() - NAMED));
+        }
+        if (!composed) {
+            all.add(Figure.of("untold", "composition"));
+        }
+        all.add(Figure.of("shareOfLimit", percent(shareOfLimit), "%"));
+        all.add(Figure.of("shareOfFlammable", percent(shareOfFlammable), "%"));
+        if (!extentKnown) {
+            all.add(Figure.of("untold", "extent"));
+        }
+        return List.copyOf(all);
     }
 
-    /** Over the limit of a shift, or near what burns or harms at once, which is over any. */
-    public boolean overLimit() {
-        return shareOfLimit > 1 || stops();
+    /** The same with what clears the air; where none are needed, or no number of them is enough, none are given. */
+    public List<Figure> airingFigures() {
+        List<Figure> all = new ArrayList<>(figures());
+        if (changesNeeded > 0 && Double.isFinite(changesNeeded)) {
+            all.add(Figure.of("changesNeeded", Math.ceil(changesNeeded), "ach"));
+        }
+        all.add(Figure.of("airOutMinutes", Math.ceil(airOutMinutes), "min"));
+        all.add(Figure.of("airOutChanges", airOutChanges, "ach"));
+        return List.copyOf(all);
     }
 
-    public boolean hasRespirator() {
-        return respirator.isPresent();
+    public List<Figure> respiratorFigures() {
+        return Figure.all(figures(), respirator.map(r -> List.of(Figure.of("respirator", Sentence.within(r.name())))).orElse(List.of()));
     }
 
-    public boolean worthSaying() {
-        return !overLimit() && shareOfLimit >= WORTH_SAYING;
-    }
-
-    public String figures() {
-        return bay.figures() + "; near the hands " + parts.stream().limit(NAMED).map(Breathed::figures)
-                .collect(Collectors.joining(", ")) + (parts.size() > NAMED ? " and others" : "")
-                + (composed ? "" : ", a stand-in as what it is made of is not stated") + "; together "
-                + percent(shareOfLimit) + " of the limit, " + percent(shareOfFlammable)
-                + " of what burns" + (extentKnown ? "" : "; extent not given, a whole shift assumed");
-    }
-
-    /** What to do about it. */
-    public String overText() {
-        String air = Double.isInfinite(changesNeeded) ? "No fan airs this bay enough: work outdoors or extract at the spot."
-                : "The bay needs " + Figures.text(Math.ceil(changesNeeded)) + " air changes an hour while it lasts.";
-        return air + " " + airOut() + (respirator.isPresent() ? " Otherwise: " + Sentence.within(respirator.get().name())
-                + ". A particle mask stops no vapour." : " No cartridge is enough here.");
-    }
-
-    public String mildText() {
-        return "Vapour to " + percent(shareOfLimit) + " of the limit near the hands. " + airOut();
-    }
-
-    private String airOut() {
-        return "Afterwards " + Figures.text(Math.ceil(airOutMinutes)) + " min at " + Figures.text(airOutChanges)
-                + " air changes an hour clear it.";
-    }
-
-    private static String percent(double share) {
+    private static double percent(double share) {
         double percent = share * 100;
-        return Figures.text(percent >= 10 ? Math.round(percent) : Math.round(percent * 10) / 10.0) + " %";
+        return percent >= 10 ? Math.round(percent) : Math.round(percent * 10) / 10.0;
     }
 }

@@ -1,7 +1,10 @@
 package rungwise.rules;
 
+import java.util.List;
 import java.util.Optional;
 import rungwise.knowledge.Respirator;
+import rungwise.knowledge.Sentence;
+import rungwise.text.Figure;
 
 /**
  * What a method would put into the air of a closed bay, where nobody told where the work is.
@@ -13,15 +16,11 @@ public record AiringIfClosed(Airing closed, Optional<Respirator> respirator) {
         return closed.method();
     }
 
-    public boolean overLimit() {
-        return closed.overLimit();
+    public List<Figure> figures() {
+        return Figure.all(List.of(Figure.of("untold", "bay"), Figure.of("reckonedAs", "closedBay")), closed.figures());
     }
 
-    public boolean hasRespirator() {
-        return respirator.isPresent();
-    }
-
-    public String figures() {
-        return "outdoors or indoors not told; if closed, " + closed.figures();
+    public List<Figure> respiratorFigures() {
+        return Figure.all(figures(), respirator.map(r -> List.of(Figure.of("respirator", Sentence.within(r.name())))).orElse(List.of()));
     }
 }

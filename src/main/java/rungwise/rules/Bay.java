@@ -1,14 +1,11 @@
 package rungwise.rules;
 
-import rungwise.knowledge.Figures;
+import java.util.List;
+import rungwise.text.Figure;
 
 /** A room around the work; absent outdoors. */
 public record Bay(double volumeM3, double airChangesPerHour) {
-    /** A shut garage for one vehicle, for where nobody told where the work is; common practice. */
-    public static final Bay CLOSED = new Bay(60, 0.5);
-
-    public String figures() {
-        return "bay of " + Figures.text(volumeM3) + " m³ with " + Figures.text(airChangesPerHour)
-                + " air changes an hour";
+    public List<Figure> figures() {
+        return List.of(Figure.of("bay", volumeM3, "m³"), Figure.of("airChanges", airChangesPerHour, "ach"));
     }
 }

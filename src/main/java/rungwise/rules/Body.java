@@ -1,5 +1,8 @@
 package rungwise.rules;
 
+import java.util.List;
+import rungwise.text.Figure;
+
 /**
  * The whole body around the spot, as far as it was told.
  *
@@ -7,16 +10,7 @@ package rungwise.rules;
  * @param protection none, wax, coating or unknown
  */
 public record Body(String soiling, String protection) {
-    public boolean isHeavilySoiled() {
-        return soiling.equals("heavy");
-    }
-
-    /** Heavily soiled with nothing on the paint that an alkaline foam could spoil. */
-    public boolean isBareAndHeavilySoiled() {
-        return isHeavilySoiled() && protection.equals("none");
-    }
-
-    public String figures() {
-        return "soiling " + soiling + ", protection " + protection;
+    public List<Figure> figures() {
+        return List.of(Figure.of("soiling", soiling), Figure.of("protection", protection));
     }
 }

@@ -1,7 +1,8 @@
 package rungwise.rules;
 
-import rungwise.knowledge.Figures;
+import java.util.List;
 import rungwise.knowledge.Sentence;
+import rungwise.text.Figure;
 
 /**
  * One substance in the air near the hands.
@@ -15,12 +16,11 @@ public record Breathed(String name, double ppm, double limitPpm) {
         return ppm / limitPpm;
     }
 
-    String figures() {
-        return Sentence.within(name) + " " + rounded(ppm) + " of "
-                + rounded(limitPpm) + " ppm";
+    List<Figure> figures() {
+        return List.of(Figure.of("vapour", Sentence.within(name)), Figure.against("nearHands", rounded(ppm), "ppm", rounded(limitPpm)));
     }
 
-    private static String rounded(double value) {
-        return Figures.text(value >= 10 ? Math.round(value) : Math.round(value * 10) / 10.0);
+    private static double rounded(double value) {
+        return value >= 10 ? Math.round(value) : Math.round(value * 10) / 10.0;
     }
 }

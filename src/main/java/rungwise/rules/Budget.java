@@ -1,10 +1,15 @@
 package rungwise.rules;
 
-import rungwise.knowledge.Figures;
+import java.util.List;
+import rungwise.text.Figure;
 
-/** Micrometres of clear that may still be taken, refining included. */
-public record Budget(double microns, String how) {
-    public String figures() {
-        return Figures.text(microns) + " µm may be taken (" + how + ")";
+/**
+ * Micrometres of clear that may still be taken, refining included.
+ *
+ * @param by what it was reckoned by: forLife where the clear alone was read, else aVisit
+ */
+public record Budget(double microns, String by) {
+    public List<Figure> figures() {
+        return List.of(Figure.of("budget", microns, "µm"), Figure.of("budgetBy", by));
     }
 }

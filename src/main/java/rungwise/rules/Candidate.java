@@ -1,8 +1,8 @@
 package rungwise.rules;
 
-import rungwise.knowledge.Figures;
-import rungwise.knowledge.SurfaceKind;
-import rungwise.knowledge.Trait;
+import java.util.List;
+import rungwise.knowledge.Range;
+import rungwise.text.Figure;
 
 /**
  * A method that might be offered today.
@@ -17,35 +17,51 @@ public record Candidate(Use use, boolean atHand, double filmWithRefining, double
         return use.method().id();
     }
 
-    public boolean tooHot(double celsius) {
-        return use.method().window().filter(w -> celsius > w.to()).isPresent();
+    /** Panel temperature under which it does not start; it may have none. */
+    public double coldestC() {
+        return use.method().window().map(Range::from).orElse(Double.NEGATIVE_INFINITY);
     }
 
-    public boolean tooCold(double celsius) {
-        return use.method().window().filter(w -> celsius < w.from()).isPresent();
+    /** Panel temperature over which it does not start; it may have none. */
+    public double warmestC() {
+        return use.method().window().map(Range::to).orElse(Double.POSITIVE_INFINITY);
     }
 
-    public String windowFigures() {
-        return use.method().window().map(w -> "works from " + Figures.text(w.from()) + " to " + Figures.text(w.to())
-                + " °C").orElse("");
+    /** Temperature that it puts on the surface itself; it may put none. */
+    public double contactC() {
+        return use.method().contactC().orElse(Double.NEGATIVE_INFINITY);
     }
 
-    /** Takes clear that has to be counted; gel coat is some ten times as thick and no gauge reads it. */
-    public boolean isOnFilm() {
-        return filmWithRefining > 0 && use.on(Trait.REFINABLE) && use.surface().kind() != SurfaceKind.GEL_COAT;
+    public List<Figure> windowFigures() {
+        return use.method().window().map(w -> List.of(Figure.of("window", w, "°C"))).orElse(List.of());
     }
 
-    public String filmFigures() {
-        return "takes " + Figures.text(filmWithRefining) + " µm with its refining";
-    }
-
-    public String filmText(double budgetMicrons) {
-        return "It takes " + Figures.text(filmWithRefining) + " µm with its refining, of "
-                + Figures.text(budgetMicrons) + " µm that may go.";
+    public List<Figure> filmFigures() {
+        return List.of(Figure.of("withRefining", filmWithRefining, "µm"));
     }
 
     /** Level number a worker needs: L1 = 1 … L4 = 4, outside trades above that. */
     public int levelNeeded() {
         return use.method().level().startsWith("L") ? use.method().level().charAt(1) - '0' : 5;
+    }
+
+    public List<Figure> levelFigures(int onTheJob) {
+        return List.of(Figure.against("level", levelNeeded(), "", onTheJob));
+    }
+
+    public List<Figure> triesFigures() {
+        return List.of(Figure.of("triesLeft", triesLeft));
+    }
+
+    public List<Figure> contactFigures() {
+        return List.of(Figure.of("contactLeft", contactLeft, "min"));
+    }
+
+    public List<Figure> brings() {
+        return List.of(Figure.of("agent", use.agent().name()));
+    }
+
+    public List<Figure> figures() {
+        return List.of(Figure.of("method", use.method().name()));
     }
 }

@@ -1,16 +1,33 @@
 package rungwise.rules;
 
 import java.util.List;
+import java.util.Map;
+import rungwise.knowledge.Method;
 import rungwise.text.Figure;
+import rungwise.text.Texts;
 
-/** Yes, but. */
-public record Caution(String method, String text, List<Figure> figures) implements Conclusion {
+/**
+ * Yes, but.
+ *
+ * @param template what it says, naming its figures in braces
+ */
+public record Caution(String method, String template, List<Figure> figures) implements Conclusion {
     @Override
     public String key() {
-        return method + " " + text + " " + figures;
+        return method + " " + template + " " + figures;
     }
 
     public Caution(String method, String text, String figures) {
         this(method, text, Figure.said(figures));
+    }
+
+    /** What a person reads: the template with its figures. */
+    public String text() {
+        return Texts.ENGLISH.fill(template, figures);
+    }
+
+    @Override
+    public Map<Entry, List<String>> named() {
+        return method.equals(Method.EVERY) ? Map.of() : Map.of(Entry.METHOD, List.of(method));
     }
 }

@@ -1,10 +1,12 @@
 package rungwise.rules;
 
+import java.util.List;
 import rungwise.knowledge.Agent;
 import rungwise.knowledge.Method;
 import rungwise.knowledge.Reactive;
 import rungwise.knowledge.Tool;
 import rungwise.knowledge.ToolKind;
+import rungwise.text.Figure;
 
 /** A method with what it brings, for questions of order. */
 public record Chemistry(Method method, Agent agent, Tool tool) {
@@ -26,19 +28,10 @@ public record Chemistry(Method method, Agent agent, Tool tool) {
 
     /** Water or chemistry goes on with it. */
     public boolean isWet() {
-        return !agent.family().equals("none") && !agent.family().equals("air");
+        return agent.isWet();
     }
 
-    /** Flushes and sucks in one pass. */
-    public boolean extracts() {
-        return isWet() && tool.kind() == ToolKind.SUCTION;
-    }
-
-    public boolean softens(Chemistry other) {
-        return other.method.needsSoftener() && !method.softens().isEmpty();
-    }
-
-    public String figures(Chemistry other) {
-        return method.name() + " before " + other.method.name();
+    public List<Figure> figures(Chemistry other) {
+        return List.of(Figure.against("before", method.name(), "", other.method.name()));
     }
 }

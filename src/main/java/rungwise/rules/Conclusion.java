@@ -4,7 +4,7 @@ import java.util.List;
 import rungwise.text.Figure;
 
 /** What a rule may assert. Rules only add conclusions; none takes one back. */
-public sealed interface Conclusion permits Advice, After, Assume, Bar, Caution, Clash, Cleared,
+public sealed interface Conclusion extends Named permits Advice, After, Assume, Bar, Caution, Clash, Cleared,
         Climbed, Finer, FlushFirst, Gated, Halt, Hold, Marring, MightBe, Moved, Narrow, NeighbourNote, Next, Protect, Pushes, Repeated,
         Replaces, Spared, Step, TreatAs {
     /** What was matched, in words and figures. */

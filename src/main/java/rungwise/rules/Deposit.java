@@ -1,9 +1,9 @@
 package rungwise.rules;
 
-import java.util.Set;
+import java.util.List;
 import rungwise.knowledge.Contaminant;
-import rungwise.knowledge.Figures;
 import rungwise.knowledge.Nature;
+import rungwise.text.Figure;
 
 /** The contaminant with what is believed of it; the beliefs are those of an unknown age where none was given. */
 public record Deposit(Contaminant contaminant, boolean ageKnown, double ageHours, double hardened, double marked) {
@@ -15,36 +15,19 @@ public record Deposit(Contaminant contaminant, boolean ageKnown, double ageHours
         return contaminant.hazards().contains(hazard);
     }
 
-    /** Dirt that lies on the surface, or the film it dries to: it is washed off. */
-    public boolean isLooseDirt() {
-        return contaminant.bond().fresh().equals("loose")
-                && Set.of("loose", "surfactant_film").contains(contaminant.bond().hardened());
-    }
-
-    /** What a blade tears off with what is beneath it, or drags as grit. */
-    public boolean harmsUnderEdge() {
-        return contaminant.bond().hardened().equals("resinous")
-                || contaminant.bond().hardened().equals("mineral_ionic") && is(Nature.GRITTY);
-    }
-
     /** A liquid spilt within two hours, by our own figure. */
     public boolean isWetYet() {
         return ageKnown && ageHours <= 2 && !is(Nature.DUSTY) && !is(Nature.DRY_FIRST)
                 && !contaminant.bond().fresh().equals("loose") && !contaminant.isDamage();
     }
 
-    public boolean withinEmergency() {
-        return contaminant.emergency().isPresent()
-                && (!ageKnown || ageHours <= contaminant.emergency().get().untilHours());
+    /** Hours within which first aid for the surface still helps; below 0 where there is none. */
+    public double emergencyHours() {
+        return contaminant.emergency().map(Contaminant.Emergency::untilHours).orElse(-1.0);
     }
 
-    /** First aid for the surface is given whatever the weather, the shelf and the count of tries. */
-    public boolean firstAid(String method) {
-        return withinEmergency() && (method.equals("blot_absorb")
-                || contaminant.emergency().get().method().equals(method));
-    }
-
-    public String figures() {
-        return contaminant.name() + ", " + (ageKnown ? Figures.text(ageHours / 24) + " days old" : "age unknown");
+    public List<Figure> figures() {
+        return List.of(Figure.of("deposit", contaminant.name()),
+                ageKnown ? Figure.of("age", ageHours / 24, "days") : Figure.of("untold", "age"));
     }
 }

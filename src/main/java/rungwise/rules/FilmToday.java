@@ -1,10 +1,11 @@
 package rungwise.rules;
 
-import rungwise.knowledge.Figures;
+import java.util.List;
+import rungwise.text.Figure;
 
 /** What is left of the budget of film after what was tried on this spot. */
 public record FilmToday(double leftMicrons, double takenMicrons) {
-    public String figures() {
-        return Figures.text(takenMicrons) + " µm taken here before, " + Figures.text(leftMicrons) + " µm left";
+    public List<Figure> figures() {
+        return List.of(Figure.of("takenBefore", takenMicrons, "µm"), Figure.of("filmLeft", leftMicrons, "µm"));
     }
 }

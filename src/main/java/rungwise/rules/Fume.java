@@ -1,10 +1,11 @@
 package rungwise.rules;
 
+import java.util.List;
 import java.util.Optional;
 import rungwise.knowledge.Exposure;
-import rungwise.knowledge.Figures;
 import rungwise.knowledge.Respirator;
 import rungwise.knowledge.Sentence;
+import rungwise.text.Figure;
 
 /**
  * A gas that rises from an agent in a bay, with what takes it out of the air again, judged by its kind. Where its amount can
@@ -17,29 +18,10 @@ import rungwise.knowledge.Sentence;
  */
 public record Fume(String method, String agent, Bay bay, Exposure what, double limitPpm, Respirator respirator,
                    double maximumPpm, Optional<String> unknown) {
-    /** From here on the air counts as moving, as for the gate that asks for it. */
-    private static final double MOVING_CHANGES = 4;
-
-    public boolean isClosed() {
-        return bay.airChangesPerHour() < MOVING_CHANGES;
-    }
-
-    /** Whether a cartridge is made for it. */
-    public boolean hasCartridge() {
-        return respirator.isCartridge();
-    }
-
-    public String text() {
-        return hasCartridge() ? "Fumes of " + what.inSentence() + ": move the air; otherwise "
-                + Sentence.within(respirator.name()) + ", good to " + Figures.text(maximumPpm)
-                + " ppm and not where it bites through. A particle mask stops no vapour."
-                : "Fumes of " + what.inSentence() + ": move the air, as no cartridge is made for it. Otherwise "
-                + Sentence.within(respirator.name()) + ". A particle mask stops no vapour.";
-    }
-
-    public String figures() {
-        return bay.figures() + "; " + agent + " holds " + what.inSentence() + ", limit " + Figures.text(limitPpm)
-                + " ppm, factor " + Figures.text(respirator.factor())
-                + unknown.map(why -> "; how much rises cannot be worked out, as " + why + ": judged by its kind").orElse("");
+    public List<Figure> figures() {
+        return Figure.all(bay.figures(), List.of(Figure.of("agent", agent), Figure.of("fume", what.inSentence()),
+                Figure.of("limit", limitPpm, "ppm"), Figure.of("respirator", Sentence.within(respirator.name())),
+                Figure.of("factor", respirator.factor()), Figure.of("maximum", maximumPpm, "ppm")),
+                unknown.map(why -> List.of(Figure.of("unreckoned", why))).orElse(List.of()));
     }
 }

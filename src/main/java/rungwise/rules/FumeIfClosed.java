@@ -1,6 +1,8 @@
 package rungwise.rules;
 
+import java.util.List;
 import rungwise.knowledge.Respirator;
+import rungwise.text.Figure;
 
 /** A gas that would gather in a closed bay, where nobody told where the work is. */
 public record FumeIfClosed(Fume closed) {
@@ -8,15 +10,11 @@ public record FumeIfClosed(Fume closed) {
         return closed.method();
     }
 
-    public boolean hasCartridge() {
-        return closed.hasCartridge();
-    }
-
     public Respirator respirator() {
         return closed.respirator();
     }
 
-    public String figures() {
-        return "outdoors or indoors not told; if closed, " + closed.figures();
+    public List<Figure> figures() {
+        return Figure.all(List.of(Figure.of("untold", "bay"), Figure.of("reckonedAs", "closedBay")), closed.figures());
     }
 }

@@ -1,6 +1,7 @@
 package rungwise.rules;
 
 import java.util.List;
+import java.util.Map;
 import rungwise.text.Figure;
 
 /** A method may be used once a gate is open. */
@@ -12,5 +13,10 @@ public record Gated(String method, String gate, List<Figure> figures) implements
 
     public Gated(String method, String gate, String figures) {
         this(method, gate, Figure.said(figures));
+    }
+
+    @Override
+    public Map<Entry, List<String>> named() {
+        return Map.of(Entry.METHOD, List.of(method), Entry.GATE, List.of(gate));
     }
 }

@@ -1,17 +1,17 @@
 package rungwise.rules;
 
+import java.util.List;
 import rungwise.knowledge.Surface;
-import rungwise.knowledge.SurfaceKind;
 import rungwise.knowledge.Trait;
+import rungwise.text.Figure;
 
 /** The surface as the question named it, before the facts are weighed. */
 public record Ground(Surface surface, boolean known) {
-    /** Paint, or something that may be paint. */
-    public boolean isPaint() {
-        return surface.mayBe(SurfaceKind.PAINT);
-    }
-
     public boolean is(Trait trait) {
         return surface.is(trait);
+    }
+
+    public List<Figure> figures() {
+        return List.of(Figure.of("surface", surface.name()));
     }
 }

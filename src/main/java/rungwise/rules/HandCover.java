@@ -1,8 +1,8 @@
 package rungwise.rules;
 
 import java.util.List;
-import rungwise.knowledge.Figures;
 import rungwise.knowledge.GloveMaterial;
+import rungwise.text.Figure;
 
 /**
  * Which gloves hold against an agent for as long as a method takes.
@@ -19,17 +19,9 @@ public record HandCover(String method, String agent, List<String> charts, GloveM
         charts = List.copyOf(charts);
     }
 
-    public String text() {
-        boolean thin = glove == GloveMaterial.NITRILE_THIN;
-        String first = rungwise.science.GloveTime.holds(minutes, contactMinutes)
-                ? "Gloves: " + glove.words() + ", good for " + Figures.text(minutes) + " min."
-                : "Gloves: " + glove.words() + ", a fresh pair every " + Figures.text(minutes) + " min.";
-        return thin ? first : first + " Thin disposable ones hold " + Figures.text(thinMinutes)
-                + " min: off at the first splash.";
-    }
-
-    public String figures() {
-        return agent + ", hands in it for about " + Figures.text(Math.ceil(contactMinutes)) + " min; charts of "
-                + String.join(", ", charts) + ", the shortest " + Figures.text(minutes) + " min";
+    public List<Figure> figures() {
+        return List.of(Figure.of("agent", agent), Figure.of("handsInIt", Math.ceil(contactMinutes), "min"),
+                Figure.of("charts", String.join(", ", charts)), Figure.of("glove", glove.words()),
+                Figure.of("gloveMinutes", minutes, "min"), Figure.of("thinMinutes", thinMinutes, "min"));
     }
 }

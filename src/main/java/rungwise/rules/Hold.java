@@ -1,12 +1,13 @@
 package rungwise.rules;
 
 import java.util.List;
+import java.util.Map;
 import rungwise.text.Figure;
 
 /** Stop before any work: a hazard outranks the cleaning. */
 public record Hold(String what, String doFirst, String until, List<Figure> figures) implements Conclusion {
-
-    public Hold(String what, String doFirst, String until, String figures) {
-        this(what, doFirst, until, Figure.said(figures));
+    @Override
+    public Map<Entry, List<String>> named() {
+        return Map.of();
     }
 }

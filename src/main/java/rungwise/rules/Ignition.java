@@ -1,11 +1,13 @@
 package rungwise.rules;
 
+import java.util.List;
 import rungwise.knowledge.Agent;
 import rungwise.knowledge.Tool;
+import rungwise.text.Figure;
 
 /** What an agent leaves in the air, meeting the tool that comes after it on the same spot. */
 public record Ignition(Agent agent, Tool tool) {
-    public String figures() {
-        return agent.name() + " then " + tool.name();
+    public List<Figure> figures() {
+        return List.of(Figure.against("meets", agent.name(), "", tool.name()));
     }
 }

@@ -1,7 +1,9 @@
 package rungwise.rules;
 
+import java.util.List;
 import rungwise.knowledge.Agent;
 import rungwise.knowledge.Reactive;
+import rungwise.text.Figure;
 
 /** Two agents that follow one another on one spot. */
 public record Meeting(Agent first, Agent then) {
@@ -13,7 +15,7 @@ public record Meeting(Agent first, Agent then) {
         return of(one, two) || of(two, one);
     }
 
-    public String figures() {
-        return first.name() + " then " + then.name();
+    public List<Figure> figures() {
+        return List.of(Figure.against("meets", first.name(), "", then.name()));
     }
 }

@@ -1,6 +1,7 @@
 package rungwise.rules;
 
 import java.util.List;
+import java.util.Map;
 import rungwise.text.Figure;
 
 /** A grade on this surface is higher than on the reference surface. */
@@ -16,5 +17,10 @@ public record Moved(String method, Cause cause, int by, List<Figure> figures) im
 
     public Moved(String method, Cause cause, int by, String figures) {
         this(method, cause, by, Figure.said(figures));
+    }
+
+    @Override
+    public Map<Entry, List<String>> named() {
+        return Map.of(Entry.METHOD, List.of(method));
     }
 }

@@ -1,6 +1,7 @@
 package rungwise.rules;
 
 import java.util.List;
+import java.util.Map;
 import rungwise.text.Figure;
 
 /** A dwell is cut to a share of itself, and to at most some minutes. */
@@ -8,5 +9,10 @@ public record Narrow(String method, double share, double atMostMinutes, List<Fig
 
     public Narrow(String method, double share, double atMostMinutes, String figures) {
         this(method, share, atMostMinutes, Figure.said(figures));
+    }
+
+    @Override
+    public Map<Entry, List<String>> named() {
+        return Map.of(Entry.METHOD, List.of(method));
     }
 }

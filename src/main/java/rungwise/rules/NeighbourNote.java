@@ -1,6 +1,7 @@
 package rungwise.rules;
 
 import java.util.List;
+import java.util.Map;
 import rungwise.text.Figure;
 
 /** What a method would do to the surface next door, and how it is kept from it. */
@@ -10,7 +11,8 @@ public record NeighbourNote(String surface, String method, String action, List<F
         return surface + " " + method + " " + action + " " + figures;
     }
 
-    public NeighbourNote(String surface, String method, String action, String figures) {
-        this(surface, method, action, Figure.said(figures));
+    @Override
+    public Map<Entry, List<String>> named() {
+        return Map.of(Entry.SURFACE, List.of(surface), Entry.METHOD, List.of(method));
     }
 }

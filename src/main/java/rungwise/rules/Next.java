@@ -1,6 +1,7 @@
 package rungwise.rules;
 
 import java.util.List;
+import java.util.Map;
 import rungwise.text.Figure;
 
 /**
@@ -11,4 +12,8 @@ import rungwise.text.Figure;
  * @param until  what ends it: a sentence of knowledge, or an id below {@code until.}; empty = nothing
  */
 public record Next(Action action, String method, String text, String until, List<Figure> figures) implements Conclusion {
+    @Override
+    public Map<Entry, List<String>> named() {
+        return method.isEmpty() ? Map.of() : Map.of(Entry.METHOD, List.of(method));
+    }
 }

@@ -1,6 +1,7 @@
 package rungwise.rules;
 
-import rungwise.knowledge.Figures;
+import java.util.List;
+import rungwise.text.Figure;
 
 /**
  * The panel now.
@@ -8,7 +9,15 @@ import rungwise.knowledge.Figures;
  * @param measured false where the temperature was worked out from air and sun
  */
 public record Panel(double celsius, boolean measured, boolean directSun, double windMs) {
-    public String figures() {
-        return "panel " + Figures.text(Math.round(celsius)) + " °C" + (measured ? "" : " (worked out)");
+    public List<Figure> figures() {
+        return List.of(Figure.of(measured ? "panel" : "panelReckoned", Math.round(celsius), "°C"));
+    }
+
+    public List<Figure> sunFigures() {
+        return List.of(Figure.of("sun", directSun ? "direct" : "shade"));
+    }
+
+    public List<Figure> windFigures() {
+        return List.of(Figure.of("wind", windMs, "m/s"));
     }
 }

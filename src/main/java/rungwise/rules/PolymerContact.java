@@ -1,8 +1,9 @@
 package rungwise.rules;
 
-import rungwise.knowledge.Figures;
+import java.util.List;
 import rungwise.knowledge.Solute;
 import rungwise.knowledge.Substance;
+import rungwise.text.Figure;
 
 /**
  * The one organic component of a method that is worst for what a surface is made of, judged undiluted.
@@ -13,22 +14,8 @@ import rungwise.knowledge.Substance;
  */
 public record PolymerContact(Use use, Substance component, double percent, Solute material, double red,
                              boolean proxy) {
-    public boolean dissolves() {
-        return red < 0.7;
-    }
-
-    public boolean swells() {
-        return red < 1;
-    }
-
-    /** Outside the sphere, but near enough that time or stress may do it. */
-    public boolean isSlow() {
-        return red >= 1 && red < 1.3;
-    }
-
-    public String figures() {
-        return component.name() + ", " + Figures.text(percent) + " %, RED " + Figures.text(red) + " against "
-                + material.name()
-                + (proxy ? ", which stands in for " + use.surface().name() : "");
+    public List<Figure> figures() {
+        return List.of(Figure.of("substance", component.name()), Figure.of("share", percent, "%"), Figure.of("red", red),
+                Figure.of(proxy ? "standIn" : "material", material.name()), Figure.of("surface", use.surface().name()));
     }
 }

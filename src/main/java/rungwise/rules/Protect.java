@@ -1,6 +1,8 @@
 package rungwise.rules;
 
 import java.util.List;
+import java.util.Map;
+import rungwise.knowledge.Method;
 import rungwise.text.Figure;
 
 /**
@@ -11,6 +13,10 @@ import rungwise.text.Figure;
 public record Protect(String method, List<String> items, List<Figure> figures, String where) implements Conclusion {
     public Protect {
         items = List.copyOf(items);
+    }
+
+    public Protect(String method, List<String> items, List<Figure> figures) {
+        this(method, items, figures, "");
     }
 
     public Protect(String method, List<String> items, String figures) {
@@ -24,5 +30,11 @@ public record Protect(String method, List<String> items, List<Figure> figures, S
 
     public Protect(String method, List<String> items, String figures, String where) {
         this(method, items, Figure.said(figures), where);
+    }
+
+    @Override
+    public Map<Entry, List<String>> named() {
+        return method.equals(Method.EVERY) ? Map.of(Entry.PPE, items)
+                : Map.of(Entry.METHOD, List.of(method), Entry.PPE, items);
     }
 }

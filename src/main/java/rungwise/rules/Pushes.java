@@ -1,6 +1,7 @@
 package rungwise.rules;
 
 import java.util.List;
+import java.util.Map;
 import rungwise.text.Figure;
 
 /**
@@ -9,4 +10,8 @@ import rungwise.text.Figure;
  * @param waits the later one is slow and only gives way; it does not hand its place on
  */
 public record Pushes(String first, String later, boolean waits, List<Figure> figures) implements Conclusion {
+    @Override
+    public Map<Entry, List<String>> named() {
+        return Map.of(Entry.METHOD, List.of(first, later));
+    }
 }

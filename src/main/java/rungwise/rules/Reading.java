@@ -1,10 +1,12 @@
 package rungwise.rules;
 
-import rungwise.knowledge.Figures;
+import java.util.List;
+import rungwise.knowledge.Range;
+import rungwise.text.Figure;
 
 /** Gauge readings in micrometres: the thinnest and thickest total. */
 public record Reading(double lowest, double highest) {
-    public String figures() {
-        return "total film " + Figures.text(lowest) + "–" + Figures.text(highest) + " µm";
+    public List<Figure> figures() {
+        return List.of(Figure.of("totalFilm", new Range(lowest, highest), "µm"));
     }
 }

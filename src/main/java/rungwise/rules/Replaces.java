@@ -1,6 +1,7 @@
 package rungwise.rules;
 
 import java.util.List;
+import java.util.Map;
 import rungwise.text.Figure;
 
 /**
@@ -10,4 +11,9 @@ import rungwise.text.Figure;
  */
 public record Replaces(String one, String other, Like like, List<Figure> figures) implements Conclusion {
     public enum Like { CHEMISTRY, MECHANISM }
+
+    @Override
+    public Map<Entry, List<String>> named() {
+        return Map.of(Entry.METHOD, List.of(one, other));
+    }
 }

@@ -1,10 +1,11 @@
 package rungwise.rules;
 
-import rungwise.knowledge.Figures;
+import java.util.List;
+import rungwise.text.Figure;
 
 /** How much of it there is; absent where nobody said. */
 public record Spread(double areaM2) {
-    public String figures() {
-        return "about " + Figures.text(Math.round(areaM2 * 1000) / 1000.0) + " m²";
+    public List<Figure> figures() {
+        return List.of(Figure.of("area", Math.round(areaM2 * 1000) / 1000.0, "m²"));
     }
 }

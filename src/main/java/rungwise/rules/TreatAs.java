@@ -1,12 +1,13 @@
 package rungwise.rules;
 
 import java.util.List;
+import java.util.Map;
 import rungwise.text.Figure;
 
 /** A fact makes the surface as delicate as another. */
 public record TreatAs(String surface, List<Figure> figures) implements Conclusion {
-
-    public TreatAs(String surface, String figures) {
-        this(surface, Figure.said(figures));
+    @Override
+    public Map<Entry, List<String>> named() {
+        return Map.of(Entry.SURFACE, List.of(surface));
     }
 }

@@ -1,9 +1,10 @@
 package rungwise.rules;
 
+import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.stream.Collectors;
 import rungwise.knowledge.Agent;
-import rungwise.knowledge.Figures;
 import rungwise.knowledge.Mechanism;
 import rungwise.knowledge.Method;
 import rungwise.knowledge.Range;
@@ -14,6 +15,7 @@ import rungwise.knowledge.SurfaceKind;
 import rungwise.knowledge.Tool;
 import rungwise.knowledge.ToolKind;
 import rungwise.knowledge.Trait;
+import rungwise.text.Figure;
 
 /** A method with its agent and tool on a surface. */
 public record Use(Method method, Agent agent, Tool tool, Surface surface) {
@@ -51,8 +53,9 @@ public record Use(Method method, Agent agent, Tool tool, Surface surface) {
         return agent.acidity().map(Range::to).orElse(7.0);
     }
 
-    public String acidityFigures() {
-        return "pH " + agent.acidity().map(Range::toString).orElse("-") + ", window " + surface.acidity();
+    public List<Figure> acidityFigures() {
+        return Figure.all(figures(), agent.acidity().map(r -> List.of(Figure.against("acidity", r, "", surface.acidity())))
+                .orElse(List.of()));
     }
 
     public int mechanicalGrade() {
@@ -63,6 +66,11 @@ public record Use(Method method, Agent agent, Tool tool, Surface surface) {
         return method.severity().chemical();
     }
 
+    /** The harsher of its mechanical and chemical grades. */
+    public int worstGrade() {
+        return Math.max(mechanicalGrade(), chemicalGrade());
+    }
+
     public int freeGrade() {
         return surface.mechanical().free();
     }
@@ -71,35 +79,34 @@ public record Use(Method method, Agent agent, Tool tool, Surface surface) {
         return surface.mechanical().agreed();
     }
 
-    public String mechanicalFigures() {
-        return "mechanical grade " + mechanicalGrade() + "; " + surface.name() + " bears " + freeGrade()
-                + ", with agreement " + agreedGrade();
+    public List<Figure> mechanicalFigures() {
+        return Figure.all(figures(), List.of(Figure.against("mechanicalGrade", mechanicalGrade(), "", freeGrade()),
+                Figure.of("agreedGrade", agreedGrade())));
     }
 
-    public boolean tooHard() {
-        return tool.hardness() > surface.hardness();
+    public List<Figure> hardnessFigures() {
+        return List.of(Figure.of("tool", tool.name()), Figure.of("surface", surface.name()),
+                Figure.against("toolHardness", tool.hardness(), "", surface.hardness()));
     }
 
-    public String hardnessFigures() {
-        return tool.name() + " hardness " + tool.hardness() + ", surface takes " + surface.hardness();
-    }
-
+    /** Degrees by which the heat it puts on the surface is above what that bears; it may put none. */
     public double heatOver() {
         return method.contactC().map(c -> c - surface.maxC()).orElse(Double.NEGATIVE_INFINITY);
     }
 
-    public String heatFigures() {
-        return "puts " + method.contactC().map(Figures::text).orElse("no") + " °C on a surface that takes "
-                + Figures.text(surface.maxC()) + " °C";
+    public List<Figure> heatFigures() {
+        return Figure.all(figures(), method.contactC().map(c -> List.of(Figure.against("heat", c, "°C", surface.maxC())))
+                .orElse(List.of()));
     }
 
+    /** Bar by which its jet is above what the surface bears; it may have none. */
     public double pressureOver() {
         return method.pressureBar().map(p -> p - surface.maxPressureBar()).orElse(Double.NEGATIVE_INFINITY);
     }
 
-    public String pressureFigures() {
-        return "jet of " + method.pressureBar().map(Figures::text).orElse("no") + " bar, surface takes "
-                + Figures.text(surface.maxPressureBar()) + " bar";
+    public List<Figure> pressureFigures() {
+        return Figure.all(figures(), method.pressureBar().map(p -> List.of(Figure.against("jet", p, "bar", surface.maxPressureBar())))
+                .orElse(List.of()));
     }
 
     /** Whether it only moves water or a neutral wash over the surface. */
@@ -115,13 +122,17 @@ public record Use(Method method, Agent agent, Tool tool, Surface surface) {
 
     /** Water, steam or chemistry goes on with it; powder and warm air do not wet. */
     public boolean isWet() {
-        return agent.acidity().isPresent() || agent.isSolvent() || agent.family().equals("water");
+        return agent.isWet();
     }
 
-    /** Wets through: floods, jets, extracts, steams, or lies wet for more than half an hour. */
-    public boolean soaks() {
-        return isWet() && (method.floods() || toolIs(ToolKind.JET) || toolIs(ToolKind.SUCTION)
-                || toolIs(ToolKind.HEAT) || method.mechanism() == Mechanism.HYDRATE && method.dwell().to() > 30);
+    /** Minutes that a wet pack lies on it; 0 where none does. */
+    public double packMinutes() {
+        return method.mechanism() == Mechanism.HYDRATE ? method.dwell().to() : 0;
+    }
+
+    /** Water is run over it, shot at it, or driven in and sucked out again. */
+    public boolean runsWater() {
+        return isWet() && (method.floods() || toolIs(ToolKind.JET) || toolIs(ToolKind.SUCTION) || toolIs(ToolKind.HEAT));
     }
 
     /** A fifth or more of it is petroleum. */
@@ -129,10 +140,10 @@ public record Use(Method method, Agent agent, Tool tool, Surface surface) {
         return agent.percentIn(SolventColumn.ALIPHATIC) >= 20;
     }
 
-    /** However little alcohol, less than counts as a solvent among it. */
-    public boolean holdsAnyAlcohol() {
-        return agent.solvents().entrySet().stream()
-                .anyMatch(s -> s.getKey().column() == SolventColumn.ALCOHOL && s.getValue() > 0);
+    /** The most of one solvent of a column, in percent, however little: less than counts as a solvent among it. */
+    public double mostPercent(SolventColumn column) {
+        return agent.solvents().entrySet().stream().filter(s -> s.getKey().column() == column)
+                .mapToDouble(Map.Entry::getValue).max().orElse(0);
     }
 
     /** Takes off by grinding or dragging; a polish that evens a mark is not meant. */
@@ -144,15 +155,6 @@ public record Use(Method method, Agent agent, Tool tool, Surface surface) {
         return agent.isChemistry();
     }
 
-    public boolean wears(Trait first, Trait second) {
-        return on(first) || on(second);
-    }
-
-    public boolean leavesMarks() {
-        return surface.is(Trait.SHOWS_MARRING) || surface.is(Trait.SEEN_THROUGH) || surface.is(Trait.ANODISED)
-                || surface.is(Trait.TEXTURE_IS_FINISH);
-    }
-
     public boolean isFamily(String family) {
         return method.family().equals(family);
     }
@@ -161,12 +163,34 @@ public record Use(Method method, Agent agent, Tool tool, Surface surface) {
         return method.madeFor().isEmpty() || method.madeFor().containsAll(surface.kinds());
     }
 
-    public String madeForFigures() {
-        return "made for " + method.madeFor().stream().map(k -> k.name().toLowerCase(Locale.ROOT).replace('_', ' '))
-                .collect(Collectors.joining(", ")) + "; this is " + surface.name();
+    public List<Figure> madeForFigures() {
+        return Figure.all(figures(), List.of(Figure.of("madeFor", method.madeFor().stream()
+                .map(k -> k.name().toLowerCase(Locale.ROOT).replace('_', ' ')).collect(Collectors.joining(", ")))));
     }
 
-    public String figures() {
-        return method.name() + " on " + surface.name();
+    public List<Figure> shareFigures(SolventColumn column) {
+        return Figure.all(figures(), List.of(Figure.of("solvent", column.name().toLowerCase(Locale.ROOT).replace("_", " or ")),
+                Figure.of("share", mostPercent(column), "%")));
+    }
+
+    public List<Figure> agentFigures() {
+        return List.of(Figure.of("agent", agent.name()));
+    }
+
+    public List<Figure> toolFigures() {
+        return List.of(Figure.of("tool", tool.name()));
+    }
+
+    public List<Figure> methodFigures() {
+        return List.of(Figure.of("method", method.name()));
+    }
+
+    /** How much film it takes, and what the surface is made of. */
+    public List<Figure> filmFigures() {
+        return Figure.all(figures(), List.of(Figure.of("filmTaken", method.severity().filmMicrons(), "µm"), Figure.of("film", surface.film())));
+    }
+
+    public List<Figure> figures() {
+        return List.of(Figure.of("method", method.name()), Figure.of("surface", surface.name()));
     }
 }

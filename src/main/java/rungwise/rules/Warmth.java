@@ -1,21 +1,17 @@
 package rungwise.rules;
 
-import rungwise.knowledge.Figures;
-import rungwise.science.HeatIndex;
+import java.util.List;
+import rungwise.text.Figure;
 
 /**
  * How hot it feels to whoever works.
  *
- * @param measured false where no humidity was given and a muggy day was assumed
+ * @param measured   false where no humidity was given and a muggy day was assumed
+ * @param feelsLikeC the heat index
  */
-public record Warmth(double airC, double humidity, boolean measured, HeatIndex.Band band) {
-    public boolean isHot() {
-        return band != HeatIndex.Band.NONE;
-    }
-
-    public String figures() {
-        return "air " + Figures.text(airC) + " °C, humidity " + Math.round(humidity * 100) + " %"
-                + (measured ? "" : " assumed") + ", feels like "
-                + Math.round(HeatIndex.celsius(airC, humidity)) + " °C";
+public record Warmth(double airC, double humidity, boolean measured, double feelsLikeC) {
+    public List<Figure> figures() {
+        return List.of(Figure.of("air", airC, "°C"), Figure.of(measured ? "humidity" : "humidityAssumed", Math.round(humidity * 100), "%"),
+                Figure.of("feelsLike", Math.round(feelsLikeC), "°C"));
     }
 }

@@ -1,8 +1,10 @@
 package rungwise.rules;
 
-import rungwise.knowledge.Figures;
+import java.util.ArrayList;
+import java.util.List;
 import rungwise.science.Acidity;
 import rungwise.science.Hardness;
+import rungwise.text.Figure;
 
 /**
  * The water that rinses.
@@ -14,14 +16,17 @@ public record Water(double hardnessMgL, boolean told) {
     /** The upper end of hard. */
     public static final Water UNTOLD = new Water(Hardness.HARD.upToMgL(), false);
 
-    /** Whether drops that dry on the outside of a vehicle leave marks worth speaking of. */
-    public boolean leavesMarks(boolean inside) {
-        return !inside && Hardness.of(hardnessMgL).isHard();
+    public Hardness hardness() {
+        return Hardness.of(hardnessMgL);
     }
 
-    public String figures() {
-        return "water " + Figures.text(hardnessMgL) + " mg/l hard as lime, " + Hardness.of(hardnessMgL).words()
-                + (told ? "" : " (not told)") + ": what clings to a square metre leaves "
-                + Figures.text(Math.round(Hardness.leftMgM2(hardnessMgL, Acidity.CLINGS_L_M2))) + " mg of lime";
+    public List<Figure> figures() {
+        List<Figure> figures = new ArrayList<>(List.of(Figure.of("waterHardness", hardnessMgL, "mg/l"),
+                Figure.of("hardnessClass", hardness().words())));
+        if (!told) {
+            figures.add(Figure.of("untold", "waterHardness"));
+        }
+        figures.add(Figure.of("limeLeft", Math.round(Hardness.leftMgM2(hardnessMgL, Acidity.CLINGS_L_M2)), "mg/m²"));
+        return List.copyOf(figures);
     }
 }

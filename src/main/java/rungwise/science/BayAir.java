@@ -10,8 +10,6 @@ import java.util.stream.IntStream;
 public final class BayAir {
     /** Litres a mole of gas takes at 25 °C. */
     public static final double MOLAR_LITRES = 24.45;
-    /** Share of the lower flammable limit at which work stops. */
-    public static final double STOP_SHARE_OF_FLAMMABLE = 0.10;
     private static final double PPM_PER_PERCENT = 10_000;
 
     private BayAir() {
@@ -108,7 +106,7 @@ public final class BayAir {
         return lowerPercent * PPM_PER_PERCENT * share;
     }
 
-    /** Share of the lower flammable limit, 1 = it burns; work stops at {@link #STOP_SHARE_OF_FLAMMABLE}. */
+    /** Share of the lower flammable limit, 1 = it burns. */
     public static double shareOfFlammable(double ppm, double lowerPercent) {
         return ppm / (lowerPercent * PPM_PER_PERCENT);
     }

@@ -11,40 +11,6 @@ public final class HeatIndex {
     }
 
     /**
-     * Bands of the National Weather Service, by the lowest index in °F, with words for a working day. Rest is an hour's
-     * share: common practice, nothing in the source.
-     */
-    public enum Band {
-        NONE(Double.NEGATIVE_INFINITY, ""),
-        CAUTION(80, "Warm work: water at hand, a drink every 20 minutes, shade for breaks."),
-        EXTREME_CAUTION(90, "Hot work: shade, a drink every 20 minutes, ten minutes' rest in each hour, nobody alone."),
-        DANGER(103, "Dangerous heat: as much rest as work, shade and water, heavy gear off in breaks; move it to a cooler hour."),
-        EXTREME_DANGER(125, "Extreme heat: no work outdoors; heat stroke comes within the hour.");
-
-        private final double fromF;
-        private final String says;
-
-        Band(double fromF, String says) {
-            this.fromF = fromF;
-            this.says = says;
-        }
-
-        public String says() {
-            return says;
-        }
-
-        public static Band of(double indexF) {
-            Band band = NONE;
-            for (Band next : values()) {
-                if (indexF >= next.fromF) {
-                    band = next;
-                }
-            }
-            return band;
-        }
-    }
-
-    /**
      * Heat index in °F.
      *
      * @param airF     air temperature in °F, 40 to 130
@@ -77,11 +43,6 @@ public final class HeatIndex {
      */
     public static double celsius(double airC, double humidity) {
         return (fahrenheit(airC * 9 / 5 + 32, humidity * 100) - 32) * 5 / 9;
-    }
-
-    /** Band for an index in °C. */
-    public static Band band(double indexC) {
-        return Band.of(indexC * 9 / 5 + 32);
     }
 
     /**

@@ -8,6 +8,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Properties;
 import java.util.TreeMap;
 import java.util.regex.Matcher;
@@ -75,7 +76,7 @@ public final class Texts {
             return sentence;
         }
         Map<String, Object> values = new LinkedHashMap<>();
-        figures.forEach(f -> values.putIfAbsent(f.name(), value(f.value(), f.unit().orElse(""))));
+        figures.forEach(f -> values.putIfAbsent(f.name(), value(f, f.value())));
         return fill(sentence, values);
     }
 
@@ -98,17 +99,30 @@ public final class Texts {
         return String.join("; ", figures.stream().map(this::of).toList());
     }
 
-    /** One figure with its label, and what it was held against. */
+    /** One figure with its label, and what it was held against where the label does not say that itself. */
     public String of(Figure figure) {
-        String unit = figure.unit().orElse("");
-        String value = value(figure.value(), unit);
+        String value = value(figure, figure.value());
+        Optional<String> limit = figure.limit().map(l -> value(figure, l));
         String label = byId.getOrDefault("figure." + figure.name(), figure.name() + " {value}");
+        if (label.contains("{limit}")) {
+            return fill(label, Map.of("value", value, "limit", limit.orElse("-")));
+        }
         String said = fill(label, Map.of("value", value));
-        return figure.limit().map(limit -> say("figures.against", "figure", said, "limit", value(limit, unit))).orElse(said);
+        return limit.map(l -> say("figures.against", "figure", said, "limit", l)).orElse(said);
     }
 
-    private static String value(Object value, String unit) {
+    /** A number or range with its unit; a word that has a sentence of its own by that. */
+    private String value(Figure figure, Object value) {
+        if (value instanceof String word) {
+            return byId.getOrDefault("figure." + figure.name() + "." + word, word);
+        }
         String text = value instanceof Number number ? Figures.text(number.doubleValue()) : value.toString();
-        return unit.isEmpty() ? text : text + " " + unit;
+        return figure.unit().map(u -> text + " " + unit(u, text.equals("1"))).orElse(text);
+    }
+
+    /** A unit that is a word stands in the message file, one of it apart; a sign stands for itself. */
+    private String unit(String unit, boolean one) {
+        String many = byId.getOrDefault("unit." + unit, unit);
+        return one ? byId.getOrDefault("unit." + unit + ".one", many) : many;
     }
 }

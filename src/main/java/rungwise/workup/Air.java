@@ -29,7 +29,7 @@ public final class Air {
             return List.of();
         }
         Optional<Bay> told = question.setting().indoors().map(i -> new Bay(i.volumeM3(), i.airChangesPerHour()));
-        Bay bay = told.orElse(Bay.CLOSED);
+        Bay bay = told.orElseGet(() -> closed(base));
         List<Airing> airings = Vapours.of(question, base, worked, panel, bay, candidates);
         List<Fume> fumes = worked.fumes().of(bay, candidates);
         List<Object> facts = new ArrayList<>();
@@ -41,6 +41,11 @@ public final class Air {
             fumes.forEach(f -> facts.add(new FumeIfClosed(f)));
         }
         return facts;
+    }
+
+    /** What is reckoned with where nobody told where the work is. */
+    public static Bay closed(KnowledgeBase base) {
+        return new Bay(base.assumptions().value("closed-bay-volume"), base.assumptions().value("closed-bay-air"));
     }
 
     /** Where no cartridge is enough for a closed bay, a better aired one may still ask for any of them. */

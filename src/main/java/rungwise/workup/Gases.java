@@ -45,8 +45,8 @@ public final class Gases {
         if (of(agent).stream().anyMatch(g -> g.what().id().equals(what.id()))) {
             return Optional.empty();
         }
-        return Optional.of(agent.dissolved().containsKey(what.id()) ? "no published figure here says how readily it leaves water"
-                : "how much of it the agent holds or sets free is not stated");
+        return Optional.of(agent.dissolved().containsKey(what.id()) ? "volatilityUnpublished"
+                : "strengthUnstated");
     }
 
     private static List<Gas> of(Agent agent, KnowledgeBase base) {

@@ -54,8 +54,6 @@ public final class Vapours {
     private static final double SQUARE_METRE_ML = 50;
     /** Of the air, which only holds water back. */
     private static final double HUMIDITY = 0.5;
-    /** More than this no shop's fan gives. */
-    private static final double MOST_CHANGES = 30;
 
     /** Air that moves past a wet panel indoors, m/s; the livelier end, as it brings more vapour. */
     private static final double MOVING_MS = 0.3;
@@ -140,20 +138,20 @@ public final class Vapours {
         }
         boolean dangerous = parts.stream().anyMatch(p -> p.peakPpm() >= p.dangerousPpm());
         double burns = parts.stream().mapToDouble(p -> BayAir.shareOfFlammable(p.peakPpm(), p.lowerFlammablePercent())).sum();
-        boolean possible = needed <= MOST_CHANGES;
+        boolean possible = needed <= base.decisions().value("fan-airs-at-most");
         Bay aired = new Bay(bay.volumeM3(), Math.max(bay.airChangesPerHour(),
                 Math.max(OPEN_CHANGES, possible ? Math.ceil(needed) : 0)));
         return Optional.of(new Airing(method.id(), bay, parts.stream().map(Part::breathed)
                 .sorted(Comparator.comparingDouble((Breathed b) -> -b.share()).thenComparing(Breathed::name)).toList(),
-                !standIns, share, burns, dangerous, possible ? needed : Double.POSITIVE_INFINITY, aired.airChangesPerHour(),
+                !standIns, share, burns, dangerous, needed, aired.airChangesPerHour(),
                 room(aired, parts.get(0).gMin()).minutesToNinetyFivePercent(), isExtentKnown(),
                 respirator(share, dangerous, hazards(parts)), hazards(parts)));
     }
 
     /** What a cartridge must be made for: all that comes near its limit, and whatever comes nearest. */
-    private static Set<AirHazard> hazards(List<Part> parts) {
+    private Set<AirHazard> hazards(List<Part> parts) {
         double most = parts.stream().mapToDouble(Part::share).max().orElse(0);
-        return parts.stream().filter(p -> p.share() >= Math.min(Airing.WORTH_SAYING, most)).map(Part::hazard)
+        return parts.stream().filter(p -> p.share() >= Math.min(base.decisions().value("worth-airing"), most)).map(Part::hazard)
                 .collect(Collectors.toCollection(TreeSet::new));
     }
 

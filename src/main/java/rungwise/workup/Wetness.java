@@ -22,6 +22,7 @@ import rungwise.science.Antoine;
 import rungwise.science.Evaporation;
 import rungwise.science.Solubility;
 import rungwise.science.WetTime;
+import rungwise.text.Texts;
 
 /** How long an agent stays wet on this panel in this air, and how much may be wetted at once. */
 public final class Wetness {
@@ -138,7 +139,7 @@ public final class Wetness {
 
     private Because because(Agent agent, Layer layer, double from, double to, Dwell dwell) {
         List<String> facts = new ArrayList<>();
-        facts.add(panel.figures() + ", wind " + Figures.text(panel.windMs()) + " m/s"
+        facts.add(Texts.ENGLISH.of(panel.figures()) + ", wind " + Figures.text(panel.windMs()) + " m/s"
                 + (question.setting().humidity().isPresent() ? ", humidity "
                 + Figures.text(question.setting().humidity().getAsDouble() * 100) + " %"
                 : ", humidity taken as 35 to 65 %"));

@@ -129,7 +129,7 @@ class BookTest {
         assertThat(rules.stream().filter(t -> t.contains("Tar &amp; resin are &lt;asked&gt; about"))).isNotEmpty();
         assertThat(rules.stream().filter(t -> t.contains("no case fires it"))).isNotEmpty();
         assertThat(rules).noneMatch(t -> t.contains("Nobody knows this surface"));
-        assertThat(texts.get("rules/b001.html")).as("fluoride is barred on every surface").contains("Tar &amp; resin");
+        assertThat(texts.get("rules/fluoride-never.html")).as("fluoride is barred on every surface").contains("Tar &amp; resin");
     }
 
     @Test

@@ -191,7 +191,7 @@ class OverlayTest {
         var line = new picocli.CommandLine(new Main()).setOut(new PrintWriter(out));
         assertThat(line.execute("check", "--overlay", DEMO.toString())).isZero();
         assertThat(out.toString()).contains("taken for alc_70 of the family alcohol", "alcohol 70 % by volume",
-                "flammable", "solvent_set", "pmma_lens: rule b0");
+                "flammable", "solvent_set", "pmma_lens: rule alcohol-not-taken");
     }
 
     @Test

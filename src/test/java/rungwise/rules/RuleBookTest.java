@@ -19,7 +19,7 @@ class RuleBookTest {
             when
               $u : Use()
             then
-              insert(new Bar($u.name(), "probe"));
+              insert(Bar.never($u.name(), $u.figures()));
             end
             """;
 
@@ -33,6 +33,15 @@ class RuleBookTest {
     @Test
     void rules_read_from_the_folder_are_the_rules_that_were_built_in() {
         assertThat(RuleBooks.fromFolder(Path.of("rules")).rules()).isEqualTo(Base.advisor().rules().rules());
+    }
+
+    @Test
+    void a_rule_is_called_by_words_and_by_no_name_of_an_entry() {
+        var known = Base.advisor().knowledge();
+        assertThat(Base.advisor().rules().rules().keySet()).allMatch(id -> id.matches("[a-z0-9]+(-[a-z0-9]+)+"))
+                .doesNotContainAnyElementsOf(known.gates().keySet()).doesNotContainAnyElementsOf(known.methods().keySet())
+                .doesNotContainAnyElementsOf(known.decisions().byId().keySet())
+                .doesNotContainAnyElementsOf(known.assumptions().byId().keySet());
     }
 
     @Test

@@ -59,7 +59,7 @@ class PublishedExamplesTest {
             near(e, "minutes", room.minutesToNinetyFivePercent());
         });
         checks.put("tenth-of-lower-limit", e -> e.path("given").propertyNames().forEach(name -> near(e, name,
-                BayAir.ppmAtShareOfFlammable(given(e, name), BayAir.STOP_SHARE_OF_FLAMMABLE))));
+                BayAir.ppmAtShareOfFlammable(given(e, name), 0.10))));
         checks.put("maximum-use", e -> e.path("given").propertyNames().forEach(name -> near(e, name,
                 Breathing.maximumUse(e.at("/given/" + name + "/0").asDouble(), e.at("/given/" + name + "/1").asDouble(),
                         e.at("/given/" + name + "/2").asDouble()))));

@@ -27,6 +27,11 @@ class SettingFiguresTest {
                 .map(Answer.Risk::text).toList();
     }
 
+    private static List<String> heat(String question) {
+        return List.of("warm-work", "hot-work", "dangerous-heat", "extreme-heat").stream()
+                .flatMap(rule -> said(Base.ask(question).rungs().get(0), rule).stream()).toList();
+    }
+
     private static String glue(String rest) {
         return "{contaminant: adhesive_residue, age: P10D, surface: clear_2k_sound, shelf: [naphtha_light, alc_50, ester_solvent], "
                 + "done: [washed, dried], consent: {granted: [consent, g16]}, " + rest + "}";
@@ -40,18 +45,22 @@ class SettingFiguresTest {
     @Test
     void naphtha_in_a_small_garage_names_air_changes_minutes_and_a_vapour_mask() {
         Answer.Rung rung = rung(bay("extent: {areaM2: 1.2}, ", 60, 1), "naphtha_light");
-        assertThat(said(rung, "a03")).singleElement().asString().contains("A particle mask stops no vapour", "half mask",
-                "min at");
+        assertThat(said(rung, "no-fan-airs-the-bay")).singleElement().asString().contains("extract at the spot", "min at");
+        assertThat(said(rung, "fan-airs-the-bay")).isEmpty();
+        assertThat(said(rung(bay("extent: {areaM2: 1.2}, ", 60, 1), "alc_50"), "fan-airs-the-bay")).singleElement().asString()
+                .contains("air changes an hour while it lasts", "min at");
+        assertThat(said(rung, "respirator-for-vapour")).singleElement().asString().contains("A particle mask stops no vapour", "half mask");
         assertThat(rung.ppe()).extracting(Answer.Ppe::item).contains("vapour_half_mask");
         assertThat(rung.gates()).anyMatch(g -> g.id().equals("more_air") && g.state().equals(Answer.GateState.MISSING));
-        assertThat(rung.risks()).flatExtracting(Answer.Risk::because).filteredOn(b -> b.name().equals("a03"))
-                .allSatisfy(b -> assertThat(b.allSources()).contains("E01"));
+        assertThat(rung.risks()).flatExtracting(Answer.Risk::because).filteredOn(b -> b.name().equals("no-fan-airs-the-bay"))
+                .isNotEmpty().allSatisfy(b -> assertThat(b.allSources()).contains("E01"));
     }
 
     @Test
     void on_a_few_spots_in_a_large_hall_no_mask_is_asked_for() {
         Answer.Rung rung = rung(bay("extent: {spots: 3}, ", 600, 6), "naphtha_light");
-        assertThat(said(rung, "a03")).isEmpty();
+        assertThat(said(rung, "fan-airs-the-bay")).isEmpty();
+        assertThat(said(rung, "respirator-for-vapour")).isEmpty();
         assertThat(rung.ppe()).extracting(Answer.Ppe::item).doesNotContain("vapour_half_mask");
         assertThat(rung.gates()).noneMatch(g -> g.id().equals("more_air"));
     }
@@ -59,7 +68,7 @@ class SettingFiguresTest {
     @Test
     void outdoors_nothing_is_worked_out_and_what_the_agent_demands_stays() {
         Answer.Rung rung = rung(glue("setting: {airC: 20, panelC: 20}"), "naphtha_light");
-        assertThat(said(rung, "a03")).isEmpty();
+        assertThat(rung.risks()).flatExtracting(Answer.Risk::because).noneMatch(b -> Base.found(b).contains("near the hands"));
         assertThat(rung.ppe()).extracting(Answer.Ppe::item).contains("solvent_set");
     }
 
@@ -99,35 +108,42 @@ class SettingFiguresTest {
     /** Shortest chart counts: nitrile stands 10 min of ethyl acetate, so butyl is named for esters. */
     @Test
     void gloves_follow_the_agent_and_the_time() {
-        assertThat(said(rung(glue("extent: {spots: 5}"), "ester_solvent"), "a06")).singleElement().asString().contains("butyl");
-        assertThat(said(rung(glue("extent: {spots: 60}"), "alc_50"), "a06")).singleElement().asString()
-                .contains("nitrile", "Thin disposable ones hold 5 min");
-        assertThat(said(rung(glue("extent: {spots: 1}"), "alc_50"), "a06")).singleElement().asString().contains("thin disposable");
+        assertThat(said(rung(glue("extent: {spots: 5}"), "ester_solvent"), "gloves-hold")).singleElement().asString().contains("butyl");
+        Answer.Rung sixty = rung(glue("extent: {spots: 60}"), "alc_50");
+        assertThat(said(sixty, "gloves-hold")).singleElement().asString().contains("nitrile");
+        assertThat(said(sixty, "thin-gloves-off-at-a-splash")).singleElement().asString().contains("hold 5 min");
+        Answer.Rung one = rung(glue("extent: {spots: 1}"), "alc_50");
+        assertThat(said(one, "gloves-hold")).singleElement().asString().contains("thin disposable");
+        assertThat(said(one, "thin-gloves-off-at-a-splash")).isEmpty();
     }
 
     /** US National Weather Service SR 90-23; 34 °C at 60 % feels like 43 °C. */
     @Test
     void a_hot_day_rests_the_worker_and_a_mild_or_unknown_one_says_nothing() {
         String spot = "{contaminant: road_film, surface: clear_2k_sound, setting: {panelC: 24%s}}";
-        assertThat(said(Base.ask(spot.formatted(", airC: 34, humidity: 0.6")).rungs().get(0), "a07")).singleElement()
-                .asString().startsWith("Dangerous heat");
-        assertThat(said(Base.ask(spot.formatted(", airC: 34")).rungs().get(0), "a07")).as("no humidity: a muggy day").hasSize(1);
-        assertThat(said(Base.ask(spot.formatted(", airC: 20, humidity: 0.6")).rungs().get(0), "a07")).isEmpty();
-        assertThat(said(Base.ask(spot.formatted("")).rungs().get(0), "a07")).isEmpty();
+        assertThat(heat(spot.formatted(", airC: 34, humidity: 0.6"))).singleElement().asString().startsWith("Dangerous heat");
+        assertThat(heat(spot.formatted(", airC: 34"))).as("no humidity: a muggy day").hasSize(1);
+        assertThat(heat(spot.formatted(", airC: 20, humidity: 0.6"))).isEmpty();
+        assertThat(heat(spot.formatted(""))).isEmpty();
+        // at half humidity 26 °C feels like 26, 27 like 27.4, 31 like 33, 45 like 58
+        assertThat(heat(spot.formatted(", airC: 26, humidity: 0.5"))).isEmpty();
+        assertThat(heat(spot.formatted(", airC: 28, humidity: 0.5"))).singleElement().asString().startsWith("Warm work");
+        assertThat(heat(spot.formatted(", airC: 31, humidity: 0.5"))).singleElement().asString().startsWith("Hot work");
+        assertThat(heat(spot.formatted(", airC: 45, humidity: 0.5"))).singleElement().asString().startsWith("Extreme heat");
     }
 
     @Test
     void film_that_tries_took_counts_against_the_visit() {
         String etched = "{contaminant: water_spot_etched, age: P90D, surface: clear_2k_sound, done: [washed, dried], "
                 + "facts: {totalFilmMicrons: {min: 120, max: 130}, paintAgeDays: 2000, refinished: false}, setting: {panelC: 20}%s}";
-        assertThat(said(rung(etched.formatted(""), "machine_finish"), "g03c")).singleElement().asString()
+        assertThat(said(rung(etched.formatted(""), "machine_finish"), "film-it-takes")).singleElement().asString()
                 .contains("0.7 µm", "3 µm");
         String tried = ", tried: [{method: machine_finish, outcome: no-change, times: 4, hoursAgo: %d}]";
         Answer after = Base.ask(etched.formatted(tried.formatted(2)));
         assertThat(after.barred()).filteredOn(b -> b.method().equals("machine_finish")).singleElement()
-                .satisfies(b -> assertThat(b.because()).anyMatch(x -> x.name().equals("g03d")));
+                .satisfies(b -> assertThat(b.because()).anyMatch(x -> x.name().equals("film-taken-before-counts")));
         assertThat(Base.ask(etched.formatted(tried.formatted(48))).barred()).filteredOn(b -> b.method().equals("machine_finish"))
-                .noneMatch(b -> b.because().stream().anyMatch(x -> x.name().equals("g03d")));
+                .noneMatch(b -> b.because().stream().anyMatch(x -> x.name().equals("film-taken-before-counts")));
     }
 
     @Test
