@@ -12,11 +12,6 @@ import rungwise.text.Texts;
  * @param template what it says, naming its figures in braces
  */
 public record Advice(String about, String template, List<Figure> figures) implements Conclusion {
-
-    public Advice(String about, String text, String figures) {
-        this(about, text, Figure.said(figures));
-    }
-
     /** What a person reads: the template with its figures. */
     public String text() {
         return Texts.ENGLISH.fill(template, figures);

@@ -24,7 +24,6 @@ public record Bar(String method, List<Figure> figures, Kind kind, String opensWi
     }
 
     private static final Set<String> WEATHER = Set.of("shade", "cool", "warm");
-    private static final Set<String> SPENT = Set.of("next_visit", "spent");
 
     public Bar {
         if (opensWith.isEmpty() == (kind == Kind.NOT_NOW || kind == Kind.USED_UP)) {
@@ -46,15 +45,6 @@ public record Bar(String method, List<Figure> figures, Kind kind, String opensWi
 
     public static Bar madeForOther(String method, List<Figure> figures) {
         return new Bar(method, figures, Kind.MADE_FOR_OTHER, "");
-    }
-
-    public Bar(String method, String figures) {
-        this(method, figures, "");
-    }
-
-    public Bar(String method, String figures, String opensWith) {
-        this(method, Figure.said(figures), opensWith.isEmpty() ? Kind.NEVER : SPENT.contains(opensWith) ? Kind.USED_UP : Kind.NOT_NOW,
-                opensWith);
     }
 
     /** Whether it stands only because of what was tried before. */

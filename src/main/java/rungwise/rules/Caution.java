@@ -17,10 +17,6 @@ public record Caution(String method, String template, List<Figure> figures) impl
         return method + " " + template + " " + figures;
     }
 
-    public Caution(String method, String text, String figures) {
-        this(method, text, Figure.said(figures));
-    }
-
     /** What a person reads: the template with its figures. */
     public String text() {
         return Texts.ENGLISH.fill(template, figures);

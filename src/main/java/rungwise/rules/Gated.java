@@ -11,10 +11,6 @@ public record Gated(String method, String gate, List<Figure> figures) implements
         return method + " " + gate + " " + figures;
     }
 
-    public Gated(String method, String gate, String figures) {
-        this(method, gate, Figure.said(figures));
-    }
-
     @Override
     public Map<Entry, List<String>> named() {
         return Map.of(Entry.METHOD, List.of(method), Entry.GATE, List.of(gate));

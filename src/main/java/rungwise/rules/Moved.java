@@ -15,10 +15,6 @@ public record Moved(String method, Cause cause, int by, List<Figure> figures) im
         }
     }
 
-    public Moved(String method, Cause cause, int by, String figures) {
-        this(method, cause, by, Figure.said(figures));
-    }
-
     @Override
     public Map<Entry, List<String>> named() {
         return Map.of(Entry.METHOD, List.of(method));

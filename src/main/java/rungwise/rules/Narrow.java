@@ -6,11 +6,6 @@ import rungwise.text.Figure;
 
 /** A dwell is cut to a share of itself, and to at most some minutes. */
 public record Narrow(String method, double share, double atMostMinutes, List<Figure> figures) implements Conclusion {
-
-    public Narrow(String method, double share, double atMostMinutes, String figures) {
-        this(method, share, atMostMinutes, Figure.said(figures));
-    }
-
     @Override
     public Map<Entry, List<String>> named() {
         return Map.of(Entry.METHOD, List.of(method));

@@ -19,17 +19,9 @@ public record Protect(String method, List<String> items, List<Figure> figures, S
         this(method, items, figures, "");
     }
 
-    public Protect(String method, List<String> items, String figures) {
-        this(method, items, figures, "");
-    }
-
     @Override
     public String key() {
         return method + " " + items + " " + figures + " " + where;
-    }
-
-    public Protect(String method, List<String> items, String figures, String where) {
-        this(method, items, Figure.said(figures), where);
     }
 
     @Override
