@@ -50,6 +50,11 @@ enum Kind {
         return this == CONTAMINANT || this == SURFACE;
     }
 
+    /** Whether the program asks for its entries by id, so that it can do without none of them. */
+    boolean isAskedFor() {
+        return this == DECISION || this == ASSUMPTION;
+    }
+
     boolean holds(String file) {
         return place.endsWith("/") ? file.startsWith(place) && file.endsWith(".yaml") : file.equals(place);
     }

@@ -17,6 +17,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import rungwise.Base;
+import rungwise.Tiny;
 import rungwise.knowledge.Fault;
 import rungwise.knowledge.KnowledgeFiles;
 import rungwise.knowledge.KnowledgeLoader;
@@ -28,7 +29,7 @@ import rungwise.rules.RuleBooks;
 
 /** Every check has a page, and what the page calls wrong is found and what it calls right is not. */
 class CheckPagesTest {
-    private static final Map<String, String> TINY = KnowledgeFiles.inFolder(Path.of("src/test/resources/broken/_valid"));
+    private static final Map<String, String> TINY = Tiny.files();
     private static final Map<String, String> WHOLE = KnowledgeFiles.inFolder(Path.of("knowledge"));
     private static final String HEAD = "package rungwise.rules\nimport rungwise.knowledge.*;\nimport rungwise.rules.*;\n";
     private static final Set<String> LADDERS = Set.of("tar_spot", "coolant", "milk_dairy");
