@@ -70,12 +70,6 @@ class KnowledgeLoaderTest {
     }
 
     @Test
-    void a_wrong_list_of_methods_that_gain_with_age_is_found() {
-        finds(faultsWith("contaminants/sap_broadleaf.yaml", "alc_gel, ", ""), "contaminants/sap_broadleaf.yaml",
-                "the chances rise for");
-    }
-
-    @Test
     void a_residue_that_nothing_rinses_is_found() {
         finds(faultsWith("methods/thiol.yaml", "afterwards: [flood_rinse, neutral_rewash]", "afterwards: []"),
                 "methods/thiol.yaml", "nothing rinses it");
