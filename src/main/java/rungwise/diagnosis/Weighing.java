@@ -8,8 +8,10 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import rungwise.diagnosis.Identification.Sign;
+import rungwise.knowledge.AssumptionId;
 import rungwise.knowledge.Chances;
 import rungwise.knowledge.Contaminant;
+import rungwise.knowledge.DecisionId;
 import rungwise.knowledge.EvidenceStrength;
 import rungwise.knowledge.KnowledgeBase;
 import rungwise.knowledge.Method;
@@ -26,10 +28,6 @@ import rungwise.science.Evidence;
  */
 final class Weighing {
     private static final String TRIED = "tried";
-    private static final double TRIED_CAP = 50;
-    private static final double HOT_PANEL_C = 45;
-    /** Any check may come out otherwise than by one of the signs that are known. */
-    private static final double NONE_AT_LEAST = 0.02;
 
     private final KnowledgeBase base;
     private final Map<String, Double> logPriors = new TreeMap<>();
@@ -60,7 +58,7 @@ final class Weighing {
                 log += Evidence.ofAGroup(group.getValue().stream().mapToDouble(d -> d).toArray(),
                         base.signs().groups().get(group.getKey()).cap());
             }
-            logs[i++] = log + Evidence.ofAGroup(attempts.get(id), TRIED_CAP);
+            logs[i++] = log + Evidence.ofAGroup(attempts.get(id), base.decisions().value(DecisionId.TRIES_TELL_AT_MOST));
         }
         double[] probabilities = Evidence.probabilities(logs);
         Map<String, Double> belief = new TreeMap<>();
@@ -129,7 +127,12 @@ final class Weighing {
     private double ifNone(List<Observation> outcomes, String contaminant) {
         double here = outcomes.stream().mapToDouble(o -> shown(o, contaminant)).sum();
         double elsewhere = outcomes.stream().mapToDouble(this::anywhere).sum();
-        return Math.max(NONE_AT_LEAST, 1 - here) / Math.max(NONE_AT_LEAST, 1 - elsewhere);
+        return Math.max(otherwise(), 1 - here) / Math.max(otherwise(), 1 - elsewhere);
+    }
+
+    /** How often at least a check comes out otherwise than by one of the signs that are known. */
+    private double otherwise() {
+        return base.decisions().value(DecisionId.SEEN_OTHERWISE);
     }
 
     /**
@@ -149,7 +152,7 @@ final class Weighing {
     /** How often a check with one outcome shows this one: its rate, less where the rates of all would be more than one. */
     private double shown(Observation outcome, String contaminant) {
         double all = made.get(outcome.seenBy()).stream().mapToDouble(o -> rate(o, contaminant)).sum();
-        return rate(outcome, contaminant) * Math.min(1, (1 - NONE_AT_LEAST) / all);
+        return rate(outcome, contaminant) * Math.min(1, (1 - otherwise()) / all);
     }
 
     /** How many times likelier the sign is on this contaminant than where it says nothing. */
@@ -185,18 +188,17 @@ final class Weighing {
         double chance = belief(deposit, question).mean(chances.fresh().probability(), chances.hardened().probability());
         return switch (tried.outcome()) {
             case "cleared" -> chance;
-            // some effect is half as telling as the whole
-            case "partly" -> Math.sqrt(chance);
+            case "partly" -> Math.pow(chance, base.decisions().value(DecisionId.PARTLY_TELLS));
             default -> 1 - chance;
         };
     }
 
-    private static Belief belief(Contaminant deposit, Question question) {
+    private Belief belief(Contaminant deposit, Question question) {
         if (question.ageHours().isEmpty()) {
             return deposit.hardens().isNever() ? new Belief(0) : Belief.UNKNOWN;
         }
         return Belief.byAge(question.ageHours().getAsDouble(), Belief.hoursAt(deposit.hardens().cool(),
-                deposit.hardens().hot(), question.facts().warmestPanelC().orElse(HOT_PANEL_C)));
+                deposit.hardens().hot(), question.facts().warmestPanelC().orElseGet(() -> base.assumptions().value(AssumptionId.WARMEST_PANEL))));
     }
 
     /** Every sign that says something of this contaminant, the most telling first. */
@@ -212,7 +214,8 @@ final class Weighing {
             signs.add(new Sign("tried:" + method.id(), method.name() + ": " + told.get(i).outcome().replace('-', ' '),
                     true, TRIED, "computed", rounded(Math.exp(logs[i])), false, method.basis(), method.sources()));
         }
-        return signs.stream().filter(s -> Math.abs(Math.log(s.ratio())) > 0.05).sorted(java.util.Comparator
+        return signs.stream().filter(s -> Math.abs(Math.log(s.ratio()))
+                > Math.log(base.decisions().value(DecisionId.SIGN_SPEAKS))).sorted(java.util.Comparator
                 .comparingDouble((Sign s) -> -Math.abs(Math.log(s.ratio()))).thenComparing(Sign::sign)).toList();
     }
 

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import rungwise.knowledge.AirHazard;
+import rungwise.knowledge.AssumptionId;
 import rungwise.knowledge.KnowledgeBase;
 import rungwise.knowledge.Respirator;
 import rungwise.question.Question;
@@ -29,7 +30,7 @@ public final class Air {
             return List.of();
         }
         Optional<Bay> told = question.setting().indoors().map(i -> new Bay(i.volumeM3(), i.airChangesPerHour()));
-        Bay bay = told.orElse(Bay.CLOSED);
+        Bay bay = told.orElseGet(() -> closed(base));
         List<Airing> airings = Vapours.of(question, base, worked, panel, bay, candidates);
         List<Fume> fumes = worked.fumes().of(bay, candidates);
         List<Object> facts = new ArrayList<>();
@@ -41,6 +42,10 @@ public final class Air {
             fumes.forEach(f -> facts.add(new FumeIfClosed(f)));
         }
         return facts;
+    }
+
+    private static Bay closed(KnowledgeBase base) {
+        return new Bay(base.assumptions().value(AssumptionId.CLOSED_BAY_VOLUME), base.assumptions().value(AssumptionId.CLOSED_BAY_CHANGES));
     }
 
     /** Where no cartridge is enough for a closed bay, a better aired one may still ask for any of them. */

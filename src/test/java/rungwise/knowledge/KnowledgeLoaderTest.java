@@ -116,7 +116,7 @@ class KnowledgeLoaderTest {
     @Test
     void a_figure_that_nothing_asks_for_is_found() {
         assertThat(faultsWith("assumptions.yaml", "- id: sun", "- id: moon\n  says: A moon that nobody told counts as full.\n"
-                + "  cause: It is seen more.\n  word: full\n  basis: common_practice\n- id: sun")).extracting(Fault::toString)
+                + "  cause: It is seen more.\n  stage: setting\n  word: full\n  basis: common_practice\n- id: sun")).extracting(Fault::toString)
                 .containsExactly("assumptions.yaml at moon: nothing uses it; leave it out [asked-for]");
     }
 

@@ -32,6 +32,7 @@ import rungwise.workup.Worked;
 /** What rises from acid, ammonia and peroxide in water, as it comes to the rules of the air. */
 class GasesTest {
     private static final KnowledgeBase KNOWN = Base.advisor().knowledge();
+    private static final Bay GARAGE = new Bay(60, 0.5);
     private static final Worked WORKED = new Worked(KNOWN);
 
     /** Method of which the work takes time, with 2 % ammonia in its bottle instead of acid. */
@@ -76,7 +77,7 @@ class GasesTest {
     @Test
     void one_spot_of_mild_acid_in_a_hall_is_hardly_worth_a_word_and_a_shift_of_it_in_a_garage_is_over_its_limit() {
         assertThat(airing("acid_mild", 20, new Bay(400, 6), 1).overLimit()).isFalse();
-        Airing shift = airing("acid_mild", 20, Bay.CLOSED, 480);
+        Airing shift = airing("acid_mild", 20, GARAGE, 480);
         assertThat(shift.overLimit()).isTrue();
         assertThat(shift.hazards()).containsExactly(AirHazard.ACID);
         assertThat(shift.figures()).contains("acetic acid", "of 10 ppm").doesNotContain("stand-in");
@@ -87,12 +88,12 @@ class GasesTest {
     void the_respirator_is_made_for_the_gas() {
         for (String method : List.of("acid_mild", "ammonia", "peroxide_3", "percarbonate")) {
             for (int spots : List.of(1, 20, 480)) {
-                Airing airing = airing(method, 20, Bay.CLOSED, spots);
+                Airing airing = airing(method, 20, GARAGE, spots);
                 airing.respirator().ifPresent(r -> assertThat(r.against()).as(method).containsAll(airing.hazards()));
             }
         }
-        assertThat(airing("ammonia", 20, Bay.CLOSED, 20).hazards()).contains(AirHazard.AMMONIA);
-        assertThat(airing("peroxide_3", 20, Bay.CLOSED, 480).respirator().filter(r -> r.isCartridge())).isEmpty();
+        assertThat(airing("ammonia", 20, GARAGE, 20).hazards()).contains(AirHazard.AMMONIA);
+        assertThat(airing("peroxide_3", 20, GARAGE, 480).respirator().filter(r -> r.isCartridge())).isEmpty();
     }
 
     @Property(tries = 60)
