@@ -35,7 +35,8 @@ final class LadderPart {
         around(sheet, "After", answer.after());
         sheet.table("Passed over", List.of("Method", "Step", "Why"), answer.passedOver().stream()
                 .filter(p -> !p.step().equals("pointless"))
-                .map(p -> List.of(links.to(Chapter.METHOD, p.method()), text(p.step()), text(p.why()))).toList());
+                .map(p -> List.of(links.to(Chapter.METHOD, p.method()), text(p.step()),
+                        each(links.reasons(p.because()), text(" " + p.why())))).toList());
         sheet.table("Barred", List.of("Method", "Because"), answer.barred().stream()
                 .map(b -> List.of(links.to(Chapter.METHOD, b.method()), links.reasons(b.because()))).toList());
         sheet.list("When the ladder ends", List.of(each(links.to(Chapter.METHOD, answer.wayOut().method()),

@@ -1,5 +1,6 @@
 package rungwise.knowledge;
 
+import com.fasterxml.jackson.annotation.JsonIgnore;
 import java.util.List;
 
 /**
@@ -14,5 +15,11 @@ import java.util.List;
 public record Decision(String id, String says, String cause, Stage stage, double value, String unit, Basis basis, List<String> sources) {
     public Decision {
         sources = sources == null ? List.of() : List.copyOf(sources);
+    }
+
+    /** Whether there is nothing to compare, and the entry only gives the reason. */
+    @JsonIgnore
+    public boolean isStep() {
+        return unit.equals("step");
     }
 }
