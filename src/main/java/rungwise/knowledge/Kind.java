@@ -31,6 +31,7 @@ enum Kind {
     LEVEL("words/levels.yaml", "word", Word.class),
     PPE("words/ppe.yaml", "word", Word.class),
     NOT_FOLLOWED("words/not-followed.yaml", "word", Word.class),
+    STEP("words/steps.yaml", "word", Word.class),
     WAIVER("waivers.yaml", "waiver", Waiver.class),
     DECISION("decisions.yaml", "decision", Decision.class),
     ASSUMPTION("assumptions.yaml", "assumption", Assumption.class);
