@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import rungwise.knowledge.Contaminant;
+import rungwise.knowledge.DecisionId;
 import rungwise.knowledge.Figures;
 import rungwise.knowledge.KnowledgeBase;
 import rungwise.ladder.Choice;
@@ -54,7 +55,7 @@ final class PositiveReasons {
         if (likely.learned()) {
             figures.add(Figure.of("tries", Figures.thousandths(likely.triesFresh() + likely.triesHardened())));
         }
-        return new Because(likely.learned() ? Reason.decision(base.decisions().of("learnt-here")) : Reason.contaminant(contaminant),
+        return new Because(likely.learned() ? Reason.decision(base.decisions().of(DecisionId.LEARNT_HERE)) : Reason.contaminant(contaminant),
                 figures, override.map(Contaminant.Override::sources).orElse(List.of()));
     }
 
@@ -72,6 +73,6 @@ final class PositiveReasons {
                 break;
             }
         }
-        return Because.of(Reason.decision(base.decisions().of("gentler-first")), figures);
+        return Because.of(Reason.decision(base.decisions().of(DecisionId.GENTLER_FIRST)), figures);
     }
 }

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 import rungwise.knowledge.Agent;
+import rungwise.knowledge.DecisionId;
 import rungwise.knowledge.Dwell;
 import rungwise.knowledge.Figures;
 import rungwise.knowledge.Gate;
@@ -122,7 +123,7 @@ final class RungWriter {
     }
 
     private Answer.Tries tries(Method method) {
-        double visit = base.decisions().value("a-visit");
+        double visit = base.decisions().value(DecisionId.A_VISIT);
         List<Attempt> today = ladder.situation().attempts().stream().filter(a -> a.hoursAgo() < visit).toList();
         int done = today.stream().filter(a -> a.method().equals(method.id())).mapToInt(Attempt::times).sum();
         double contact = today.stream().filter(a -> a.family().equals(method.family())).mapToDouble(Attempt::contactMinutes).sum();

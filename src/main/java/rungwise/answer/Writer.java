@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
+import rungwise.knowledge.DecisionId;
 import rungwise.knowledge.Figures;
 import rungwise.knowledge.KnowledgeBase;
 import rungwise.knowledge.Method;
@@ -155,7 +156,7 @@ final class Writer {
 
     /** What the rungs would do next door, and what is left out for its sake though it had a real chance. */
     private List<Answer.Neighbour> neighbours(List<Answer.Rung> written) {
-        double real = base.decisions().value("real-chance");
+        double real = base.decisions().value(DecisionId.REAL_CHANCE);
         return ladder.verdicts().neighbourNotes().stream()
                 .filter(n -> n.conclusion().action().equals("barred")
                         ? !written.isEmpty() && ladder.chance(n.conclusion().method()) >= real

@@ -54,7 +54,10 @@ public final class Book {
         base.agents().values().forEach(a -> pages.add(agent.of(a)));
         RulePage rule = new RulePage(within);
         rules.values().forEach(r -> pages.add(rule.of(r, cases.map(c -> c.of(r.id())))));
-        CheckedPage check = new CheckedPage(base, rules, within);
+        FigurePage figure = new FigurePage(within);
+        base.decisions().byId().values().forEach(d -> pages.add(figure.of(d)));
+        base.assumptions().byId().values().forEach(a -> pages.add(figure.of(a)));
+        CheckedPage check = new CheckedPage(base, within);
         CheckPage.all().values().forEach(c -> pages.add(check.of(c)));
         return pages;
     }

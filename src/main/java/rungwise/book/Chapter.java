@@ -1,5 +1,8 @@
 package rungwise.book;
 
+import java.util.Arrays;
+import java.util.Optional;
+
 /** The kinds of entry that have a page each. */
 enum Chapter {
     CONTAMINANT("contaminants", "Contaminants"),
@@ -7,6 +10,8 @@ enum Chapter {
     METHOD("methods", "Methods"),
     AGENT("agents", "Agents"),
     RULE("rules", "Rules"),
+    DECISION("decisions", "Decisions"),
+    ASSUMPTION("assumptions", "Assumptions"),
     CHECK("checks", "Checks of the knowledge");
 
     final String folder;
@@ -15,6 +20,11 @@ enum Chapter {
     Chapter(String folder, String title) {
         this.folder = folder;
         this.title = title;
+    }
+
+    /** Of the folder that a reason's id begins with. */
+    static Optional<Chapter> in(String folder) {
+        return Arrays.stream(values()).filter(c -> c.folder.equals(folder)).findFirst();
     }
 
     String path(String id) {

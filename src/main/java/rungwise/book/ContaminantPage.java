@@ -38,7 +38,8 @@ final class ContaminantPage {
         signs(sheet, one);
         sheet.head("Ageing").say(one.ageing()).fact("Hardens", hours(one.hardens()))
                 .fact("Marks the surface", hours(one.marks()))
-                .fact("Gains with age", links.all(Chapter.METHOD, one.gainsWithAge()));
+                .fact("Gains with age", links.all(Chapter.METHOD, base.methods().values().stream()
+                        .filter(m -> one.chances(m).gainsWithAge()).map(m -> m.id()).toList()));
         sheet.head("Hazards").fact("Hazards", said(one.hazards().isEmpty() ? List.of("none named")
                         : one.hazards().stream().map(Words::of).toList()))
                 .fact("Nature", said(one.nature().stream().map(Words::of).toList()));

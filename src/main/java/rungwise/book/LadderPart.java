@@ -36,7 +36,8 @@ final class LadderPart {
         around(sheet, "After", answer.after());
         sheet.table("Passed over", List.of("Method", "Step", "Why"), answer.passedOver().stream()
                 .filter(p -> !p.step().equals("pointless"))
-                .map(p -> List.of(links.to(Chapter.METHOD, p.method()), text(p.step()), text(p.why()))).toList());
+                .map(p -> List.of(links.to(Chapter.METHOD, p.method()), text(p.step()),
+                        each(links.reasons(p.because()), text(" " + p.why())))).toList());
         barred(sheet, "Never", answer.never());
         barred(sheet, "Not now", answer.notNow());
         answer.ladder().map(LadderAnswer::wayOut).ifPresent(w -> sheet.list("When the ladder ends",

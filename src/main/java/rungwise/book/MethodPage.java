@@ -23,7 +23,7 @@ final class MethodPage {
     }
 
     Page of(Method one) {
-        Sheet sheet = new Sheet().say(one.technique()).say(one.note())
+        Sheet sheet = new Sheet().say(one.technique())
                 .fact("For", Words.of(one.kind())).fact("Works by", Words.of(one.mechanism()))
                 .fact("Family", base.families().containsKey(one.family()) ? base.families().get(one.family()).name()
                         : Words.of(one.family()))

@@ -76,6 +76,7 @@ final class CheckCommand implements Callable<Integer> {
     private static String summary(Advisor a) {
         return "No fault: " + a.knowledge().contaminants().size() + " contaminants, " + a.knowledge().surfaces().size()
                 + " surfaces, " + a.knowledge().methods().size() + " methods, " + a.rules().rules().size()
-                + " rules, revision " + a.knowledge().revision() + ".\n" + a.chemistry().words();
+                + " rules, " + a.knowledge().decisions().byId().size() + " decisions, "
+                + a.knowledge().assumptions().byId().size() + " assumptions, revision " + a.knowledge().revision() + ".\n" + a.chemistry().words();
     }
 }

@@ -14,6 +14,7 @@ import rungwise.diagnosis.Identification.Check;
 import rungwise.diagnosis.Identification.NextCheck;
 import rungwise.diagnosis.Identification.Outcome;
 import rungwise.diagnosis.Identification.Withheld;
+import rungwise.knowledge.DecisionId;
 import rungwise.knowledge.Figures;
 import rungwise.knowledge.Inspection;
 import rungwise.knowledge.KnowledgeBase;
@@ -30,11 +31,6 @@ import rungwise.question.Question;
  * check that touches the surface with an agent is held to the bars of the method whose agent it borrows.
  */
 final class Checks {
-    /** Below this saving a check is not worth interrupting anybody. */
-    private static final double WORTH_MINUTES = 0.5;
-    /** Rarer outcomes than this do not pay for working them out. */
-    private static final double RAREST = 0.005;
-
     private final Advisor advisor;
     private final KnowledgeBase base;
     private final Weighing weighing;
@@ -67,7 +63,7 @@ final class Checks {
     private Outlook outlook(Suspects suspects) {
         Ladder ladder = advisor.ladder(question, suspects, false, chances);
         boolean held = ladder.situation().isStopped();
-        return new Outlook(held ? base.decisions().value("handing-over") : ladder.cost(), held ? Optional.empty()
+        return new Outlook(held ? base.decisions().value(DecisionId.HANDING_OVER) : ladder.cost(), held ? Optional.empty()
                 : ladder.rungs().stream().findFirst().map(Choice::id), held);
     }
 
@@ -92,7 +88,7 @@ final class Checks {
             }
             Check valued = valued(check, outcomes, now);
             changes |= valued.outcomes().stream().anyMatch(o -> !o.nextMethod().equals(now.first()));
-            if (valued.savesMinutes() >= WORTH_MINUTES) {
+            if (valued.savesMinutes() >= base.decisions().value(DecisionId.WORTH_A_CHECK)) {
                 worth.add(valued);
             }
         }
@@ -114,7 +110,8 @@ final class Checks {
 
     /** Whether it would say anything of what is believed at all. */
     private boolean relevant(List<Observation> outcomes) {
-        return outcomes.stream().anyMatch(o -> o.pointsTo().stream().anyMatch(c -> belief.getOrDefault(c, 0.0) >= base.decisions().value("hazard-counts")));
+        double listed = base.decisions().value(DecisionId.LISTED_FROM);
+        return outcomes.stream().anyMatch(o -> o.pointsTo().stream().anyMatch(c -> belief.getOrDefault(c, 0.0) >= listed));
     }
 
     private Map<String, String> barred() {
@@ -159,7 +156,7 @@ final class Checks {
         }
         for (int i = 0; i <= outcomes.size(); i++) {
             double share = shares[i];
-            if (share < RAREST) {
+            if (share < base.decisions().value(DecisionId.RARE_OUTCOME)) {
                 expected += share * now.minutes();
                 continue;
             }
@@ -175,6 +172,6 @@ final class Checks {
                     top.getKey(), Figures.thousandths(top.getValue()), outlook.first()));
         }
         return new Check(check.id(), check.name(), check.how(), check.minutes(),
-                Figures.thousandths(now.minutes() - expected - check.minutes() * base.decisions().value("minute-of-work")), all);
+                Figures.thousandths(now.minutes() - expected - check.minutes() * base.decisions().value(DecisionId.MINUTE_OF_WORK)), all);
     }
 }

@@ -14,6 +14,7 @@ import rungwise.diagnosis.Identification.NextCheck;
 import rungwise.diagnosis.Identification.Sign;
 import rungwise.diagnosis.Identification.Suspect;
 import rungwise.knowledge.Contaminant;
+import rungwise.knowledge.DecisionId;
 import rungwise.knowledge.Figures;
 import rungwise.knowledge.KnowledgeBase;
 import rungwise.knowledge.Observation;
@@ -23,13 +24,6 @@ import rungwise.question.Question;
 
 /** Says what a deposit may be. One identifier may be asked from many threads. */
 public final class Identifier {
-    private static final double KNOWN_FROM = 0.90;
-    private static final double LIKELY_FROM = 0.60;
-    private static final double LISTED_FROM = 0.02;
-    private static final int LISTED_AT_LEAST = 3;
-    private static final int LISTED_AT_MOST = 10;
-    private static final double TELLING_FROM = 2.5;
-
     private final Advisor advisor;
     private final KnowledgeBase base;
     private final Weighing weighing;
@@ -99,7 +93,8 @@ public final class Identifier {
                 .thenComparing(Map.Entry.comparingByKey())).map(Map.Entry::getKey).toList();
         List<Suspect> suspects = new ArrayList<>();
         for (String id : order) {
-            if (suspects.size() < LISTED_AT_LEAST || belief.get(id) >= LISTED_FROM && suspects.size() < LISTED_AT_MOST) {
+            if (suspects.size() < decided(DecisionId.LISTED_AT_LEAST) || belief.get(id) >= decided(DecisionId.LISTED_FROM)
+                    && suspects.size() < decided(DecisionId.LISTED_AT_MOST)) {
                 Contaminant contaminant = base.contaminants().get(id);
                 List<Sign> signs = weighing.signs(noted, question, id);
                 suspects.add(new Suspect(id, contaminant.name(), Figures.thousandths(belief.get(id)),
@@ -110,15 +105,19 @@ public final class Identifier {
         return suspects;
     }
 
+    private double decided(DecisionId id) {
+        return base.decisions().value(id);
+    }
+
     /** A sign that decides, or telling ones of two kinds; one weak sign alone never names it. */
-    private static String verdict(Suspect top) {
+    private String verdict(Suspect top) {
         boolean decided = top.speaksFor().stream().anyMatch(Sign::decisive);
-        long kinds = top.speaksFor().stream().filter(s -> s.ratio() >= TELLING_FROM && !s.group().equals("side"))
+        long kinds = top.speaksFor().stream().filter(s -> s.ratio() >= decided(DecisionId.TELLING_FROM) && !s.group().equals("side"))
                 .map(Sign::group).distinct().count();
-        if (top.probability() >= KNOWN_FROM && (decided || kinds >= 2)) {
+        if (top.probability() >= decided(DecisionId.KNOWN_FROM) && (decided || kinds >= 2)) {
             return "known";
         }
-        return top.probability() >= LIKELY_FROM && (decided || kinds >= 2) ? "likely" : "open";
+        return top.probability() >= decided(DecisionId.LIKELY_FROM) && (decided || kinds >= 2) ? "likely" : "open";
     }
 
     private static String says(Noted noted, String verdict, List<Suspect> suspects) {
@@ -141,7 +140,7 @@ public final class Identifier {
                 + "seen, so it counts as neither. Look again: " + base.observations().get(id).says())));
         Set<String> told = new LinkedHashSet<>();
         List<Observation> telling = noted.seen().stream().filter(o -> !o.group().equals("side")
-                && base.signs().strengths().get(o.strength()).ratio() >= TELLING_FROM)
+                && base.signs().strengths().get(o.strength()).ratio() >= decided(DecisionId.TELLING_FROM))
                 .sorted(Comparator.comparing(Observation::id)).toList();
         for (Suspect suspect : suspects) {
             for (Observation against : telling) {

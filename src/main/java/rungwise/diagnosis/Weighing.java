@@ -8,6 +8,7 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import rungwise.diagnosis.Identification.Sign;
+import rungwise.knowledge.DecisionId;
 import rungwise.knowledge.EvidenceStrength;
 import rungwise.knowledge.KnowledgeBase;
 import rungwise.knowledge.Method;
@@ -24,8 +25,6 @@ import rungwise.science.Evidence;
  */
 final class Weighing {
     private static final String TRIED = "tried";
-    /** Any check may come out otherwise than by one of the signs that are known. */
-    private static final double NONE_AT_LEAST = 0.02;
 
     private final KnowledgeBase base;
     private final Map<String, Double> logPriors = new TreeMap<>();
@@ -120,7 +119,12 @@ final class Weighing {
     private double ifNone(List<Observation> outcomes, String contaminant) {
         double here = outcomes.stream().mapToDouble(o -> shown(o, contaminant)).sum();
         double elsewhere = outcomes.stream().mapToDouble(this::anywhere).sum();
-        return Math.max(NONE_AT_LEAST, 1 - here) / Math.max(NONE_AT_LEAST, 1 - elsewhere);
+        return Math.max(otherwise(), 1 - here) / Math.max(otherwise(), 1 - elsewhere);
+    }
+
+    /** How often at least a check comes out otherwise than by one of the signs that are known. */
+    private double otherwise() {
+        return base.decisions().value(DecisionId.SEEN_OTHERWISE);
     }
 
     /**
@@ -140,7 +144,7 @@ final class Weighing {
     /** How often a check with one outcome shows this one: its rate, less where the rates of all would be more than one. */
     private double shown(Observation outcome, String contaminant) {
         double all = made.get(outcome.seenBy()).stream().mapToDouble(o -> rate(o, contaminant)).sum();
-        return rate(outcome, contaminant) * Math.min(1, (1 - NONE_AT_LEAST) / all);
+        return rate(outcome, contaminant) * Math.min(1, (1 - otherwise()) / all);
     }
 
     /** How many times likelier the sign is on this contaminant than where it says nothing. */
@@ -170,7 +174,7 @@ final class Weighing {
             signs.add(new Sign("tried:" + method.id(), method.name() + ": " + tried.outcome().replace('-', ' '), true, TRIED, "computed",
                     rounded(ratio(tried, contaminant, question)), false, method.basis(), method.sources()));
         });
-        return signs.stream().filter(s -> Math.abs(Math.log(s.ratio())) > 0.05).sorted(java.util.Comparator
+        return signs.stream().filter(s -> Math.abs(Math.log(s.ratio())) > Math.log(base.decisions().value(DecisionId.SIGN_SPEAKS))).sorted(java.util.Comparator
                 .comparingDouble((Sign s) -> -Math.abs(Math.log(s.ratio()))).thenComparing(Sign::sign)).toList();
     }
 

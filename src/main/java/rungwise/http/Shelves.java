@@ -6,7 +6,9 @@ import java.util.TreeMap;
 import java.util.function.Function;
 import rungwise.answer.Advisor;
 import rungwise.knowledge.Agent;
+import rungwise.knowledge.Assumption;
 import rungwise.knowledge.Contaminant;
+import rungwise.knowledge.Decision;
 import rungwise.knowledge.Inspection;
 import rungwise.knowledge.KnowledgeBase;
 import rungwise.knowledge.Method;
@@ -19,7 +21,7 @@ import rungwise.rules.RuleInfo;
 /** What is known, by collection: short in the lists, whole by id. */
 final class Shelves {
     static final List<String> NAMES = List.of("contaminants", "surfaces", "methods", "agents", "rules", "sources",
-            "observations", "checks");
+            "observations", "checks", "decisions", "assumptions");
 
     private final String revision;
     private final Map<String, Map<String, ?>> whole;
@@ -40,6 +42,8 @@ final class Shelves {
                 "agents", base.agents(), "rules", rules, "sources", base.sources()));
         whole.put("observations", base.observations());
         whole.put("checks", base.signs().checks());
+        whole.put("decisions", base.decisions().byId());
+        whole.put("assumptions", base.assumptions().byId());
         list("contaminants", base.contaminants(), Contaminant::name);
         list("surfaces", base.surfaces(), Surface::name);
         list("methods", base.methods(), Method::name);
@@ -47,6 +51,8 @@ final class Shelves {
         list("rules", rules, RuleInfo::says);
         list("observations", base.observations(), Observation::says);
         list("checks", base.signs().checks(), Inspection::name);
+        list("decisions", base.decisions().byId(), Decision::says);
+        list("assumptions", base.assumptions().byId(), Assumption::says);
         list("sources", base.sources(), Source::title);
     }
 

@@ -31,6 +31,7 @@ enum Kind {
     LEVEL("words/levels.yaml", "word", Word.class),
     PPE("words/ppe.yaml", "word", Word.class),
     NOT_FOLLOWED("words/not-followed.yaml", "word", Word.class),
+    STEP("words/steps.yaml", "word", Word.class),
     WAIVER("waivers.yaml", "waiver", Waiver.class),
     DECISION("decisions.yaml", "decision", Decision.class),
     ASSUMPTION("assumptions.yaml", "assumption", Assumption.class);
@@ -48,6 +49,11 @@ enum Kind {
     /** Whether each entry has a file of its own, named as its id. */
     boolean isOnePerFile() {
         return this == CONTAMINANT || this == SURFACE;
+    }
+
+    /** Whether the program asks for its entries by id, so that it can do without none of them. */
+    boolean isAskedFor() {
+        return this == DECISION || this == ASSUMPTION;
     }
 
     boolean holds(String file) {

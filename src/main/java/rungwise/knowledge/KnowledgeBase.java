@@ -9,7 +9,7 @@ public record KnowledgeBase(String revision, Map<String, Contaminant> contaminan
                             Map<String, Family> families, Map<String, Gate> gates,
                             Map<String, Circumstance> circumstances, Map<String, Observation> observations,
                             Map<String, Source> sources, Map<String, BondClass> bondClasses, Map<String, Word> wastes,
-                            Map<String, Word> levels, Map<String, Word> ppe, Map<String, Word> notFollowed,
+                            Map<String, Word> levels, Map<String, Word> ppe, Map<String, Word> notFollowed, Map<String, Word> steps,
                             Map<String, Exposure> exposures, Map<String, Permeation> gloves,
                             Map<String, Respirator> respirators, Map<String, Substance> substances,
                             Map<String, Solute> solutes, Map<String, HazardStatement> hazards, Decisions decisions, Assumptions assumptions,
@@ -26,21 +26,21 @@ public record KnowledgeBase(String revision, Map<String, Contaminant> contaminan
     public KnowledgeBase using(String revision, Map<String, Method> methods, Map<String, Agent> agents,
                                Map<String, Tool> tools) {
         return new KnowledgeBase(revision, contaminants, surfaces, methods, agents, tools, families, gates,
-                circumstances, observations, sources, bondClasses, wastes, levels, ppe, notFollowed, exposures, gloves,
+                circumstances, observations, sources, bondClasses, wastes, levels, ppe, notFollowed, steps, exposures, gloves,
                 respirators, substances, solutes, hazards, decisions, assumptions, signs, waivers);
     }
 
     /** The same with what a shop adds and tightens. */
     KnowledgeBase overlaid(Map<String, Surface> surfaces, Map<String, Method> methods, Map<String, Agent> agents) {
         return new KnowledgeBase(revision, contaminants, surfaces, methods, agents, tools, families, gates,
-                circumstances, observations, sources, bondClasses, wastes, levels, ppe, notFollowed, exposures, gloves,
+                circumstances, observations, sources, bondClasses, wastes, levels, ppe, notFollowed, steps, exposures, gloves,
                 respirators, substances, solutes, hazards, decisions, assumptions, signs, waivers);
     }
 
     /** The same with other entries for the contaminants. */
     public KnowledgeBase with(Map<String, Contaminant> others) {
         return new KnowledgeBase(revision, others, surfaces, methods, agents, tools, families, gates, circumstances,
-                observations, sources, bondClasses, wastes, levels, ppe, notFollowed, exposures, gloves, respirators,
+                observations, sources, bondClasses, wastes, levels, ppe, notFollowed, steps, exposures, gloves, respirators,
                 substances, solutes, hazards, decisions, assumptions, signs, waivers);
     }
 }

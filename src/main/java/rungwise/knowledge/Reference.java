@@ -36,7 +36,6 @@ record Reference(Kind from, String path, Kind to) {
                     new Reference(Kind.HAZARD, "ppe/*", Kind.PPE),
                     new Reference(Kind.CONTAMINANT, "bond/*", Kind.BOND_CLASS),
                     new Reference(Kind.CONTAMINANT, "ppe/*", Kind.PPE),
-                    new Reference(Kind.CONTAMINANT, "gainsWithAge/*", Kind.METHOD),
                     new Reference(Kind.CONTAMINANT, "emergency/method", Kind.METHOD),
                     new Reference(Kind.CONTAMINANT, "refersTo", Kind.METHOD),
                     new Reference(Kind.CONTAMINANT, "usualSurfaces/*", Kind.SURFACE),

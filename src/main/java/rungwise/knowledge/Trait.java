@@ -10,8 +10,6 @@ public enum Trait {
     STRESS_CRACKS,
     /** Holds a plasticiser that solvents draw out. */
     PLASTICISED,
-    /** Hydrocarbons swell or blotch it. */
-    SWELLS_IN_OIL,
     /** The texture is the finish: any polish shows as a gloss patch for good. */
     TEXTURE_IS_FINISH,
     /** Grain or pores that clay and polish embed in. */
@@ -54,8 +52,6 @@ public enum Trait {
     NO_GAUGE,
     /** Too little film left for heavy work. */
     THIN,
-    /** Refinish found, cause and product unknown. */
-    REFINISHED,
     /** Inside the vehicle, or holds electrics: no running water; it is wiped and sucked, not rinsed. */
     NO_RUNNING_WATER,
     /** Must not be wetted through: glue, foam or board beneath lets go or rings. */

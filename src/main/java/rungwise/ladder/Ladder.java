@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import rungwise.knowledge.DecisionId;
 import rungwise.knowledge.Method;
 import rungwise.knowledge.MethodKind;
 import rungwise.question.Question;
@@ -52,7 +53,7 @@ public record Ladder(Revision revision, Situation situation, Verdicts verdicts, 
         Verdicts verdicts = new Verdicts(revision, situation, all);
         States priors = new States(situation, revision.base(), ChanceTable.PRIOR);
         States states = new States(situation, revision.base(), table);
-        double pointless = revision.base().decisions().value("pointless");
+        double pointless = revision.base().decisions().value(DecisionId.POINTLESS);
         List<Choice> able = verdicts.all().keySet().stream().filter(verdicts::isPermittedEver).map(id -> verdicts.choice(id, priors))
                 .filter(c -> c.bestChance() >= pointless).toList();
         Order order = Order.among(revision, situation, able);
@@ -155,7 +156,7 @@ public record Ladder(Revision revision, Situation situation, Verdicts verdicts, 
 
         private List<Object> facts(List<Choice> before) {
             List<Object> facts = new ArrayList<>(situation.attempts());
-            double pointless = revision.base().decisions().value("pointless");
+            double pointless = revision.base().decisions().value(DecisionId.POINTLESS);
             for (int place = 0; place < ordered.size(); place++) {
                 Choice choice = ordered.get(place);
                 boolean offered = index(before, choice.id()) >= 0 || situation.isOpen() && choice.mean(states.prior()) >= pointless;
@@ -171,7 +172,7 @@ public record Ladder(Revision revision, Situation situation, Verdicts verdicts, 
             boolean gentler = gained(rung) > 0 && ordered.stream().filter(c -> changedNothing(c.id()))
                     .anyMatch(c -> index(ordered, c.id()) > place);
             return !gentler ? rung : rung.carrying(rung.carried(), rung.depth(), Stream.concat(rung.orderReasons().stream(),
-                    Stream.of(Because.of(Reason.decision(revision.base().decisions().of("comes-back")), List.of(Figure.against("chanceNow",
+                    Stream.of(Because.of(Reason.decision(revision.base().decisions().of(DecisionId.COMES_BACK)), List.of(Figure.against("chanceNow",
                             Math.round(1000 * rung.mean(weights)) / 1000.0, "", Math.round(1000 * rung.mean(states.prior())) / 1000.0)))))
                     .toList());
         }
@@ -199,7 +200,7 @@ public record Ladder(Revision revision, Situation situation, Verdicts verdicts, 
         }
 
         private List<Choice> slow(List<Choice> rungs, Set<String> climbed) {
-            double pointless = revision.base().decisions().value("pointless");
+            double pointless = revision.base().decisions().value(DecisionId.POINTLESS);
             return passed.values().stream().filter(p -> p.step().equals("slow")).map(PassedOver::choice)
                     .filter(c -> verdicts.isPermitted(c.id()) && !climbed.contains(c.id()) && index(rungs, c.id()) < 0)
                     .filter(c -> !situation.question().hasTried(c.id())).filter(c -> c.mean(weights) >= pointless).toList();
@@ -222,7 +223,7 @@ public record Ladder(Revision revision, Situation situation, Verdicts verdicts, 
         /** Every other remover that nothing bars: it could do nothing here, whatever the state of the deposit. */
         private void addPointless(Set<String> placed) {
             Map<String, Verdict> onSurface = revision.standing().on(situation.surface());
-            double limit = revision.base().decisions().value("pointless");
+            double limit = revision.base().decisions().value(DecisionId.POINTLESS);
             for (Method method : revision.base().methods().values()) {
                 String id = method.id();
                 boolean permitted = verdicts.all().containsKey(id) ? verdicts.isPermitted(id)
@@ -231,7 +232,7 @@ public record Ladder(Revision revision, Situation situation, Verdicts verdicts, 
                 if (method.kind() == MethodKind.REMOVE && permitted && !placed.contains(id) && !passed.containsKey(id)) {
                     Choice choice = verdicts.choice(id, states);
                     passed.put(id, new PassedOver(choice, "pointless", List.of(Because.of(Reason.decision(
-                            revision.base().decisions().of("pointless")), List.of(Figure.against("chance",
+                            revision.base().decisions().of(DecisionId.POINTLESS)), List.of(Figure.against("chance",
                             choice.bestChance(), "", limit))))));
                 }
             }

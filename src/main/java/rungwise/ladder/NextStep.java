@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import rungwise.knowledge.DecisionId;
 import rungwise.knowledge.Gate;
 import rungwise.knowledge.KnowledgeBase;
 import rungwise.knowledge.Method;
@@ -79,7 +80,7 @@ public record NextStep(Concluded<Next> said, List<Concluded<Gated>> gates, List<
     /** What only the weather keeps away, and how it stands to the first rung. */
     private static List<Waiting> waiting(Ladder ladder) {
         List<Waiting> waiting = new ArrayList<>();
-        double real = ladder.revision().base().decisions().value("real-chance");
+        double real = ladder.revision().base().decisions().value(DecisionId.REAL_CHANCE);
         ladder.verdicts().all().forEach((id, verdict) -> {
             if (verdict.waitsForWeather()) {
                 Choice choice = ladder.verdicts().choice(id, ladder.states());

@@ -10,8 +10,10 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import rungwise.knowledge.Agent;
+import rungwise.knowledge.AssumptionId;
 import rungwise.knowledge.Assumptions;
 import rungwise.knowledge.Contaminant;
+import rungwise.knowledge.DecisionId;
 import rungwise.knowledge.Decisions;
 import rungwise.knowledge.KnowledgeBase;
 import rungwise.knowledge.Method;
@@ -75,8 +77,8 @@ public record Situation(Question question, List<Suspect> suspects, Map<String, D
         Decisions decisions = base.decisions();
         belief.afterTries(question, base).belief().forEach((id, now) -> {
             double weight = belief.belief().get(id);
-            boolean counts = Math.max(weight, now) >= decisions.value("hazard-counts")
-                    && suspects.size() < decisions.value("suspects-weighed");
+            boolean counts = Math.max(weight, now) >= decisions.value(DecisionId.HAZARD_COUNTS)
+                    && suspects.size() < decisions.value(DecisionId.SUSPECTS_WEIGHED);
             if (suspects.isEmpty() || counts) {
                 suspects.add(suspect(base.contaminants().get(id), weight, now, question, base.assumptions()));
             } else {
@@ -122,7 +124,7 @@ public record Situation(Question question, List<Suspect> suspects, Map<String, D
     /** Whether a conclusion that forbids counts: one from a suspect that is hardly believed does not. */
     static boolean bars(Concluded<? extends Conclusion> said, List<Suspect> suspects, Decisions decisions) {
         return said.suspect().isEmpty() || suspects.get(0).id().equals(said.suspect().get()) || suspects.stream()
-                .anyMatch(s -> s.id().equals(said.suspect().get()) && s.now() >= decisions.value("bar-counts"));
+                .anyMatch(s -> s.id().equals(said.suspect().get()) && s.now() >= decisions.value(DecisionId.BAR_COUNTS));
     }
 
     private static Suspect suspect(Contaminant contaminant, double weight, double now, Question question, Assumptions assumptions) {
@@ -138,7 +140,7 @@ public record Situation(Question question, List<Suspect> suspects, Map<String, D
     }
 
     private static double warmest(Question question, Assumptions assumptions) {
-        return question.facts().warmestPanelC().orElseGet(() -> assumptions.value("warmest-panel"));
+        return question.facts().warmestPanelC().orElseGet(() -> assumptions.value(AssumptionId.WARMEST_PANEL));
     }
 
     /** Belief that it has hardened, by its age. */
@@ -167,9 +169,9 @@ public record Situation(Question question, List<Suspect> suspects, Map<String, D
 
     private static Panel panel(Question question, Assumptions assumptions) {
         Question.Setting setting = question.setting();
-        String sun = setting.sun().orElseGet(() -> assumptions.word("sun"));
-        double worked = PanelTemperature.celsius(setting.airC().orElseGet(() -> assumptions.value("air-temperature")), sun,
-                PanelTemperature.absorption(question.facts().colour().orElseGet(() -> assumptions.word("panel-colour"))),
+        String sun = setting.sun().orElseGet(() -> assumptions.word(AssumptionId.SUN));
+        double worked = PanelTemperature.celsius(setting.airC().orElseGet(() -> assumptions.value(AssumptionId.AIR_TEMPERATURE)), sun,
+                PanelTemperature.absorption(question.facts().colour().orElseGet(() -> assumptions.word(AssumptionId.PANEL_COLOUR))),
                 setting.windMs(), PanelTemperature.facing(question.facts().place().orElse(Question.UNKNOWN)));
         return new Panel(setting.panelC().orElse(worked), setting.panelC().isPresent(), sun.equals("direct"), setting.windMs());
     }

@@ -75,7 +75,7 @@ final class States {
                 double[] chances = chances(method, situation.suspects().stream()
                         .map(s -> Likely.prior(s.contaminant().chances(method))).toList());
                 for (int i = 0; i < weights.length; i++) {
-                    weights[i] *= Telling.likelihood(tried, chances[i], base.decisions().value("try-may-mislead"));
+                    weights[i] *= Telling.likelihood(tried, chances[i], base.decisions());
                 }
                 normalise(weights);
             }

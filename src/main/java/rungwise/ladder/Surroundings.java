@@ -13,6 +13,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import rungwise.knowledge.Agent;
+import rungwise.knowledge.DecisionId;
 import rungwise.knowledge.Method;
 import rungwise.question.Question;
 import rungwise.rules.Advice;
@@ -99,7 +100,7 @@ public final class Surroundings {
 
     /** What was brought to this spot in this visit. */
     public List<Agent> tried() {
-        double visit = ladder.revision().base().decisions().value("a-visit");
+        double visit = ladder.revision().base().decisions().value(DecisionId.A_VISIT);
         return ladder.situation().attempts().stream().filter(a -> a.hoursAgo() < visit).map(Attempt::agent).toList();
     }
 

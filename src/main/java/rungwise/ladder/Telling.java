@@ -2,6 +2,8 @@ package rungwise.ladder;
 
 import rungwise.knowledge.Chances;
 import rungwise.knowledge.Contaminant;
+import rungwise.knowledge.DecisionId;
+import rungwise.knowledge.Decisions;
 import rungwise.knowledge.KnowledgeBase;
 import rungwise.question.Question;
 import rungwise.science.Belief;
@@ -20,10 +22,10 @@ public final class Telling {
      * Probability of the outcome where one try has this chance. Some effect is half as telling as the whole; and no outcome
      * rules anything out for good, as the try, or what was told of it, may be mistaken.
      */
-    static double likelihood(Question.Tried tried, double chance, double least) {
-        return Math.max(least, switch (tried.outcome()) {
+    static double likelihood(Question.Tried tried, double chance, Decisions decisions) {
+        return Math.max(decisions.value(DecisionId.TRY_MAY_MISLEAD), switch (tried.outcome()) {
             case "no-change" -> Math.pow(1 - chance, tried.times());
-            case "partly" -> Math.sqrt(chance);
+            case "partly" -> Math.pow(chance, decisions.value(DecisionId.PARTLY_TELLS));
             case "cleared" -> chance;
             default -> 1;
         });
@@ -31,22 +33,20 @@ public final class Telling {
 
     /** The same for a contaminant, over how hard it may be. */
     public static double likelihood(Question.Tried tried, Contaminant contaminant, Question question, KnowledgeBase base) {
-        double least = base.decisions().value("try-may-mislead");
         Chances chances = contaminant.chances(base.methods().get(tried.method().orElseThrow()));
         Belief age = Situation.age(question, contaminant, base.assumptions());
-        return age.mean(likelihood(tried, chances.fresh().probability(), least), likelihood(tried, chances.hardened().probability(), least));
+        return age.mean(likelihood(tried, chances.fresh().probability(), base.decisions()), likelihood(tried, chances.hardened().probability(), base.decisions()));
     }
 
     /** Of all tries together: how hard it is stays one thing from try to try. */
     static double likelihood(Contaminant contaminant, Question question, KnowledgeBase base) {
-        double least = base.decisions().value("try-may-mislead");
         double fresh = 1;
         double hardened = 1;
         for (Question.Tried tried : question.tried()) {
             if (tells(tried)) {
                 Chances chances = contaminant.chances(base.methods().get(tried.method().orElseThrow()));
-                fresh *= likelihood(tried, chances.fresh().probability(), least);
-                hardened *= likelihood(tried, chances.hardened().probability(), least);
+                fresh *= likelihood(tried, chances.fresh().probability(), base.decisions());
+                hardened *= likelihood(tried, chances.hardened().probability(), base.decisions());
             }
         }
         return Situation.age(question, contaminant, base.assumptions()).mean(fresh, hardened);

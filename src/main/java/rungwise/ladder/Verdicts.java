@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import rungwise.knowledge.DecisionId;
 import rungwise.knowledge.Decisions;
 import rungwise.knowledge.Family;
 import rungwise.knowledge.KnowledgeBase;
@@ -83,12 +84,12 @@ public final class Verdicts {
     /** Whether it could be worth trying in some state of something that this may be. */
     boolean canMatter(Method method) {
         return situation.suspects().stream().map(s -> s.contaminant().chances(method)).anyMatch(c ->
-                Math.max(c.fresh().probability(), c.hardened().probability()) >= decisions.value("pointless"));
+                Math.max(c.fresh().probability(), c.hardened().probability()) >= decisions.value(DecisionId.POINTLESS));
     }
 
     private Candidate candidate(Method method) {
         Use use = use(method);
-        double visit = decisions.value("a-visit");
+        double visit = decisions.value(DecisionId.A_VISIT);
         double contactDone = 0;
         int triesDone = 0;
         for (Attempt attempt : situation.attempts()) {
@@ -170,7 +171,7 @@ public final class Verdicts {
     /** What the tries on this spot took: of a visit's budget those of the day, of a budget for life all. */
     private Optional<FilmToday> filmToday(Budget budget) {
         boolean forLife = question.facts().clearMicrons().isPresent();
-        double visit = decisions.value("a-visit");
+        double visit = decisions.value(DecisionId.A_VISIT);
         double taken = situation.attempts().stream().filter(a -> forLife || a.hoursAgo() < visit)
                 .mapToDouble(a -> a.times() * Optional.ofNullable(base.methods().get(a.method()))
                         .map(m -> m.severity().filmMicrons()).orElse(0.0)).sum();
@@ -264,14 +265,14 @@ public final class Verdicts {
         double times = Math.max(1, here.and(general).marrings().stream().mapToDouble(m -> m.conclusion().times()).max().orElse(1));
         double marring = spared ? 0 : Math.min(100, method.marringPercent() * times);
         List<Likely> likely = situation.suspects().stream().map(s -> Likely.prior(s.contaminant().chances(method))).toList();
-        Key key = new Key(severity.filmMicrons() >= decisions.value("film-that-counts"), severity.worst(), severity.chemical(),
+        Key key = new Key(severity.filmMicrons() >= decisions.value(DecisionId.FILM_THAT_COUNTS), severity.worst(), severity.chemical(),
                 severity.mechanical(), severity.thermal(), severity.filmMicrons(), marring, -hardenedPrior(method), id);
         double work = method.minutes().perSpot();
         double dwell = method.dwell().usual();
         double mark = marring / 100;
-        double cost = decisions.value("minute-of-work") * work + decisions.value("minute-of-waiting") * dwell
-                + decisions.value("micron-of-film") * severity.filmMicrons()
-                + mark * (decisions.value("visible-mark") + correctionMinutes(method));
+        double cost = decisions.value(DecisionId.MINUTE_OF_WORK) * work + decisions.value(DecisionId.MINUTE_OF_WAITING) * dwell
+                + decisions.value(DecisionId.MICRON_OF_FILM) * severity.filmMicrons()
+                + mark * (decisions.value(DecisionId.VISIBLE_MARK) + correctionMinutes(method));
         boolean asks = here.gates().stream().map(g -> base.gates().get(g.conclusion().gate()))
                 .anyMatch(g -> g.needsAgreement() && !gates.isGranted(g, id));
         return new Choice(use(method), here, severity, likely, states.chances(method, likely), key, key, 0, work,
@@ -282,7 +283,7 @@ public final class Verdicts {
     double hardenedPrior(Method method) {
         return situation.suspects().stream().map(s -> s.contaminant().chances(method))
                 .filter(c -> situation.suspects().size() == 1 || Math.max(c.fresh().probability(), c.hardened().probability())
-                        >= decisions.value("pointless"))
+                        >= decisions.value(DecisionId.POINTLESS))
                 .mapToDouble(c -> c.hardened().probability()).min().orElse(0);
     }
 
@@ -329,7 +330,7 @@ public final class Verdicts {
 
     private double correctionMinutes(Method method) {
         return corrections(method).stream().mapToDouble(m -> m.minutes().perSpot()).min()
-                .orElse(method.correction().isEmpty() ? 0 : decisions.value("handing-over"));
+                .orElse(method.correction().isEmpty() ? 0 : decisions.value(DecisionId.HANDING_OVER));
     }
 
     /** Corrections that this surface bears, in the method's own order. */

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import rungwise.knowledge.DecisionId;
 import rungwise.knowledge.Decisions;
 import rungwise.knowledge.Figures;
 import rungwise.knowledge.Mechanism;
@@ -62,7 +63,7 @@ final class Worth {
         while (true) {
             Map<String, PassedOver> passed = new LinkedHashMap<>(pointless);
             List<Twin> twins = twins(able, weights, absent, kept);
-            twins.forEach(t -> pass(t.one(), "same-again", List.of(t.rule(), because("same-again",
+            twins.forEach(t -> pass(t.one(), DecisionId.SAME_AGAIN, List.of(t.rule(), because(DecisionId.SAME_AGAIN,
                     Figure.of("instead", t.other().method().name()), Figure.against("chance", rounded(t.one().mean(weights)), "",
                             rounded(t.other().mean(weights))))), passed));
             Set<String> replaced = new HashSet<>();
@@ -106,20 +107,20 @@ final class Worth {
 
     boolean isPointless(Choice choice, double[] weights, Map<String, PassedOver> passed) {
         double mean = choice.mean(weights);
-        double limit = decisions.value("pointless");
+        double limit = decisions.value(DecisionId.POINTLESS);
         if (mean >= limit) {
             return false;
         }
-        pass(choice, "pointless", List.of(because("pointless", Figure.against("chance", rounded(mean), "", limit))), passed);
+        pass(choice, DecisionId.POINTLESS, List.of(because(DecisionId.POINTLESS, Figure.against("chance", rounded(mean), "", limit))), passed);
         return true;
     }
 
     boolean isReal(Choice choice, double[] weights) {
-        return choice.mean(weights) >= decisions.value("real-chance");
+        return choice.mean(weights) >= decisions.value(DecisionId.REAL_CHANCE);
     }
 
     boolean isSlow(Choice choice) {
-        return choice.dwellMinutes() > decisions.value("slow");
+        return choice.dwellMinutes() > decisions.value(DecisionId.SLOW);
     }
 
     /** What each of these could do without, for the sake of another of them that comes first. */
@@ -161,14 +162,14 @@ final class Worth {
 
     private boolean isAsQuick(Choice other, Choice one) {
         return other.workMinutes() + other.dwellMinutes()
-                <= one.workMinutes() + one.dwellMinutes() + decisions.value("as-quick");
+                <= one.workMinutes() + one.dwellMinutes() + decisions.value(DecisionId.AS_QUICK);
     }
 
     /** Half a chance is left to it; so it goes if it was the lesser chance from the start, or half is no real one. */
     private boolean leavesNothingTo(Choice other, Choice one, double[] weights) {
         double mean = one.mean(weights);
         boolean dissolves = one.method().mechanism().kin() == Mechanism.DISSOLVE;
-        return (dissolves ? mean * decisions.value("same-again") : mean) < decisions.value("real-chance")
+        return (dissolves ? mean * decisions.value(DecisionId.SAME_AGAIN) : mean) < decisions.value(DecisionId.REAL_CHANCE)
                 || other.isLikelierThan(one);
     }
 
@@ -176,8 +177,8 @@ final class Worth {
         if (isReal(choice, weights) || !(choice.takesFilm() || choice.asks())) {
             return false;
         }
-        pass(choice, "real-chance", List.of(because("real-chance", Figure.of("price", choice.takesFilm() ? "film" : "an agreement"),
-                Figure.against("chance", rounded(choice.mean(weights)), "", decisions.value("real-chance")))), passed);
+        pass(choice, DecisionId.REAL_CHANCE, List.of(because(DecisionId.REAL_CHANCE, Figure.of("price", choice.takesFilm() ? "film" : "an agreement"),
+                Figure.against("chance", rounded(choice.mean(weights)), "", decisions.value(DecisionId.REAL_CHANCE)))), passed);
         return true;
     }
 
@@ -191,8 +192,8 @@ final class Worth {
             } else if (real != null && !kept.contains(one.id())
                     && left.stream().noneMatch(c -> sequence.isFiner(one.id(), c.id()) && isReal(c, weights))) {
                 out.add(one);
-                pass(one, "harsher-for-less", List.of(because("harsher-for-less", Figure.of("after", real.method().name()),
-                        Figure.against("chance", rounded(one.mean(weights)), "", decisions.value("real-chance")))), passed);
+                pass(one, DecisionId.HARSHER_FOR_LESS, List.of(because(DecisionId.HARSHER_FOR_LESS, Figure.of("after", real.method().name()),
+                        Figure.against("chance", rounded(one.mean(weights)), "", decisions.value(DecisionId.REAL_CHANCE)))), passed);
             }
         }
         return out;
@@ -204,12 +205,12 @@ final class Worth {
 
     /** Of those that are only worth it for their minutes, no more than can be weighed against one another. */
     private void dropMost(List<Choice> left, Set<String> forced, double[] weights, Map<String, PassedOver> passed) {
-        int most = (int) decisions.value("most-weighed");
+        int most = (int) decisions.value(DecisionId.MOST_WEIGHED);
         List<Choice> optional = left.stream().filter(c -> !forced.contains(c.id())).sorted(Comparator.comparingDouble(
                 (Choice c) -> -c.mean(weights) / Math.max(0.1, c.cost())).thenComparing(Choice::id)).toList();
         for (Choice dropped : optional.subList(Math.min(most, optional.size()), optional.size())) {
             left.remove(dropped);
-            pass(dropped, "most-weighed", List.of(because("most-weighed", Figure.against("methods", optional.size(), "", most))),
+            pass(dropped, DecisionId.MOST_WEIGHED, List.of(because(DecisionId.MOST_WEIGHED, Figure.against("methods", optional.size(), "", most))),
                     passed);
         }
     }
@@ -230,13 +231,13 @@ final class Worth {
                 needs[i] |= 1L << at.get(finer.id());
             }
         }
-        return LeastCostMix.of(left.stream().map(Choice::asTry).toList(), always, needs, weights, decisions.value("handing-over"));
+        return LeastCostMix.of(left.stream().map(Choice::asTry).toList(), always, needs, weights, decisions.value(DecisionId.HANDING_OVER));
     }
 
     private double cost(List<Choice> tried, double[] weights) {
         long all = tried.isEmpty() ? 0 : -1L >>> 64 - tried.size();
         return LeastCostMix.of(tried.stream().map(Choice::asTry).toList(), all, new long[tried.size()], weights,
-                decisions.value("handing-over")).cost();
+                decisions.value(DecisionId.HANDING_OVER)).cost();
     }
 
     private void passForCost(Choice out, List<Choice> left, List<Choice> picked, double[] weights, Map<String, PassedOver> passed) {
@@ -245,13 +246,13 @@ final class Worth {
                 Math.round(cost(picked, weights) * 10) / 10.0);
         Optional<Choice> missing = finer(out, left).stream().filter(f -> !picked.contains(f)).findFirst();
         if (isSlow(out)) {
-            pass(out, "slow", List.of(because("slow", Figure.against("dwell", out.dwellMinutes(), "min", decisions.value("slow")),
+            pass(out, DecisionId.SLOW, List.of(because(DecisionId.SLOW, Figure.against("dwell", out.dwellMinutes(), "min", decisions.value(DecisionId.SLOW)),
                     figure)), passed);
         } else if (missing.isPresent()) {
-            pass(out, "finest-first", List.of(sequence.finerFirst(missing.get().id(), out.id()).orElseThrow(),
-                    because("finest-first", Figure.of("finer", missing.get().method().name()), figure)), passed);
+            pass(out, DecisionId.FINEST_FIRST, List.of(sequence.finerFirst(missing.get().id(), out.id()).orElseThrow(),
+                    because(DecisionId.FINEST_FIRST, Figure.of("finer", missing.get().method().name()), figure)), passed);
         } else {
-            pass(out, "not-worth-its-minutes", List.of(because("not-worth-its-minutes", figure)), passed);
+            pass(out, DecisionId.NOT_WORTH_ITS_MINUTES, List.of(because(DecisionId.NOT_WORTH_ITS_MINUTES, figure)), passed);
         }
     }
 
@@ -268,12 +269,12 @@ final class Worth {
             for (double share : left) {
                 still += share;
             }
-            if (still < decisions.value("enough") && !keep.contains(rung.id())) {
-                pass(rung, "enough", List.of(because("enough", Figure.against("chanceLeft", rounded(still), "",
-                        decisions.value("enough")))), passed);
+            if (still < decisions.value(DecisionId.ENOUGH) && !keep.contains(rung.id())) {
+                pass(rung, DecisionId.ENOUGH, List.of(because(DecisionId.ENOUGH, Figure.against("chanceLeft", rounded(still), "",
+                        decisions.value(DecisionId.ENOUGH)))), passed);
                 continue;
             }
-            double share = kinds.add(rung.method().mechanism().kin()) ? 1 : decisions.value("same-again");
+            double share = kinds.add(rung.method().mechanism().kin()) ? 1 : decisions.value(DecisionId.SAME_AGAIN);
             for (int i = 0; i < left.length; i++) {
                 left[i] *= 1 - share * rung.chances()[i];
             }
@@ -282,7 +283,7 @@ final class Worth {
         return List.copyOf(kept);
     }
 
-    private Because because(String decision, Figure... figures) {
+    private Because because(DecisionId decision, Figure... figures) {
         return Because.of(Reason.decision(decisions.of(decision)), List.of(figures));
     }
 
@@ -290,7 +291,7 @@ final class Worth {
         return Figures.thousandths(value);
     }
 
-    private static void pass(Choice choice, String step, List<Because> because, Map<String, PassedOver> passed) {
-        passed.put(choice.id(), new PassedOver(choice, step, because));
+    private static void pass(Choice choice, DecisionId step, List<Because> because, Map<String, PassedOver> passed) {
+        passed.put(choice.id(), new PassedOver(choice, step.id(), because));
     }
 }

@@ -16,6 +16,7 @@ import rungwise.knowledge.Overlay;
 import rungwise.rules.BadRules;
 import rungwise.rules.RuleBook;
 import rungwise.rules.RuleBooks;
+import rungwise.rules.RuleWords;
 
 /** Opens knowledge and rules together: an advisor, or every fault that keeps them from use. */
 public record Opened(Optional<Advisor> advisor, List<Overlay.Taken> products, List<Fault> faults) {
@@ -59,6 +60,7 @@ public record Opened(Optional<Advisor> advisor, List<Overlay.Taken> products, Li
         try {
             book = rules.map(RuleBooks::fromFolder).orElseGet(RuleBooks::builtIn);
             RuleBook opened = book;
+            loaded.base().ifPresent(base -> faults.addAll(RuleWords.faults(texts, base)));
             loaded.base().ifPresent(base -> opened.rules().values().forEach(rule -> rule.sources().stream()
                     .filter(s -> !base.sources().containsKey(s)).forEach(s -> faults.add(new Fault("rules",
                             rule.id(), "source \"" + s + "\" does not exist", "add it to sources.yaml").by(LoadingChecks.RULE_SOURCE.id())))));

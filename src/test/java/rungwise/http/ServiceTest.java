@@ -178,6 +178,26 @@ class ServiceTest {
     }
 
     @Test
+    void a_decision_and_an_assumption_have_a_page_of_their_own() throws Exception {
+        JsonNode decision = JSON.readTree(get("/v1/decisions/pointless").body());
+        assertThat(decision.path("value").asDouble()).isEqualTo(Base.advisor().knowledge().decisions().value("pointless"));
+        assertThat(decision.path("says").asString()).isNotBlank();
+        assertThat(JSON.readTree(get("/v1/assumptions/panel-colour").body()).path("word").asString()).isEqualTo("dark");
+        assertThat(problem(get("/v1/decisions/pointles"), 404).path("detail").asString()).contains("pointless");
+    }
+
+    @Test
+    void no_entry_carries_what_editors_tell_one_another() throws Exception {
+        for (String shelf : Shelves.NAMES) {
+            for (JsonNode item : JSON.readTree(get("/v1/" + shelf).body()).path("items")) {
+                String path = "/v1/" + shelf + "/" + item.path("id").asString();
+                assertThat(JSON.readTree(get(path).body()).findValues("note")).as(path).isEmpty();
+            }
+        }
+        assertThat(Base.advisor().knowledge().methods().values()).anyMatch(m -> !m.note().isEmpty());
+    }
+
+    @Test
     void an_unknown_path_is_a_problem() throws Exception {
         assertThat(problem(get("/v1/nothing"), 404).path("instance").asString()).isEqualTo("/v1/nothing");
     }
