@@ -37,8 +37,6 @@ public final class RuleWords {
     /** The first argument of a conclusion, which is the method it speaks of. */
     private static final String OF_A_METHOD = "\\(\\s*[^\",]*?,\\s*";
     private static final String COMPARED = "\\s*(?:==|!=|not\\s+in|in)\\s*(\"[^\"]*\"|\\([^)]*\\))";
-    /** Read in the facts that rules see, and not by name in a rule. */
-    static final Set<Trait> READ_BY_CODE = EnumSet.of(Trait.SEEN_THROUGH);
 
     /**
      * Where in a rule ids of one kind stand.
@@ -74,6 +72,9 @@ public final class RuleWords {
             Place.of("method", "new\\s+Clash\\([^;]*?(?:java\\.util\\.)?List\\.of\\(([^)]*)\\)", base -> base.methods().keySet()),
             Place.of("method", "\\b(?:firstAid)\\(\\s*(\"[^\"]*\")", base -> base.methods().keySet()),
             Place.of("method", "\\b(?:method\\.id|use\\.name\\(\\))" + COMPARED, base -> base.methods().keySet()),
+            Place.of("method", "new\\s+Next\\(\\s*Action\\.\\w+\\s*,\\s*(\"[^\"]*\")", base -> base.methods().keySet()),
+            Place.of("method or step", "Step\\.\\w+\\(\\s*\\d+\\s*,\\s*(\"[^\"]*\")",
+                    base -> union(base.methods().keySet(), base.steps().keySet())),
             Place.of("method or step", "new\\s+Step\\(\\s*\"[^\"]*\"\\s*,\\s*\\d+\\s*,\\s*(\"[^\"]*\")",
                     base -> union(base.methods().keySet(), base.steps().keySet())),
             Place.of("family of methods", "\\bisFamily\\(\\s*(\"[^\"]*\")", RuleWords::families),
@@ -152,9 +153,9 @@ public final class RuleWords {
         return faults;
     }
 
-    /** By code, or by a check that leaves such a surface alone. */
+    /** By a check that leaves such a surface alone. */
     private static Set<Trait> read(KnowledgeBase base) {
-        Set<Trait> read = EnumSet.copyOf(READ_BY_CODE);
+        Set<Trait> read = EnumSet.noneOf(Trait.class);
         base.signs().checks().values().forEach(check -> read.addAll(check.notOn()));
         return read;
     }

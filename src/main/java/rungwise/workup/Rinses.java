@@ -34,7 +34,7 @@ public final class Rinses {
 
     /** With a water of which nothing was told: soft, as that neutralises little. */
     public Rinses(KnowledgeBase base) {
-        this(base, base.assumptions().value(AssumptionId.TAP_ALKALINITY), "water-untold");
+        this(base, base.assumptions().value(AssumptionId.TAP_ALKALINITY), "waterUntold");
     }
 
     private Rinses(KnowledgeBase base, double alkalinityMgL, String water) {
@@ -54,10 +54,10 @@ public final class Rinses {
         OptionalDouble alkalinity = told.map(Question.Water::alkalinityMgL).orElseGet(OptionalDouble::empty);
         OptionalDouble hardness = told.map(Question.Water::hardnessMgL).orElseGet(OptionalDouble::empty);
         if (alkalinity.isPresent()) {
-            return new Rinses(base, alkalinity.getAsDouble(), "water-alkalinity");
+            return new Rinses(base, alkalinity.getAsDouble(), "waterAlkalinity");
         }
         boolean soft = hardness.isPresent() && hardness.getAsDouble() < base.assumptions().value(AssumptionId.TAP_ALKALINITY);
-        return soft ? new Rinses(base, hardness.getAsDouble(), "water-hardness") : this;
+        return soft ? new Rinses(base, hardness.getAsDouble(), "waterOfHardness") : this;
     }
 
     /** Empty where the agent leaves nothing behind. */

@@ -66,8 +66,8 @@ class ChemistryInTheLadderTest {
                 ", shelf: [ulmo_spirit]"), "ulmo_dab");
         assertThat(rung.chance().basis()).isEqualTo("computed");
         assertThat(rung.because()).anySatisfy(b -> {
-            assertThat(b.name()).isEqualTo("chance");
-            assertThat(b.cause()).contains("dissolves acid-rich rosin, RED 0.58");
+            assertThat(b.id()).isEqualTo("contaminants/sap_conifer");
+            assertThat(Base.found(b)).contains("dissolves acid-rich rosin, RED 0.58");
             assertThat(b.allSources()).contains("H01", "H02");
         });
     }

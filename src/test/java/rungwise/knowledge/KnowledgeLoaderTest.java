@@ -107,9 +107,9 @@ class KnowledgeLoaderTest {
 
     @Test
     void a_figure_that_the_program_asks_for_and_that_is_mistyped_is_found_from_both_sides() {
-        List<Fault> faults = faultsWith("decisions.yaml", "id: pointless", "id: pointles");
-        finds(faults, "decisions.yaml", "at pointless: the program asks for it, and it is not there; did you mean pointles?");
-        finds(faults, "decisions.yaml", "at pointles: nothing uses it; did you mean pointless?");
+        List<Fault> faults = faultsWith("assumptions.yaml", "id: tap-acidity", "id: tap-acidty");
+        finds(faults, "assumptions.yaml", "at tap-acidity: the program asks for it, and it is not there; did you mean tap-acidty?");
+        finds(faults, "assumptions.yaml", "at tap-acidty: nothing uses it; did you mean tap-acidity?");
         assertThat(faults).hasSize(2);
     }
 

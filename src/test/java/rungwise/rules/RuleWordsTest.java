@@ -97,15 +97,6 @@ class RuleWordsTest {
                 + "[rule-unread]");
     }
 
-    @Test
-    void what_counts_as_read_by_code_is_read_there() throws Exception {
-        try (Stream<Path> files = Files.walk(Path.of("src/main/java"))) {
-            String code = files.filter(f -> f.toString().endsWith(".java") && !f.endsWith("RuleWords.java")).map(RuleWordsTest::text)
-                    .collect(Collectors.joining("\n"));
-            assertThat(RuleWords.READ_BY_CODE).allSatisfy(trait -> assertThat(code).contains("Trait." + trait.name()));
-        }
-    }
-
     private static String text(Path file) {
         try {
             return Files.readString(file);
