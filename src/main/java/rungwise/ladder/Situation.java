@@ -1,7 +1,6 @@
 package rungwise.ladder;
 
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -9,14 +8,14 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
-import rungwise.knowledge.Agent;
 import rungwise.knowledge.Assumptions;
 import rungwise.knowledge.Contaminant;
 import rungwise.knowledge.Decisions;
 import rungwise.knowledge.KnowledgeBase;
-import rungwise.knowledge.Method;
 import rungwise.knowledge.Surface;
 import rungwise.question.Question;
+import rungwise.question.Sensitisation;
+import rungwise.question.TriedAgents;
 import rungwise.rules.Assume;
 import rungwise.rules.Attempt;
 import rungwise.rules.Bay;
@@ -95,7 +94,8 @@ public record Situation(Question question, List<Suspect> suspects, Map<String, D
         question.observations().forEach(o -> facts.add(new Seen(base.observations().get(o))));
         question.circumstances().forEach(c -> facts.add(new Happening(base.circumstances().get(c))));
         spread(question.extent()).ifPresent(area -> facts.add(new Spread(area)));
-        question.workers().forEach(w -> facts.add(new Person(level(w.level()), new HashSet<>(w.sensitisedTo()))));
+        Sensitisation sensitisation = new Sensitisation(base);
+        question.workers().forEach(w -> facts.add(new Person(level(w.level()), sensitisation.of(w.sensitisedTo()))));
         facts.add(new Ground(asked, !question.surface().contains(Question.UNKNOWN)));
         facts.add(decisions);
         Conclusions derived = revision.book().run(Phase.DERIVE, facts);
@@ -221,16 +221,11 @@ public record Situation(Question question, List<Suspect> suspects, Map<String, D
 
     private static List<Attempt> attempts(Question question, KnowledgeBase base) {
         List<Attempt> attempts = new ArrayList<>();
+        TriedAgents agents = new TriedAgents(base);
         for (Question.Tried tried : question.tried()) {
-            Optional<Method> method = tried.method().map(base.methods()::get);
-            Agent agent = method.map(base::agentOf)
-                    .or(() -> tried.substance().map(base.agents()::get))
-                    .orElse(Agent.NONE);
-            attempts.add(new Attempt(
-                    tried.method().or(tried::substance).or(tried::text).orElse("something"),
-                    method.map(Method::family).orElse(agent.family()), agent, tried.outcome(),
+            agents.of(tried).forEach(b -> attempts.add(new Attempt(b.name(), b.family(), b.agent(), tried.outcome(),
                     tried.times(), tried.dwellMinutes() * tried.times(), tried.hoursAgo(),
-                    !tried.signs().isEmpty(), tried.counts()));
+                    !tried.signs().isEmpty(), tried.counts(), b.told())));
         }
         return attempts;
     }
