@@ -4,8 +4,10 @@ import java.util.EnumMap;
 import java.util.EnumSet;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 /**
  * Material, finish and condition, told by what it tolerates.
@@ -28,12 +30,21 @@ public record Surface(String id, String name, String description, SurfaceKind ki
     public Surface {
         solvents = Sorted.map(solvents);
         kinds = kinds == null || kinds.isEmpty() ? Set.of(kind) : Sorted.set(kinds);
-        traits = Sorted.set(traits);
+        traits = counted(kind, traits);
         film = film == null ? "" : film;
         never = never == null ? List.of() : List.copyOf(never);
         cautions = cautions == null ? List.of() : List.copyOf(cautions);
         polymers = polymers == null ? List.of() : List.copyOf(polymers);
         sources = sources == null ? List.of() : List.copyOf(sources);
+    }
+
+    private static Set<Trait> counted(SurfaceKind kind, Set<Trait> traits) {
+        if (traits == null || !traits.contains(Trait.REFINABLE) || kind == SurfaceKind.GEL_COAT) {
+            return Sorted.set(traits);
+        }
+        Set<Trait> counted = EnumSet.of(Trait.COUNTED_FILM);
+        counted.addAll(traits);
+        return Sorted.set(counted);
     }
 
     public boolean is(Trait trait) {
@@ -83,6 +94,20 @@ public record Surface(String id, String name, String description, SurfaceKind ki
                 union(never, other.never), union(cautions, other.cautions),
                 union(polymers, other.polymers), wayOut, basis,
                 union(sources, other.sources), allKinds);
+    }
+
+    /** The same surface where it is on the vehicle: a place only adds weaknesses. */
+    public Surface at(Place place) {
+        if (traits.containsAll(place.traits())) {
+            return this;
+        }
+        Set<Trait> more = EnumSet.copyOf(place.traits());
+        more.removeAll(traits);
+        Set<Trait> all = EnumSet.copyOf(place.traits());
+        all.addAll(traits);
+        String added = more.stream().map(t -> "+" + t.name().toLowerCase(Locale.ROOT)).collect(Collectors.joining());
+        return new Surface(id + added, name + " (" + place.name() + ")", description, kind, acidity, solvents, maxC, mechanical, hardness,
+                maxPressureBar, all, film, never, cautions, polymers, wayOut, basis, sources, kinds);
     }
 
     private static <T> List<T> union(List<T> one, List<T> two) {

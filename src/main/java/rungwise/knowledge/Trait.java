@@ -46,8 +46,13 @@ public enum Trait {
     PIGMENT_ON_TOP,
     /** May hold lead or chromate pigment. */
     LEAD_SUSPECT,
-    /** A film that can be levelled and refined, within a budget. */
+    /** A film that can be levelled and refined, within a budget: the one strength among weaknesses. */
     REFINABLE,
+    /**
+     * Film that is counted in micrometres. It follows from {@link #REFINABLE} on anything but gel coat, which is some ten times
+     * as thick and read by no gauge; beside what cannot be refined it stays, as what goes is still gone.
+     */
+    COUNTED_FILM,
     /** Painted plastic that gives: its paint holds a softener. */
     FLEXES,
     /** A paint gauge does not read here. */

@@ -12,6 +12,7 @@ import rungwise.knowledge.Assumptions;
 import rungwise.knowledge.Contaminant;
 import rungwise.knowledge.Decisions;
 import rungwise.knowledge.KnowledgeBase;
+import rungwise.knowledge.Place;
 import rungwise.knowledge.Surface;
 import rungwise.question.Question;
 import rungwise.question.Sensitisation;
@@ -25,6 +26,7 @@ import rungwise.rules.Colour;
 import rungwise.rules.Concluded;
 import rungwise.rules.Conclusion;
 import rungwise.rules.Conclusions;
+import rungwise.rules.Covering;
 import rungwise.rules.Deposit;
 import rungwise.rules.FlushFirst;
 import rungwise.rules.Ground;
@@ -33,6 +35,7 @@ import rungwise.rules.Happening;
 import rungwise.rules.Hold;
 import rungwise.rules.MightBe;
 import rungwise.rules.Missing;
+import rungwise.rules.OldDamage;
 import rungwise.rules.PaintAge;
 import rungwise.rules.Panel;
 import rungwise.rules.Person;
@@ -44,6 +47,7 @@ import rungwise.rules.Spread;
 import rungwise.rules.TreatAs;
 import rungwise.rules.Treated;
 import rungwise.rules.Warmth;
+import rungwise.rules.Where;
 import rungwise.science.Belief;
 import rungwise.science.HeatIndex;
 import rungwise.science.PanelTemperature;
@@ -82,8 +86,10 @@ public record Situation(Question question, List<Suspect> suspects, Map<String, D
                 others.put(id, weight);
             }
         });
-        Surface asked = asked(question, base);
-        Panel panel = panel(question, base.assumptions());
+        Surface named = asked(question, base);
+        Optional<Place> place = question.facts().place().map(base.questionWords().places()::get);
+        Surface asked = place.map(named::at).orElse(named);
+        Panel panel = panel(question, place, base.assumptions());
         List<Attempt> attempts = attempts(question, base);
         List<Object> facts = new ArrayList<>();
         suspects.forEach(s -> facts.add(s.deposit()));
@@ -94,6 +100,9 @@ public record Situation(Question question, List<Suspect> suspects, Map<String, D
         question.observations().forEach(o -> facts.add(new Seen(base.observations().get(o))));
         question.circumstances().forEach(c -> facts.add(new Happening(base.circumstances().get(c))));
         spread(question.extent()).ifPresent(area -> facts.add(new Spread(area)));
+        place.ifPresent(p -> facts.add(new Where(p)));
+        question.facts().protection().ifPresent(p -> facts.add(new Covering(base.questionWords().protections().get(p))));
+        question.facts().priorDamage().forEach(d -> facts.add(new OldDamage(base.questionWords().priorDamage().get(d))));
         Sensitisation sensitisation = new Sensitisation(base);
         question.workers().forEach(w -> facts.add(new Person(level(w.level()), sensitisation.of(w.sensitisedTo()))));
         facts.add(new Ground(asked, !question.surface().contains(Question.UNKNOWN)));
@@ -163,12 +172,12 @@ public record Situation(Question question, List<Suspect> suspects, Map<String, D
         return strictest;
     }
 
-    private static Panel panel(Question question, Assumptions assumptions) {
+    private static Panel panel(Question question, Optional<Place> place, Assumptions assumptions) {
         Question.Setting setting = question.setting();
         String sun = setting.sun().orElseGet(() -> assumptions.word("sun"));
         double worked = PanelTemperature.celsius(setting.airC().orElseGet(() -> assumptions.value("air-temperature")), sun,
                 PanelTemperature.absorption(question.facts().colour().orElseGet(() -> assumptions.word("panel-colour"))),
-                setting.windMs(), PanelTemperature.facing(question.facts().place().orElse(Question.UNKNOWN)));
+                setting.windMs(), place.map(Place::faces).orElse(PanelTemperature.Facing.VERTICAL));
         return new Panel(setting.panelC().orElse(worked), setting.panelC().isPresent(), sun.equals("direct"), setting.windMs());
     }
 

@@ -1,12 +1,15 @@
 package rungwise.question;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.function.Supplier;
 import java.util.stream.Stream;
 import rungwise.knowledge.Gate;
 import rungwise.knowledge.KnowledgeBase;
+import rungwise.knowledge.Listed;
 import rungwise.knowledge.QuestionWords;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.node.ArrayNode;
@@ -20,21 +23,36 @@ public final class ClosedLists {
     private static final String EACH = "*";
 
     private final KnowledgeBase base;
-    private final Map<String, WordList> byPointer = new TreeMap<>();
+    private final Map<String, Field> byPointer = new TreeMap<>();
+
+    /** The ids that may stand in a field, and, where none of them does, every way to say one. */
+    private record Field(Collection<String> ids, Supplier<WordList> words) {
+        static Field of(Map<String, ? extends Listed> words) {
+            return new Field(words.keySet(), () -> WordList.of(words.values()));
+        }
+
+        static Field ofIds(Collection<String> ids) {
+            return new Field(ids, () -> WordList.ofIds(ids));
+        }
+
+        Field and(Field other) {
+            return new Field(Stream.concat(ids.stream(), other.ids.stream()).toList(), () -> words.get().and(other.words.get()));
+        }
+    }
 
     public ClosedLists(KnowledgeBase base) {
         this.base = base;
         QuestionWords words = base.questionWords();
-        byPointer.put("/done/*", WordList.of(words.done().values()).and(WordList.ofIds(gates(base, false))));
-        byPointer.put("/facts/place", WordList.of(words.places().values()));
-        byPointer.put("/facts/priorDamage/*", WordList.of(words.priorDamage().values()));
-        byPointer.put("/facts/protection", WordList.of(words.protections().values()));
-        byPointer.put("/facts/soiling", WordList.of(words.soiling().values()));
-        byPointer.put("/facts/colour", WordList.of(words.colours().values()));
-        byPointer.put("/setting/sun", WordList.of(words.sun().values()));
-        byPointer.put("/tried/*/outcome", WordList.of(words.outcomes().values()));
-        byPointer.put("/tried/*/signs/*", WordList.of(words.stopSigns().values()));
-        byPointer.put("/workers/*/level", WordList.ofIds(levels(base)));
+        byPointer.put("/done/*", Field.of(words.done()).and(Field.ofIds(gates(base, false))));
+        byPointer.put("/facts/place", Field.of(words.places()));
+        byPointer.put("/facts/priorDamage/*", Field.of(words.priorDamage()));
+        byPointer.put("/facts/protection", Field.of(words.protections()));
+        byPointer.put("/facts/soiling", Field.of(words.soiling()));
+        byPointer.put("/facts/colour", Field.of(words.colours()));
+        byPointer.put("/setting/sun", Field.of(words.sun()));
+        byPointer.put("/tried/*/outcome", Field.of(words.outcomes()));
+        byPointer.put("/tried/*/signs/*", Field.of(words.stopSigns()));
+        byPointer.put("/workers/*/level", Field.ofIds(levels(base)));
     }
 
     /** The words that may stand in a field, by id. */
@@ -59,19 +77,20 @@ public final class ClosedLists {
     /** The same tree with each word as its id; what is no word is told as a problem. */
     JsonNode read(JsonNode tree, List<Problem> problems) {
         JsonNode copy = tree.deepCopy();
-        byPointer.forEach((pointer, list) -> at(copy, List.of(pointer.substring(1).split("/")), "", list, problems));
+        byPointer.forEach((pointer, field) -> at(copy, List.of(pointer.substring(1).split("/")), "", field, problems));
         return copy;
     }
 
-    private void at(JsonNode node, List<String> path, String at, WordList list, List<Problem> problems) {
+    private void at(JsonNode node, List<String> path, String at, Field field, List<Problem> problems) {
         String step = path.get(0);
         List<String> rest = path.subList(1, path.size());
         for (String name : names(node, step)) {
             JsonNode child = node.isArray() ? node.get(Integer.parseInt(name)) : node.get(name);
             String here = at + "/" + name;
             if (!rest.isEmpty()) {
-                at(child, rest, here, list, problems);
-            } else if (child.isString()) {
+                at(child, rest, here, field, problems);
+            } else if (child.isString() && !field.ids().contains(child.stringValue())) {
+                WordList list = field.words().get();
                 list.id(child.stringValue()).ifPresentOrElse(id -> put(node, name, id),
                         () -> problems.add(problem(here, child.stringValue(), list)));
             }

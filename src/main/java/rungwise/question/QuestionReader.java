@@ -109,17 +109,22 @@ public final class QuestionReader {
             problems.add(new Problem("/setting/outdoors", "the work cannot be outdoors and in a bay at once",
                     "leave out outdoors, or the bay"));
         }
-        Sensitisation sensitisation = new Sensitisation(base);
-        for (int i = 0; i < q.workers().size(); i++) {
-            List<String> words = q.workers().get(i).sensitisedTo();
-            for (int j = 0; j < words.size(); j++) {
-                sensitisation.problem("/workers/" + i + "/sensitisedTo/" + j, words.get(j)).ifPresent(problems::add);
-            }
+        if (q.workers().stream().anyMatch(w -> !w.sensitisedTo().isEmpty())) {
+            sensitised(q.workers(), new Sensitisation(base));
         }
         if (!problems.isEmpty()) {
             throw new BadQuestion(problems);
         }
         return q;
+    }
+
+    private void sensitised(List<Question.Worker> workers, Sensitisation sensitisation) {
+        for (int i = 0; i < workers.size(); i++) {
+            List<String> words = workers.get(i).sensitisedTo();
+            for (int j = 0; j < words.size(); j++) {
+                sensitisation.problem("/workers/" + i + "/sensitisedTo/" + j, words.get(j)).ifPresent(problems::add);
+            }
+        }
     }
 
     private void age(String age) {

@@ -15,10 +15,21 @@ import rungwise.knowledge.Sensitiser;
  */
 public final class Sensitisation {
     private final KnowledgeBase base;
-    private final WordList words;
+    private WordList words;
 
     public Sensitisation(KnowledgeBase base) {
         this.base = base;
+    }
+
+    /** Most questions name nobody who reacts to anything, and need no list. */
+    private WordList words() {
+        if (words == null) {
+            words = list();
+        }
+        return words;
+    }
+
+    private WordList list() {
         WordList all = WordList.of(base.questionWords().sensitisers().values());
         all = all.and(WordList.ofIds(base.families().keySet())).and(WordList.ofIds(base.substances().keySet()))
                 .and(WordList.ofIds(base.exposures().keySet())).and(WordList.ofIds(base.agents().keySet()))
@@ -30,20 +41,20 @@ public final class Sensitisation {
         for (Agent agent : base.agents().values()) {
             all = all.alsoSaid(agent.name(), agent.id());
         }
-        this.words = all;
+        return all;
     }
 
     /** What is wrong with a word, if anything. */
     Optional<Problem> problem(String pointer, String word) {
-        return words.id(word).isPresent() ? Optional.empty() : Optional.of(new Problem(pointer, "\"" + word
+        return words().id(word).isPresent() ? Optional.empty() : Optional.of(new Problem(pointer, "\"" + word
                 + "\" is no sensitiser, substance, family or agent that is known", "nearest are "
-                + String.join(", ", words.nearest(word)) + "; name what the safety data sheet names"));
+                + String.join(", ", words().nearest(word)) + "; name what the safety data sheet names"));
     }
 
     /** Every id and name that stands for what these words mean. */
     public Set<String> of(Collection<String> said) {
         Set<String> all = new TreeSet<>();
-        said.forEach(word -> all.addAll(of(words.id(word).orElse(word))));
+        said.forEach(word -> all.addAll(of(words().id(word).orElse(word))));
         return all;
     }
 

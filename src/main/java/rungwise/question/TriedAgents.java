@@ -37,6 +37,17 @@ public final class TriedAgents {
 
     public TriedAgents(KnowledgeBase base) {
         this.base = base;
+    }
+
+    /** Most questions name no try in free words, and need no words. */
+    private Map<String, EverydayProduct> byWords() {
+        if (byWords.isEmpty()) {
+            fill();
+        }
+        return byWords;
+    }
+
+    private void fill() {
         Map<String, EverydayProduct> all = new LinkedHashMap<>();
         base.questionWords().everydayProducts().values().forEach(product -> {
             all.put(WordList.plain(product.name()), product);
@@ -81,7 +92,7 @@ public final class TriedAgents {
     List<EverydayProduct> named(String text) {
         String rest = " " + WordList.plain(text) + " ";
         List<EverydayProduct> named = new ArrayList<>();
-        for (Map.Entry<String, EverydayProduct> one : byWords.entrySet()) {
+        for (Map.Entry<String, EverydayProduct> one : byWords().entrySet()) {
             String words = " " + one.getKey() + " ";
             if (rest.contains(words)) {
                 named.add(one.getValue());

@@ -1,7 +1,6 @@
 package rungwise.rules;
 
 import rungwise.knowledge.Figures;
-import rungwise.knowledge.SurfaceKind;
 import rungwise.knowledge.Trait;
 
 /**
@@ -30,9 +29,9 @@ public record Candidate(Use use, boolean atHand, double filmWithRefining, double
                 + " °C").orElse("");
     }
 
-    /** Takes clear that has to be counted; gel coat is some ten times as thick and no gauge reads it. */
+    /** Takes film that has to be counted. */
     public boolean isOnFilm() {
-        return filmWithRefining > 0 && use.on(Trait.REFINABLE) && use.surface().kind() != SurfaceKind.GEL_COAT;
+        return filmWithRefining > 0 && use.on(Trait.COUNTED_FILM);
     }
 
     public String filmFigures() {
