@@ -27,10 +27,13 @@ public record Surface(String id, String name, String description, SurfaceKind ki
                       double maxPressureBar, Set<Trait> traits, String film, List<String> never,
                       List<String> cautions, List<Polymer> polymers, String wayOut, Basis basis, List<String> sources,
                       Set<SurfaceKind> kinds) {
+    /** Where two windows do not meet nothing fits but what is never used on a vehicle. */
+    private static final Range NO_PH = new Range(0, 0);
+
     public Surface {
         solvents = Sorted.map(solvents);
         kinds = kinds == null || kinds.isEmpty() ? Set.of(kind) : Sorted.set(kinds);
-        traits = counted(kind, traits);
+        traits = withFilm(traits);
         film = film == null ? "" : film;
         never = never == null ? List.of() : List.copyOf(never);
         cautions = cautions == null ? List.of() : List.copyOf(cautions);
@@ -38,13 +41,14 @@ public record Surface(String id, String name, String description, SurfaceKind ki
         sources = sources == null ? List.of() : List.copyOf(sources);
     }
 
-    private static Set<Trait> counted(SurfaceKind kind, Set<Trait> traits) {
-        if (traits == null || !traits.contains(Trait.REFINABLE) || kind == SurfaceKind.GEL_COAT) {
+    /** What can be refined loses film to whatever refines it. */
+    private static Set<Trait> withFilm(Set<Trait> traits) {
+        if (traits == null || !traits.contains(Trait.REFINABLE)) {
             return Sorted.set(traits);
         }
-        Set<Trait> counted = EnumSet.of(Trait.COUNTED_FILM);
-        counted.addAll(traits);
-        return Sorted.set(counted);
+        Set<Trait> more = EnumSet.of(Trait.LOSES_FILM);
+        more.addAll(traits);
+        return Sorted.set(more);
     }
 
     public boolean is(Trait trait) {
@@ -88,7 +92,7 @@ public record Surface(String id, String name, String description, SurfaceKind ki
         double low = Math.max(acidity.from(), other.acidity.from());
         double high = Math.min(acidity.to(), other.acidity.to());
         return new Surface(id.equals(other.id) ? id : id + "+" + other.id, name + ", treated as " + other.name,
-                description, kind == other.kind ? kind : SurfaceKind.PAINT, low <= high ? new Range(low, high) : new Range(7, 7), both,
+                description, kind == other.kind ? kind : SurfaceKind.PAINT, low <= high ? new Range(low, high) : NO_PH, both,
                 Math.min(maxC, other.maxC), mechanical.stricter(other.mechanical),
                 Math.min(hardness, other.hardness), Math.min(maxPressureBar, other.maxPressureBar), all, film,
                 union(never, other.never), union(cautions, other.cautions),

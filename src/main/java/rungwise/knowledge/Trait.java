@@ -48,11 +48,8 @@ public enum Trait {
     LEAD_SUSPECT,
     /** A film that can be levelled and refined, within a budget: the one strength among weaknesses. */
     REFINABLE,
-    /**
-     * Film that is counted in micrometres. It follows from {@link #REFINABLE} on anything but gel coat, which is some ten times
-     * as thick and read by no gauge; beside what cannot be refined it stays, as what goes is still gone.
-     */
-    COUNTED_FILM,
+    /** A film of which clay, pad and paper take something. It follows from {@link #REFINABLE} and, unlike it, stays beside any other surface. */
+    LOSES_FILM,
     /** Painted plastic that gives: its paint holds a softener. */
     FLEXES,
     /** A paint gauge does not read here. */

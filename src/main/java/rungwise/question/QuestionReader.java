@@ -66,8 +66,11 @@ public final class QuestionReader {
         throw new BadQuestion(problems);
     }
 
-    /** A list of things holds things; what is unknown is left out. */
+    /** A list of things holds things; what is unknown is left out. Empty text would be read as nothing where a number belongs. */
     private static void nulls(JsonNode tree, String at, List<Problem> empty) {
+        if (tree.isString() && tree.stringValue().chars().allMatch(c -> c <= ' ')) {
+            empty.add(new Problem(at, "it says nothing", "say what it is, or leave it out"));
+        }
         for (int i = 0; tree.isArray() && i < tree.size(); i++) {
             if (tree.get(i).isNull()) {
                 empty.add(new Problem(at + "/" + i, "null is nothing that a list can hold", "leave it out"));
@@ -203,9 +206,7 @@ public final class QuestionReader {
     }
 
     private void text(String pointer, String text) {
-        if (text.isBlank()) {
-            problems.add(new Problem(pointer, "it says nothing", "name what was used, or leave it out"));
-        } else if (!PlainText.isPlain(text)) {
+        if (!PlainText.isPlain(text)) {
             problems.add(new Problem(pointer, "it holds a character that nobody sees", "use plain text"));
         }
     }

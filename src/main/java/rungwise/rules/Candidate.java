@@ -1,6 +1,7 @@
 package rungwise.rules;
 
 import rungwise.knowledge.Figures;
+import rungwise.knowledge.SurfaceKind;
 import rungwise.knowledge.Trait;
 
 /**
@@ -29,9 +30,9 @@ public record Candidate(Use use, boolean atHand, double filmWithRefining, double
                 + " °C").orElse("");
     }
 
-    /** Takes film that has to be counted. */
+    /** Takes clear that has to be counted; gel coat alone is some ten times as thick and no gauge reads it. */
     public boolean isOnFilm() {
-        return filmWithRefining > 0 && use.on(Trait.COUNTED_FILM);
+        return filmWithRefining > 0 && use.on(Trait.LOSES_FILM) && use.surface().kind() != SurfaceKind.GEL_COAT;
     }
 
     public String filmFigures() {
