@@ -23,7 +23,7 @@ import rungwise.knowledge.SolventColumn;
 import rungwise.knowledge.Surface;
 import rungwise.knowledge.SurfaceKind;
 import rungwise.knowledge.Trait;
-import rungwise.ladder.Answer;
+import rungwise.answer.Answer;
 import rungwise.rules.Bar;
 import rungwise.rules.Conclusions;
 import rungwise.rules.Gated;
