@@ -261,6 +261,7 @@ final class AnswerText {
         return switch (with) {
             case "spent" -> "used up here";
             case "next_visit" -> "open again at the next visit";
+            case "ask_product" -> "open once it is known what was put on it";
             case "buy" -> "open once it is bought";
             case "gauge" -> "open with a gauge reading";
             case "another_worker" -> "open for another worker";

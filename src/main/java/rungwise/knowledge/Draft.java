@@ -79,6 +79,6 @@ record Draft(List<Entry> entries, Optional<Set<String>> usedElsewhere, Set<Kind>
                 new Decisions(items(Kind.DECISION, Decision.class)), new Assumptions(items(Kind.ASSUMPTION, Assumption.class)),
                 new Signs(items(Kind.EVIDENCE_STRENGTH, EvidenceStrength.class), items(Kind.SIGN_GROUP, SignGroup.class),
                         items(Kind.CHECK, Inspection.class), items(Kind.FREQUENCY, Frequency.class)),
-                List.copyOf(items(Kind.WAIVER, Waiver.class).values()));
+                List.copyOf(items(Kind.WAIVER, Waiver.class).values()), QuestionWords.of(this));
     }
 }

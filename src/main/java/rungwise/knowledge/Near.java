@@ -34,7 +34,7 @@ public final class Near {
     }
 
     /** Levenshtein's distance. */
-    static int distance(String one, String two) {
+    public static int distance(String one, String two) {
         int[] row = new int[two.length() + 1];
         for (int j = 0; j <= two.length(); j++) {
             row[j] = j;

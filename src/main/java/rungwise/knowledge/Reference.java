@@ -57,6 +57,13 @@ record Reference(Kind from, String path, Kind to) {
                     new Reference(Kind.OBSERVATION, "strength", Kind.EVIDENCE_STRENGTH),
                     new Reference(Kind.OBSERVATION, "otherwise", Kind.EVIDENCE_STRENGTH),
                     new Reference(Kind.OBSERVATION, "implies/*", Kind.OBSERVATION),
+                    new Reference(Kind.METHOD, "doneBy", Kind.DONE),
+                    new Reference(Kind.GATE, "opens/done", Kind.DONE),
+                    new Reference(Kind.PLACE, "sign", Kind.OBSERVATION),
+                    new Reference(Kind.PRIOR_DAMAGE, "treatAs", Kind.SURFACE),
+                    new Reference(Kind.FINISH_PROTECTION, "treatAs", Kind.SURFACE),
+                    new Reference(Kind.EVERYDAY_PRODUCT, "family", Kind.FAMILY),
+                    new Reference(Kind.SENSITISER, "families/*", Kind.FAMILY),
                     new Reference(Kind.CHECK, "method", Kind.METHOD),
                     new Reference(Kind.FREQUENCY, "contaminants/*", Kind.CONTAMINANT)),
             Kind.all().map(kind -> new Reference(kind, "sources/*", Kind.SOURCE))).toList();

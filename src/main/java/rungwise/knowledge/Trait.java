@@ -44,8 +44,10 @@ public enum Trait {
     PIGMENT_ON_TOP,
     /** May hold lead or chromate pigment. */
     LEAD_SUSPECT,
-    /** A film that can be levelled and refined, within a budget. */
+    /** A film that can be levelled and refined, within a budget: the one strength among weaknesses. */
     REFINABLE,
+    /** A film of which clay, pad and paper take something. It follows from {@link #REFINABLE} and, unlike it, stays beside any other surface. */
+    LOSES_FILM,
     /** Painted plastic that gives: its paint holds a softener. */
     FLEXES,
     /** A paint gauge does not read here. */

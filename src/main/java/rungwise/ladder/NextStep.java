@@ -11,6 +11,7 @@ import rungwise.knowledge.KnowledgeBase;
 import rungwise.knowledge.Method;
 import rungwise.knowledge.Trait;
 import rungwise.rules.Ahead;
+import rungwise.rules.Attempt;
 import rungwise.rules.Bar;
 import rungwise.rules.Clash;
 import rungwise.rules.Cleared;
@@ -50,7 +51,7 @@ public record NextStep(Concluded<Next> said, List<Concluded<Gated>> gates, List<
         List<Concluded<Gated>> gates = List.of();
         List<Concluded<Clash>> bridges = List.of();
         if (!situation.isStopped()) {
-            situation.facts().stream().filter(f -> f instanceof Deposit || f instanceof Treated)
+            situation.facts().stream().filter(f -> f instanceof Deposit || f instanceof Treated || f instanceof Attempt)
                     .forEach(facts::add);
             waiting(ladder).forEach(facts::add);
             facts.add(new Left(ladder.rungs().size(), ladder.slow().size(), ladder.slow().isEmpty() ? "" : ladder.slow().get(0).id(),

@@ -13,6 +13,7 @@ import rungwise.knowledge.Agent;
 import rungwise.knowledge.KnowledgeBase;
 import rungwise.knowledge.Method;
 import rungwise.knowledge.Tool;
+import rungwise.question.TriedAgents;
 import rungwise.rules.After;
 import rungwise.rules.Because;
 import rungwise.rules.Chemistry;
@@ -77,8 +78,11 @@ public record Sequence(Map<String, Map<String, List<Because>>> earlierOf, Map<St
                 }
             }
         }
+        // what was tried before the shop began comes first, and never after
+        List<Agent> brought = TriedAgents.everyday(base);
+        brought.forEach(first -> agents.forEach(then -> facts.add(new Meeting(first, then))));
         List<Tool> lighting = base.tools().values().stream().filter(Tool::ignites).toList();
-        agents.forEach(agent -> lighting.forEach(tool -> facts.add(new Ignition(agent, tool))));
+        Stream.concat(agents.stream(), brought.stream()).forEach(agent -> lighting.forEach(tool -> facts.add(new Ignition(agent, tool))));
         return facts;
     }
 

@@ -1,7 +1,6 @@
 package rungwise.ladder;
 
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -9,16 +8,17 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
-import rungwise.knowledge.Agent;
 import rungwise.knowledge.AssumptionId;
 import rungwise.knowledge.Assumptions;
 import rungwise.knowledge.Contaminant;
 import rungwise.knowledge.DecisionId;
 import rungwise.knowledge.Decisions;
 import rungwise.knowledge.KnowledgeBase;
-import rungwise.knowledge.Method;
+import rungwise.knowledge.Place;
 import rungwise.knowledge.Surface;
 import rungwise.question.Question;
+import rungwise.question.Sensitisation;
+import rungwise.question.TriedAgents;
 import rungwise.rules.Assume;
 import rungwise.rules.Attempt;
 import rungwise.rules.Bay;
@@ -28,6 +28,7 @@ import rungwise.rules.Colour;
 import rungwise.rules.Concluded;
 import rungwise.rules.Conclusion;
 import rungwise.rules.Conclusions;
+import rungwise.rules.Covering;
 import rungwise.rules.Deposit;
 import rungwise.rules.FlushFirst;
 import rungwise.rules.Ground;
@@ -36,6 +37,7 @@ import rungwise.rules.Happening;
 import rungwise.rules.Hold;
 import rungwise.rules.MightBe;
 import rungwise.rules.Missing;
+import rungwise.rules.OldDamage;
 import rungwise.rules.PaintAge;
 import rungwise.rules.Panel;
 import rungwise.rules.Person;
@@ -47,6 +49,7 @@ import rungwise.rules.Spread;
 import rungwise.rules.TreatAs;
 import rungwise.rules.Treated;
 import rungwise.rules.Warmth;
+import rungwise.rules.Where;
 import rungwise.science.Belief;
 import rungwise.science.HeatIndex;
 import rungwise.science.PanelTemperature;
@@ -85,8 +88,10 @@ public record Situation(Question question, List<Suspect> suspects, Map<String, D
                 others.put(id, weight);
             }
         });
-        Surface asked = asked(question, base);
-        Panel panel = panel(question, base.assumptions());
+        Surface named = asked(question, base);
+        Optional<Place> place = question.facts().place().map(base.questionWords().places()::get);
+        Surface asked = place.map(named::at).orElse(named);
+        Panel panel = panel(question, place, base.assumptions());
         List<Attempt> attempts = attempts(question, base);
         List<Object> facts = new ArrayList<>();
         suspects.forEach(s -> facts.add(s.deposit()));
@@ -97,7 +102,11 @@ public record Situation(Question question, List<Suspect> suspects, Map<String, D
         question.observations().forEach(o -> facts.add(new Seen(base.observations().get(o))));
         question.circumstances().forEach(c -> facts.add(new Happening(base.circumstances().get(c))));
         spread(question.extent()).ifPresent(area -> facts.add(new Spread(area)));
-        question.workers().forEach(w -> facts.add(new Person(level(w.level()), new HashSet<>(w.sensitisedTo()))));
+        place.ifPresent(p -> facts.add(new Where(p)));
+        question.facts().protection().ifPresent(p -> facts.add(new Covering(base.questionWords().protections().get(p))));
+        question.facts().priorDamage().forEach(d -> facts.add(new OldDamage(base.questionWords().priorDamage().get(d))));
+        Sensitisation sensitisation = new Sensitisation(base);
+        question.workers().forEach(w -> facts.add(new Person(level(w.level()), sensitisation.of(w.sensitisedTo()))));
         facts.add(new Ground(asked, !question.surface().contains(Question.UNKNOWN)));
         facts.add(decisions);
         Conclusions derived = revision.book().run(Phase.DERIVE, facts);
@@ -167,12 +176,12 @@ public record Situation(Question question, List<Suspect> suspects, Map<String, D
         return strictest;
     }
 
-    private static Panel panel(Question question, Assumptions assumptions) {
+    private static Panel panel(Question question, Optional<Place> place, Assumptions assumptions) {
         Question.Setting setting = question.setting();
         String sun = setting.sun().orElseGet(() -> assumptions.word(AssumptionId.SUN));
         double worked = PanelTemperature.celsius(setting.airC().orElseGet(() -> assumptions.value(AssumptionId.AIR_TEMPERATURE)), sun,
                 PanelTemperature.absorption(question.facts().colour().orElseGet(() -> assumptions.word(AssumptionId.PANEL_COLOUR))),
-                setting.windMs(), PanelTemperature.facing(question.facts().place().orElse(Question.UNKNOWN)));
+                setting.windMs(), place.map(Place::faces).orElse(PanelTemperature.Facing.VERTICAL));
         return new Panel(setting.panelC().orElse(worked), setting.panelC().isPresent(), sun.equals("direct"), setting.windMs());
     }
 
@@ -225,16 +234,11 @@ public record Situation(Question question, List<Suspect> suspects, Map<String, D
 
     private static List<Attempt> attempts(Question question, KnowledgeBase base) {
         List<Attempt> attempts = new ArrayList<>();
+        TriedAgents agents = new TriedAgents(base);
         for (Question.Tried tried : question.tried()) {
-            Optional<Method> method = tried.method().map(base.methods()::get);
-            Agent agent = method.map(base::agentOf)
-                    .or(() -> tried.substance().map(base.agents()::get))
-                    .orElse(Agent.NONE);
-            attempts.add(new Attempt(
-                    tried.method().or(tried::substance).or(tried::text).orElse("something"),
-                    method.map(Method::family).orElse(agent.family()), agent, tried.outcome(),
+            agents.of(tried).forEach(b -> attempts.add(new Attempt(b.name(), b.family(), b.agent(), tried.outcome(),
                     tried.times(), tried.dwellMinutes() * tried.times(), tried.hoursAgo(),
-                    !tried.signs().isEmpty(), tried.counts()));
+                    !tried.signs().isEmpty(), tried.counts(), b.told())));
         }
         return attempts;
     }

@@ -1,4 +1,4 @@
-package rungwise.ladder;
+package rungwise.question;
 
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
@@ -6,8 +6,6 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import rungwise.Base;
 import rungwise.knowledge.Mappers;
-import rungwise.question.BadQuestion;
-import rungwise.question.QuestionReader;
 
 class QuestionReaderTest {
     @ParameterizedTest
@@ -17,6 +15,8 @@ class QuestionReaderTest {
             {"facts": {"clearMicrons": "thin"}} | /facts/clearMicrons: the text "thin" stands here; write a number
             {"facts": {"refinished": "maybe"}}  | /facts/refinished: the text "maybe" stands here; write true or false
             {"setting": {"airC": {}}}      | /setting/airC: an object stands here; write a number
+            {"facts": {"clearMicrons": " "}} | /facts/clearMicrons: it says nothing
+            {"setting": {"airC": ""}}      | /setting/airC: it says nothing
             {"shelf": "clay_fine"}         | /shelf: the text "clay_fine" stands here; write a list
             {"tried": ["clay_fine"]}       | /tried/0: the text "clay_fine" stands here; write an object with fields out of method,
             {"contaminant": ["tar_spot"]}  | /contaminant: a list stands here; write text
