@@ -11,7 +11,6 @@ import rungwise.knowledge.Range;
 import rungwise.knowledge.Reactive;
 import rungwise.knowledge.SolventColumn;
 import rungwise.knowledge.Surface;
-import rungwise.knowledge.SurfaceKind;
 import rungwise.knowledge.Tool;
 import rungwise.knowledge.ToolKind;
 import rungwise.knowledge.Trait;
@@ -115,11 +114,6 @@ public record Use(Method method, Agent agent, Tool tool, Surface surface) {
                 && tool.kind() != ToolKind.CLAY;
     }
 
-    /** Whether there is paint here, or a film with paint beneath it. */
-    public boolean isOnPaint() {
-        return surface.mayBe(SurfaceKind.PAINT) || surface.mayBe(SurfaceKind.FILM);
-    }
-
     /** Water, steam or chemistry goes on with it; powder and warm air do not wet. */
     public boolean isWet() {
         return agent.isWet();
@@ -135,20 +129,10 @@ public record Use(Method method, Agent agent, Tool tool, Surface surface) {
         return isWet() && (method.floods() || toolIs(ToolKind.JET) || toolIs(ToolKind.SUCTION) || toolIs(ToolKind.HEAT));
     }
 
-    /** A fifth or more of it is petroleum. */
-    public boolean isPetroleum() {
-        return agent.percentIn(SolventColumn.ALIPHATIC) >= 20;
-    }
-
     /** The most of one solvent of a column, in percent, however little: less than counts as a solvent among it. */
     public double mostPercent(SolventColumn column) {
         return agent.solvents().entrySet().stream().filter(s -> s.getKey().column() == column)
                 .mapToDouble(Map.Entry::getValue).max().orElse(0);
-    }
-
-    /** Takes off by grinding or dragging; a polish that evens a mark is not meant. */
-    public boolean scours() {
-        return toolIs(ToolKind.CLAY) || tool.kind().abrades() && !toolIs(ToolKind.POLISH);
     }
 
     public boolean isWetChemistry() {
