@@ -114,11 +114,6 @@ public record Use(Method method, Agent agent, Tool tool, Surface surface) {
                 && tool.kind() != ToolKind.CLAY;
     }
 
-    /** Water, steam or chemistry goes on with it; powder and warm air do not wet. */
-    public boolean isWet() {
-        return agent.isWet();
-    }
-
     /** Minutes that a wet pack lies on it; 0 where none does. */
     public double packMinutes() {
         return method.mechanism() == Mechanism.HYDRATE ? method.dwell().to() : 0;
@@ -126,17 +121,13 @@ public record Use(Method method, Agent agent, Tool tool, Surface surface) {
 
     /** Water is run over it, shot at it, or driven in and sucked out again. */
     public boolean runsWater() {
-        return isWet() && (method.floods() || toolIs(ToolKind.JET) || toolIs(ToolKind.SUCTION) || toolIs(ToolKind.HEAT));
+        return agent.isWet() && (method.floods() || toolIs(ToolKind.JET) || toolIs(ToolKind.SUCTION) || toolIs(ToolKind.HEAT));
     }
 
     /** The most of one solvent of a column, in percent, however little: less than counts as a solvent among it. */
     public double mostPercent(SolventColumn column) {
         return agent.solvents().entrySet().stream().filter(s -> s.getKey().column() == column)
                 .mapToDouble(Map.Entry::getValue).max().orElse(0);
-    }
-
-    public boolean isWetChemistry() {
-        return agent.isChemistry();
     }
 
     public boolean isFamily(String family) {
