@@ -7,6 +7,9 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -122,9 +125,31 @@ class CompletenessTest {
         breaks.none();
     }
 
+    /** What was used up opens again with the next visit: who says "never" of it has put it in the easiest place. */
+    @Test
+    void a_try_makes_nothing_a_never() {
+        Breaks breaks = new Breaks("14 a try makes nothing a never");
+        for (Question q : SPOTS) {
+            Placed before = Placed.named(q);
+            for (String method : before.ids()) {
+                Placed after = Placed.named(new Made(q).tried(List.of(tried(method, "no-change"))).made());
+                Set<String> more = at(after, Placed.Place.NEVER);
+                more.removeAll(at(before, Placed.Place.NEVER));
+                breaks.look(after, true, more.stream().map(m -> m + " is never used once " + (m.equals(method) ? "it" : "another")
+                        + " was tried").toList());
+            }
+        }
+        breaks.none();
+    }
+
+    private static Set<String> at(Placed answer, Placed.Place place) {
+        return answer.left().stream().filter(l -> l.place() == place).map(Placed.Left::method).collect(Collectors.toCollection(TreeSet::new));
+    }
+
     @AfterAll
     static void every_place_was_met() {
         System.out.println("law 14: " + REMOVERS.size() + " removers, places " + SEEN);
+        assertThat(SEEN.keySet()).containsExactlyInAnyOrder(Placed.Place.values());
     }
 
     /** What the check sees when there is something to see. */
