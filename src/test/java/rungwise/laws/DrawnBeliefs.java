@@ -6,8 +6,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
 import java.util.TreeMap;
-import net.jqwik.api.Arbitraries;
-import net.jqwik.api.Arbitrary;
 import rungwise.Base;
 import rungwise.knowledge.Contaminant;
 import rungwise.knowledge.KnowledgeBase;
@@ -20,7 +18,7 @@ final class DrawnBeliefs {
     private DrawnBeliefs() {
     }
 
-    /** A question without a name and what it may be. */
+    /** A question without a name, and what it may be. */
     record Case(Map<String, Double> belief, Question question) {
         Placed answer() {
             return Placed.over(belief, question);
@@ -37,14 +35,6 @@ final class DrawnBeliefs {
     }
 
     /** A third of them after one to three tries. */
-    static Arbitrary<Case> any() {
-        return Arbitraries.randomValue(DrawnBeliefs::any);
-    }
-
-    static Arbitrary<Case> untried() {
-        return Arbitraries.randomValue(DrawnBeliefs::untried);
-    }
-
     static Case any(Random random) {
         Case drawn = untried(random);
         return random.nextInt(3) == 0 ? tried(random, drawn) : drawn;
@@ -75,7 +65,7 @@ final class DrawnBeliefs {
         }
         double sum = weights.values().stream().mapToDouble(w -> w).sum();
         weights.replaceAll((id, w) -> w / sum);
-        Question q = DrawnQuestions.fresh(random);
+        Question q = DrawnQuestions.drawn(random);
         return new Case(weights, Placed.nameless(new Made(q).surface(List.of(surface)).circumstances(List.of()).made()));
     }
 
