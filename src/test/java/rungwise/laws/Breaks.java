@@ -15,6 +15,7 @@ import rungwise.knowledge.Figures;
  */
 final class Breaks {
     private static final int SHOWN = 12;
+    private static final int LEAST_PERCENT = 30;
     private final String law;
     private final Map<String, Kind> kinds = new TreeMap<>();
     private final AtomicLong looked = new AtomicLong();
@@ -73,6 +74,12 @@ final class Breaks {
         String told = "law " + law + ": " + broken + " answers break it; " + real + " of " + looked + " put it to the test";
         System.out.println(told);
         assertThat(shown()).as(told + ", in " + kinds.size() + " ways").isEmpty();
+    }
+
+    /** None, and in at least three of ten answers there could have been one. */
+    void noneOfEnough() {
+        none();
+        assertThat(percent()).as("answers that put law %s to the test, in percent", law).isGreaterThanOrEqualTo(LEAST_PERCENT);
     }
 
     /** The most frequent kinds. */

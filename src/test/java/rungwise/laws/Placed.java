@@ -61,6 +61,18 @@ record Placed(Question question, Map<String, Double> belief, Optional<String> st
             return new Offer(method, visit, grades, key, other, minutes, because, bridges, protection, gates, follows, corrections);
         }
 
+        Offer reasoned(List<Because> others) {
+            return new Offer(method, visit, grades, key, chance, minutes, others, bridges, protection, gates, follows, corrections);
+        }
+
+        Offer sortedBy(List<Object> other) {
+            return new Offer(method, visit, grades, other, chance, minutes, because, bridges, protection, gates, follows, corrections);
+        }
+
+        Offer onVisit(int other) {
+            return new Offer(method, other, grades, key, chance, minutes, because, bridges, protection, gates, follows, corrections);
+        }
+
         Offer protectedBy(Set<String> items) {
             return new Offer(method, visit, grades, key, chance, minutes, because, bridges, items, gates, follows, corrections);
         }
@@ -269,6 +281,11 @@ record Placed(Question question, Map<String, Double> belief, Optional<String> st
     /** The same with all but one place. */
     Placed leaving(List<Left> others) {
         return new Placed(question, belief, stop, next, rungs, alternatives, others, before, after, wayOut, expected, said);
+    }
+
+    /** The same, saying something else. */
+    Placed saying(List<Said> others) {
+        return new Placed(question, belief, stop, next, rungs, alternatives, left, before, after, wayOut, expected, others);
     }
 
     /** The methods that a reason's figures name, by id or by name. */
