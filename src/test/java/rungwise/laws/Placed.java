@@ -61,6 +61,10 @@ record Placed(Question question, Map<String, Double> belief, Optional<String> st
             return new Offer(method, visit, grades, key, other, minutes, because, bridges, protection, gates, follows, corrections);
         }
 
+        Offer of(String other) {
+            return new Offer(other, visit, grades, key, chance, minutes, because, bridges, protection, gates, follows, corrections);
+        }
+
         Offer reasoned(List<Because> others) {
             return new Offer(method, visit, grades, key, chance, minutes, others, bridges, protection, gates, follows, corrections);
         }
