@@ -66,6 +66,10 @@ final class Breaks {
         return looked.get() == 0 ? 0 : 100 * real.get() / looked.get();
     }
 
+    long broken() {
+        return broken.get();
+    }
+
     long real() {
         return real.get();
     }

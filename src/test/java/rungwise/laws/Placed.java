@@ -142,8 +142,16 @@ record Placed(Question question, Map<String, Double> belief, Optional<String> st
     }
 
     static Placed over(Believed belief, Question question) {
-        Question unnamed = nameless(question);
-        return of(new SpotAdvisor(Base.advisor(), unnamed, ChanceTable.PRIOR).answer(belief), belief.now());
+        return over(belief, question, ChanceTable.PRIOR);
+    }
+
+    static Placed over(Believed belief, Question question, ChanceTable learned) {
+        return of(new SpotAdvisor(Base.advisor(), nameless(question), learned).answer(belief), belief.now());
+    }
+
+    /** The answer of a shop that has tried before. */
+    static Placed learned(Question question, ChanceTable learned) {
+        return of(Base.advisor().answer(question, false, learned));
     }
 
     static Question nameless(Question q) {

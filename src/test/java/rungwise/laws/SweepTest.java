@@ -132,11 +132,17 @@ class SweepTest {
         say(answer, "2 around", Checks.barredButAround(answer, Checks.barredBeyondTries(answer)));
         say(answer, "8 because", Checks.unreasoned(answer));
         say(answer, "9 protection", Checks.unprotected(answer));
-        Placed placed = Placed.of(answer);
+        if (answer.question().setting().panelC().orElse(0) == PANELS[0]) {
+            reasonsAndVisits(Placed.of(answer));
+        }
+    }
+
+    /** What no panel temperature changes. */
+    private void reasonsAndVisits(Placed placed) {
         nowhere.look(placed, !placed.said().isEmpty(), Reasons.unresolved(placed));
         silent.look(placed, !Reasons.moved(placed).isEmpty(), Reasons.silentWaits(placed));
         absent.look(placed, !Reasons.again(placed).isEmpty(), Reasons.absentTwins(placed));
-        floods.look(placed, !Wetting.drains(KNOWN.surfaces().get(answer.question().surface().get(0))), Wetting.floods(placed));
+        floods.look(placed, !Wetting.drains(KNOWN.surfaces().get(placed.question().surface().get(0))), Wetting.floods(placed));
         together.look(placed, visits.hasSuch(placed), visits.together(placed));
         needless.look(placed, placed.rungs().stream().anyMatch(r -> r.visit() > 1), visits.needless(placed));
     }
