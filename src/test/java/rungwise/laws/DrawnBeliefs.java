@@ -3,7 +3,6 @@ package rungwise.laws;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Random;
 import java.util.TreeMap;
 import rungwise.Base;

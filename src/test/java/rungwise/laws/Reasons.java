@@ -40,10 +40,6 @@ final class Reasons {
         return found;
     }
 
-    static boolean isFound(String id) {
-        return FOUND.contains(id);
-    }
-
     /** Reasons behind whose id there is nothing. */
     static List<String> unresolved(Placed answer) {
         Set<String> nowhere = new TreeSet<>();
