@@ -186,21 +186,22 @@ public sealed interface Answer permits LadderAnswer, StoppedAnswer {
     /**
      * A step around the rungs.
      *
+     * @param forRungs methods that need it; empty = the whole job does
      * @param dilution how its agent is mixed, where it has one
      * @param onDry    it goes onto a dry panel, before any water
      * @param watch    what to read while it works
      * @param rinse    where it rinses chemistry off: how much is enough
      * @param wear     what agent, tool and technique demand
      */
-    public record Around(String step, String text, Optional<String> dilution, boolean onDry, Optional<String> watch,
+    public record Around(String step, String text, List<String> forRungs, Optional<String> dilution, boolean onDry, Optional<String> watch,
                          Optional<Rinse> rinse, List<String> wear, List<Because> because) {
         public Around(String step, String text, List<Because> because) {
-            this(step, text, Optional.empty(), false, Optional.empty(), Optional.empty(), List.of(), because);
+            this(step, text, List.of(), Optional.empty(), false, Optional.empty(), Optional.empty(), List.of(), because);
         }
 
         /** The same step, said otherwise. */
         Around saying(String otherwise, Optional<Rinse> enough, List<Because> reasons) {
-            return new Around(step, otherwise, dilution, onDry, watch, enough, wear, reasons);
+            return new Around(step, otherwise, forRungs, dilution, onDry, watch, enough, wear, reasons);
         }
     }
 

@@ -50,7 +50,7 @@ final class StepWriter {
         String dilution = step.dilution().isEmpty() ? method.map(base::agentOf).map(Agent::dilution).orElse("") : step.dilution();
         List<String> wear = method.stream().flatMap(m -> Stream.of(base.agentOf(m).ppe(), base.toolOf(m).ppe(), m.ppe()))
                 .flatMap(List::stream).distinct().toList();
-        return new Answer.Around(step.name(), step.text(), Optional.of(dilution).filter(d -> !d.isEmpty()), step.onDry(),
+        return new Answer.Around(step.name(), step.text(), step.rungs(), Optional.of(dilution).filter(d -> !d.isEmpty()), step.onDry(),
                 Optional.of(step.watch()).filter(w -> !w.isEmpty()), step.name().equals(RINSES_OFF)
                 ? rinses.after(ladder.rungs().stream().map(Choice::use).map(u -> u.agent()).toList()) : Optional.empty(), wear,
                 asked.because());
@@ -85,7 +85,7 @@ final class StepWriter {
     private Answer.Around waiting(Answer.Around step, String opens) {
         List<Because> because = Stream.concat(around.barsOf(step.step()).stream().map(Concluded::because), step.because().stream()).toList();
         return new Answer.Around(opens, texts.say("step.once", "until", texts.say("until." + opens.replace(' ', '-')), "step", step.text()),
-                step.dilution(), step.onDry(), step.watch(), step.rinse(), step.wear(), because);
+                step.forRungs(), step.dilution(), step.onDry(), step.watch(), step.rinse(), step.wear(), because);
     }
 
     private Answer.Around both(Answer.Around one, Answer.Around other) {

@@ -26,9 +26,9 @@ import rungwise.rules.Because;
 /** What a law finds wrong with an answer; nothing where it holds. */
 final class Checks {
     /** Steps that take an agent off again. */
-    private static final Set<String> TAKES_RESIDUE = Set.of("neutral_rewash", "flood_rinse", "wipe_off", "damp_microfibre",
+    static final Set<String> TAKES_RESIDUE = Set.of("neutral_rewash", "flood_rinse", "wipe_off", "damp_microfibre",
             "hot_extraction");
-    private static final Set<String> WAITS = Set.of("cool", "warm", "shade", "cool and shade", "shade and warm");
+    static final Set<String> WAITS = Set.of("cool", "warm", "shade", "cool and shade", "shade and warm");
 
     private Checks() {
     }

@@ -370,7 +370,7 @@ class DrawnLawsTest {
         count("13 film", real);
     }
 
-    private static Map<String, Question> withoutOneFact(Question q) {
+    static Map<String, Question> withoutOneFact(Question q) {
         Question.Facts f = q.facts();
         Map<String, Question> less = new TreeMap<>();
         if (f.totalFilmMicrons().isPresent()) {

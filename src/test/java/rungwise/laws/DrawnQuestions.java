@@ -82,7 +82,7 @@ final class DrawnQuestions {
         return q;
     }
 
-    private static Question drawn(Random r) {
+    static Question drawn(Random r) {
         String contaminant = pick(r, KNOWN.contaminants().keySet());
         int days = r.nextBoolean() ? r.nextInt(12) : r.nextInt(401);
         List<String> surface = r.nextInt(12) == 0 ? List.of("unknown")

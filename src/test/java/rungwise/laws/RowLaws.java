@@ -101,7 +101,7 @@ final class RowLaws {
         };
     }
 
-    /** Laws of one answer: 1, 2, 8, 9, 13 and of 7 what follows. */
+    /** Laws of one answer: 1, 2, 8, 9, 13, 14 and of 7 what follows. */
     private void alone(Answer answer, Map<String, List<String>> wrong) {
         Set<String> barred = Checks.barred(answer);
         boolean real = !answer.rungs().isEmpty();
@@ -117,6 +117,8 @@ final class RowLaws {
         say(wrong, "8 because", Checks.unreasoned(answer));
         judged("9", real);
         say(wrong, "9 protection", Checks.unprotected(answer));
+        judged("14", real);
+        say(wrong, "14 one place each", CompletenessTest.misplaced(Placed.of(answer)));
         judged("13", answer.rungs().stream().anyMatch(r -> r.severity().filmMicrons() >= 0.3));
         say(wrong, "13 film", Checks.overBudget(answer));
     }

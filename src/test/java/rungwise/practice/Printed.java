@@ -6,8 +6,8 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import rungwise.Base;
+import rungwise.answer.Answer;
 import rungwise.knowledge.Mappers;
-import rungwise.ladder.Answer;
 import rungwise.question.QuestionReader;
 import tools.jackson.databind.JsonNode;
 
