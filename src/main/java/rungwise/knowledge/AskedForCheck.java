@@ -6,12 +6,13 @@ import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
 
-/** Every figure that the program asks for by id is there, and none that nothing asks for. */
+/** Every figure and mechanism that the program asks for by id is there, and none that nothing asks for. */
 final class AskedForCheck implements Check {
     @Override
     public List<Fault> faults(Draft draft) {
         List<Fault> faults = new ArrayList<>(held(draft, Kind.DECISION, Arrays.stream(DecisionId.values()).map(DecisionId::id).toList()));
         faults.addAll(held(draft, Kind.ASSUMPTION, Arrays.stream(AssumptionId.values()).map(AssumptionId::id).toList()));
+        faults.addAll(held(draft, Kind.MECHANISM, Arrays.stream(Mechanism.values()).map(Mechanism::id).toList()));
         return faults;
     }
 

@@ -33,6 +33,7 @@ enum Kind {
     NOT_FOLLOWED("words/not-followed.yaml", "word", Word.class),
     STEP("words/steps.yaml", "word", Word.class),
     WAIVER("waivers.yaml", "waiver", Waiver.class),
+    MECHANISM("mechanisms.yaml", "mechanism", MechanismWord.class),
     DECISION("decisions.yaml", "decision", Decision.class),
     ASSUMPTION("assumptions.yaml", "assumption", Assumption.class);
 
@@ -53,7 +54,7 @@ enum Kind {
 
     /** Whether the program asks for its entries by id, so that it can do without none of them. */
     boolean isAskedFor() {
-        return this == DECISION || this == ASSUMPTION;
+        return this == DECISION || this == ASSUMPTION || this == MECHANISM;
     }
 
     boolean holds(String file) {
