@@ -14,13 +14,13 @@ public final class Tiny {
     }
 
     /**
-     * With the real figures by which everything is decided, as the program asks for every one of them; without what was
+     * With the real figures by which everything is decided and the real mechanisms, as the program asks for every one of them; without what was
      * read for them, as the tiny base has other sources.
      */
     public static Map<String, String> files() {
         Map<String, String> files = new TreeMap<>(KnowledgeFiles.inFolder(BROKEN.resolve("_valid")));
         Map<String, String> known = KnowledgeFiles.builtIn("knowledge");
-        List.of("decisions.yaml", "assumptions.yaml").forEach(name -> files.put(name, known.get(name)
+        List.of("decisions.yaml", "assumptions.yaml", "mechanisms.yaml").forEach(name -> files.put(name, known.get(name)
                 .replaceAll("\n  sources: .*", "").replace("basis: published", "basis: memory")));
         return files;
     }

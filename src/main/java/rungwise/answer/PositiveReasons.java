@@ -13,6 +13,7 @@ import rungwise.ladder.Likely;
 import rungwise.rules.Because;
 import rungwise.rules.Reason;
 import rungwise.text.Figure;
+import rungwise.workup.Working;
 
 /** What a product does to this deposit on this surface, and why it stands before the next one. */
 final class PositiveReasons {
@@ -45,18 +46,17 @@ final class PositiveReasons {
         }
         Optional<Contaminant.Override> override = contaminant.overrides().stream()
                 .filter(o -> o.methods().contains(choice.id())).findFirst();
-        override.ifPresentOrElse(o -> figures.add(Figure.of("why", o.why())), () -> {
-                    figures.add(Figure.of("worksBy", choice.method().mechanism().name().toLowerCase(java.util.Locale.ROOT).replace('_', ' ')));
-                    figures.add(Figure.of("heldBy", (contaminant.bond().changes() ? contaminant.bond().fresh() + ", later "
-                            + contaminant.bond().hardened() : contaminant.bond().hardened()).replace('_', ' ')));
-                });
+        String bond = ladder.hardened() > 0.5 ? contaminant.bond().hardened() : contaminant.bond().fresh();
+        Because works = override.map(o -> new Because(Reason.contaminant(contaminant), List.of(Figure.of("why", o.why())), o.sources()))
+                .orElseGet(() -> Working.of(base, choice.use(), contaminant, bond));
+        figures.addAll(works.figures());
         figures.add(Figure.of("chanceFresh", Figures.thousandths(likely.ifFresh())));
         figures.add(Figure.of("chanceHardened", Figures.thousandths(likely.ifHardened())));
         if (likely.learned()) {
             figures.add(Figure.of("tries", Figures.thousandths(likely.triesFresh() + likely.triesHardened())));
         }
-        return new Because(likely.learned() ? Reason.decision(base.decisions().of(DecisionId.LEARNT_HERE)) : Reason.contaminant(contaminant),
-                figures, override.map(Contaminant.Override::sources).orElse(List.of()));
+        return new Because(likely.learned() ? Reason.decision(base.decisions().of(DecisionId.LEARNT_HERE)) : works.reason(), figures,
+                works.sources());
     }
 
     /** The first field of the order in which the two differ. */

@@ -54,6 +54,8 @@ public final class Book {
         base.agents().values().forEach(a -> pages.add(agent.of(a)));
         RulePage rule = new RulePage(within);
         rules.values().forEach(r -> pages.add(rule.of(r, cases.map(c -> c.of(r.id())))));
+        MechanismPage mechanism = new MechanismPage(base, within);
+        base.mechanisms().values().forEach(m -> pages.add(mechanism.of(m)));
         FigurePage figure = new FigurePage(within);
         base.decisions().byId().values().forEach(d -> pages.add(figure.of(d)));
         base.assumptions().byId().values().forEach(a -> pages.add(figure.of(a)));

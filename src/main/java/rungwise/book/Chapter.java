@@ -9,6 +9,7 @@ enum Chapter {
     SURFACE("surfaces", "Surfaces"),
     METHOD("methods", "Methods"),
     AGENT("agents", "Agents"),
+    MECHANISM("mechanisms", "Ways of working"),
     RULE("rules", "Rules"),
     DECISION("decisions", "Decisions"),
     ASSUMPTION("assumptions", "Assumptions"),

@@ -61,7 +61,7 @@ final class ContaminantPage {
     }
 
     private String bond(String id) {
-        return Words.of(id) + ": " + base.bondClasses().get(id).meaning();
+        return "by " + base.bondClasses().get(id).holds() + ". " + base.bondClasses().get(id).meaning();
     }
 
     private static String hours(Hours hours) {

@@ -39,6 +39,8 @@ final class IndexPage {
                         .sorted(Comparator.comparing(m -> m.name())).map(m -> m.id()).toList()))
                 .list(Chapter.AGENT.title, chapter(Chapter.AGENT, base.agents().values().stream()
                         .sorted(Comparator.comparing(a -> a.name())).map(a -> a.id()).toList()))
+                .list(Chapter.MECHANISM.title, base.mechanisms().values().stream().map(m -> each(
+                        links.to(Chapter.MECHANISM, m.id()), text(": " + MechanismPage.sentence(m)))).toList())
                 .list(Chapter.RULE.title, rules.values().stream().map(r -> each(links.to(Chapter.RULE, r.id()),
                         text(": " + r.says()))).toList())
                 .list(Chapter.DECISION.title, base.decisions().byId().values().stream().map(d -> each(

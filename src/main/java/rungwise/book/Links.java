@@ -101,6 +101,7 @@ final class Links {
             case METHOD -> Optional.ofNullable(base.methods().get(id)).map(m -> m.name());
             case AGENT -> Optional.ofNullable(base.agents().get(id)).map(a -> a.name());
             case RULE -> Optional.ofNullable(rules.get(id)).map(RuleInfo::id);
+            case MECHANISM -> Optional.ofNullable(base.mechanisms().get(id)).map(m -> Words.of(m.id()));
             case DECISION -> Optional.ofNullable(base.decisions().byId().get(id)).map(d -> Words.of(d.id()));
             case ASSUMPTION -> Optional.ofNullable(base.assumptions().byId().get(id)).map(a -> Words.of(a.id()));
             case CHECK -> Optional.of(id);

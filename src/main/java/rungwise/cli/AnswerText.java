@@ -238,7 +238,8 @@ final class AnswerText {
 
     private void reasons(List<Because> reasons) {
         for (Because because : reasons) {
-            out.println("  " + because.says() + (because.cause().isEmpty() ? "" : " " + because.cause()));
+            out.println("  " + Texts.ENGLISH.fill(because.says(), because.figures()) + (because.cause().isEmpty() ? "" : " "
+                    + Texts.ENGLISH.fill(because.cause(), because.figures())));
             if (!because.figures().isEmpty()) {
                 out.println("      found: " + Texts.ENGLISH.of(because.figures()));
             }

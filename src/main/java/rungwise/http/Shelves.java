@@ -11,6 +11,7 @@ import rungwise.knowledge.Contaminant;
 import rungwise.knowledge.Decision;
 import rungwise.knowledge.Inspection;
 import rungwise.knowledge.KnowledgeBase;
+import rungwise.knowledge.MechanismWord;
 import rungwise.knowledge.Method;
 import rungwise.knowledge.Near;
 import rungwise.knowledge.Observation;
@@ -21,7 +22,7 @@ import rungwise.rules.RuleInfo;
 /** What is known, by collection: short in the lists, whole by id. */
 final class Shelves {
     static final List<String> NAMES = List.of("contaminants", "surfaces", "methods", "agents", "rules", "sources",
-            "observations", "checks", "decisions", "assumptions");
+            "observations", "checks", "decisions", "assumptions", "mechanisms");
 
     private final String revision;
     private final Map<String, Map<String, ?>> whole;
@@ -42,6 +43,7 @@ final class Shelves {
                 "agents", base.agents(), "rules", rules, "sources", base.sources()));
         whole.put("observations", base.observations());
         whole.put("checks", base.signs().checks());
+        whole.put("mechanisms", base.mechanisms());
         whole.put("decisions", base.decisions().byId());
         whole.put("assumptions", base.assumptions().byId());
         list("contaminants", base.contaminants(), Contaminant::name);
@@ -51,6 +53,7 @@ final class Shelves {
         list("rules", rules, RuleInfo::says);
         list("observations", base.observations(), Observation::says);
         list("checks", base.signs().checks(), Inspection::name);
+        list("mechanisms", base.mechanisms(), MechanismWord::says);
         list("decisions", base.decisions().byId(), Decision::says);
         list("assumptions", base.assumptions().byId(), Assumption::says);
         list("sources", base.sources(), Source::title);

@@ -7,7 +7,7 @@ import java.util.Set;
 import java.util.TreeSet;
 
 /**
- * Every figure that the program asks for by id is there, and no assumption that nothing asks for; which decisions rules alone ask
+ * Every figure and mechanism that the program asks for by id is there, and no assumption that nothing asks for; which decisions rules alone ask
  * for is seen where the rules are.
  */
 final class AskedForCheck implements Check {
@@ -15,6 +15,7 @@ final class AskedForCheck implements Check {
     public List<Fault> faults(Draft draft) {
         List<Fault> faults = new ArrayList<>(held(draft, Kind.DECISION, Arrays.stream(DecisionId.values()).map(DecisionId::id).toList(), false));
         faults.addAll(held(draft, Kind.ASSUMPTION, Arrays.stream(AssumptionId.values()).map(AssumptionId::id).toList(), true));
+        faults.addAll(held(draft, Kind.MECHANISM, Arrays.stream(Mechanism.values()).map(Mechanism::id).toList(), true));
         return faults;
     }
 

@@ -2,7 +2,10 @@ package rungwise.knowledge;
 
 import java.util.Locale;
 
-/** Every assumption that the program asks for. What each says and how much it is stands in assumptions.yaml; loading holds the two against each other. */
+/**
+ * Every assumption that the program asks for. What each says, and how much it is, stands in assumptions.yaml; loading holds the two against
+ * each other.
+ */
 public enum AssumptionId {
     AIR_TEMPERATURE, WARMEST_PANEL, PANEL_COLOUR, SUN, AREA_OF_A_SPOT, WHOLE_SHIFT, ML_PER_SPOT, ML_PER_SQUARE_METRE,
     QUICKEST_PACE, CLOSED_BAY_VOLUME, CLOSED_BAY_CHANGES, BAY_MIXING, REACH_OF_HANDS, INDOOR_DRIFT, AVERAGING_TIME,

@@ -10,7 +10,7 @@ interface Check {
             new OverrideCheck(), new RinseCheck(), new WindowCheck(), new DwellCheck(),
             new PercentCheck(), new HoursCheck(), new AgeOrderCheck(), new MechanicalCheck(), new ExposureCheck(),
             new GloveCheck(), new RespiratorCheck(), new CompositionCheck(),
-            new SubstanceCheck(), new RoleCheck());
+            new SubstanceCheck(), new RoleCheck(), new MechanismCheck());
 
     List<Fault> faults(Draft draft);
 

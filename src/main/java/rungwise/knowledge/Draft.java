@@ -71,7 +71,7 @@ record Draft(List<Entry> entries, Optional<Set<String>> usedElsewhere, Set<Kind>
                 items(Kind.AGENT, Agent.class), items(Kind.TOOL, Tool.class), items(Kind.FAMILY, Family.class),
                 items(Kind.GATE, Gate.class), items(Kind.CIRCUMSTANCE, Circumstance.class),
                 items(Kind.OBSERVATION, Observation.class), items(Kind.SOURCE, Source.class),
-                items(Kind.BOND_CLASS, BondClass.class), items(Kind.WASTE, Word.class), items(Kind.LEVEL, Word.class),
+                items(Kind.BOND_CLASS, BondClass.class), items(Kind.MECHANISM, MechanismWord.class), items(Kind.WASTE, Word.class), items(Kind.LEVEL, Word.class),
                 items(Kind.PPE, Word.class), items(Kind.NOT_FOLLOWED, Word.class), items(Kind.STEP, Word.class),
                 items(Kind.EXPOSURE, Exposure.class), items(Kind.GLOVES, Permeation.class),
                 items(Kind.RESPIRATOR, Respirator.class), items(Kind.SUBSTANCE, Substance.class),

@@ -44,6 +44,7 @@ enum Kind {
     EVERYDAY_PRODUCT("words/everyday-products.yaml", "everyday-product", EverydayProduct.class),
     SENSITISER("words/sensitisers.yaml", "sensitiser", Sensitiser.class),
     WAIVER("waivers.yaml", "waiver", Waiver.class),
+    MECHANISM("mechanisms.yaml", "mechanism", MechanismWord.class),
     DECISION("decisions.yaml", "decision", Decision.class),
     ASSUMPTION("assumptions.yaml", "assumption", Assumption.class);
 
@@ -64,7 +65,7 @@ enum Kind {
 
     /** Whether the program asks for its entries by id, so that it can do without none of them. */
     boolean isAskedFor() {
-        return this == DECISION || this == ASSUMPTION;
+        return this == DECISION || this == ASSUMPTION || this == MECHANISM;
     }
 
     boolean holds(String file) {

@@ -7,6 +7,7 @@ import rungwise.knowledge.Assumption;
 import rungwise.knowledge.Basis;
 import rungwise.knowledge.Contaminant;
 import rungwise.knowledge.Decision;
+import rungwise.knowledge.MechanismWord;
 import rungwise.knowledge.Method;
 import rungwise.knowledge.Surface;
 
@@ -40,6 +41,11 @@ public sealed interface Reason permits KnownReason {
     static Reason assumption(Assumption assumption) {
         return new KnownReason("assumptions/" + assumption.id(), assumption.says(), assumption.cause(), assumption.sources(),
                 assumption.basis());
+    }
+
+    /** The sentence has places for the agent, the tool and the deposit. */
+    static Reason mechanism(MechanismWord mechanism) {
+        return new KnownReason("mechanisms/" + mechanism.id(), mechanism.says(), mechanism.cause(), mechanism.sources(), mechanism.basis());
     }
 
     static Reason method(Method method) {

@@ -84,6 +84,7 @@ class BookTest {
         base.methods().keySet().forEach(id -> wanted.add("methods/" + id + ".html"));
         base.agents().keySet().forEach(id -> wanted.add("agents/" + id + ".html"));
         Base.advisor().rules().rules().keySet().forEach(id -> wanted.add("rules/" + id + ".html"));
+        base.mechanisms().keySet().forEach(id -> wanted.add("mechanisms/" + id + ".html"));
         base.decisions().byId().keySet().forEach(id -> wanted.add("decisions/" + id + ".html"));
         base.assumptions().byId().keySet().forEach(id -> wanted.add("assumptions/" + id + ".html"));
         CheckPage.all().keySet().forEach(id -> wanted.add("checks/" + id + ".html"));
@@ -141,6 +142,13 @@ class BookTest {
         assertThat(TEXTS.get("decisions/kept-wet.html")).as("a step has nothing to compare").doesNotContain("<dt>Value</dt>");
         assertThat(TEXTS.get("assumptions/panel-colour.html")).contains("<dd>dark</dd>");
         assertThat(TEXTS.get("assumptions/closed-bay-volume.html")).contains("<dd>60 m³</dd>", "what is breathed in a bay");
+    }
+
+    @Test
+    void a_way_of_working_says_what_it_does_and_who_works_by_it() {
+        assertThat(TEXTS.get("mechanisms/dissolve.html")).contains("The agent dissolves the deposit", "../methods/alc_gel.html");
+        assertThat(TEXTS.get("methods/alc_gel.html")).contains("../mechanisms/dissolve.html");
+        assertThat(pages().values()).noneMatch(t -> t.contains("{agent}") || t.contains("{deposit}") || t.contains("{tool}"));
     }
 
     @Test

@@ -183,6 +183,7 @@ class ServiceTest {
         assertThat(decision.path("value").asDouble()).isEqualTo(Base.advisor().knowledge().decisions().value("pointless"));
         assertThat(decision.path("says").asString()).isNotBlank();
         assertThat(JSON.readTree(get("/v1/assumptions/panel-colour").body()).path("word").asString()).isEqualTo("dark");
+        assertThat(JSON.readTree(get("/v1/mechanisms/dissolve").body()).path("says").asString()).contains("{deposit}");
         assertThat(problem(get("/v1/decisions/pointles"), 404).path("detail").asString()).contains("pointless");
     }
 

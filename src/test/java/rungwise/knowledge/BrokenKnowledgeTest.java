@@ -106,7 +106,9 @@ class BrokenKnowledgeTest {
 
     @Test
     void an_empty_folder_is_told_and_raises_nothing() {
-        assertThat(load(Map.of()).faults()).extracting(Fault::toString).containsExactly(
+        assertThat(load(Map.of()).faults()).extracting(Fault::toString).containsExactlyInAnyOrder(
+                "mechanisms.yaml: it is missing, and the program asks for what stands in it; put back the file that came with"
+                        + " the program [place]",
                 "decisions.yaml: it is missing, and the program asks for what stands in it; put back the file that came with"
                         + " the program [place]",
                 "assumptions.yaml: it is missing, and the program asks for what stands in it; put back the file that came with"

@@ -7,6 +7,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import rungwise.knowledge.Basis;
 import rungwise.knowledge.Decision;
+import rungwise.knowledge.Stage;
 import rungwise.rules.Because;
 import rungwise.rules.Reason;
 import rungwise.text.Figure;
@@ -23,7 +24,7 @@ class ReasonsTest {
     @Test
     void a_reason_that_no_book_knows_is_seen() {
         assertThat(Reasons.unresolved(TAR)).isEmpty();
-        Because invented = Because.of(Reason.decision(new Decision("as-we-always-did", "So it has always been done.", "", 0, "step",
+        Because invented = Because.of(Reason.decision(new Decision("as-we-always-did", "So it has always been done.", "", Stage.WORTH, 0, "step",
                 Basis.COMMON_PRACTICE, List.of())), List.of());
         List<Placed.Said> said = new ArrayList<>(TAR.said());
         said.add(new Placed.Said("rung", List.of(invented)));
