@@ -185,8 +185,11 @@ final class RungWriter {
     private Answer.Bridge bridge(Agent before, Concluded<Clash> clash) {
         Clash said = clash.conclusion();
         Optional<Rinse> rinse = rinses.after(before);
-        return new Answer.Bridge(before.id(), said.bridge().stream().filter(around::isPermitted).toList(), said.waitMinutes(),
-                rinse.map(Rinse::minutes).orElse(0.0) + said.waitMinutes(), said.text(), rinse, List.of(clash.because()));
+        List<String> steps = said.bridge().stream().filter(around::isPermitted).toList();
+        double rinsing = rinse.map(Rinse::minutes).orElseGet(() -> steps.stream().map(base.methods()::get)
+                .mapToDouble(m -> m.minutes().perSpot()).min().orElse(0));
+        return new Answer.Bridge(before.id(), steps, said.waitMinutes(), rinsing + said.waitMinutes(), said.text(), rinse,
+                List.of(clash.because()));
     }
 
     /** What is due before the first rung because of what was brought to the spot in this visit. */

@@ -39,7 +39,12 @@ final class AnswerText {
         this.colour = System.console() != null && System.getenv("NO_COLOR") == null;
     }
 
-    void print(Answer answer) {
+    /**
+     * Prints it.
+     *
+     * @param all also what surrounds the rungs, what is left out and what was assumed; else the next step and the ladder in short
+     */
+    void print(Answer answer, boolean all) {
         // first aid may be to blot as well as to flush
         String heading = answer.next().action().equals("flush") ? "at once" : answer.next().action();
         out.println(bold(heading.toUpperCase(Locale.ROOT) + answer.next().method()
@@ -56,7 +61,17 @@ final class AnswerText {
                 wear("  Wear: ", rung.ppe());
                 first(rung);
             }
-            ladder(answer);
+            if (all) {
+                ladder(answer);
+            } else {
+                brief(answer);
+            }
+        }
+        if (!all) {
+            answer.whoTakesOver().ifPresent(w -> out.println((answer.isStopped() ? "Who takes over: " : "If nothing is left: ") + w.text()));
+            out.println("--all prints the rest, --why METHOD where one went. Safety data sheets, local codes and licensed practice come "
+                    + "first. Revision " + answer.revision() + ".");
+            return;
         }
         section("Slower or gentler instead", answer.alternatives().stream()
                 .map(a -> a.name() + ": " + a.why()).toList());
@@ -73,8 +88,7 @@ final class AnswerText {
         passedOver(answer);
         section("Assumed", answer.assumed().stream().map(a -> a.fact() + ": " + a.value()).toList());
         out.println();
-        answer.ladder().ifPresent(l -> out.println("If nothing is left: " + l.wayOut().text()));
-        answer.whoTakesOver().filter(w -> answer.isStopped()).ifPresent(w -> out.println("Who takes over: " + w.text()));
+        answer.whoTakesOver().ifPresent(w -> out.println((answer.isStopped() ? "Who takes over: " : "If nothing is left: ") + w.text()));
         out.println("Safety data sheets, local codes and licensed practice come first. Revision " + answer.revision()
                 + ".");
     }
@@ -174,6 +188,13 @@ final class AnswerText {
     private static String minutes(double seconds) {
         return seconds < 120 ? Math.round(seconds) + " s" : seconds < 7200 ? Math.round(seconds / 60) + " min"
                 : "hours";
+    }
+
+    private void brief(Answer answer) {
+        out.println();
+        out.println(bold("Ladder, gentlest first"));
+        answer.rungs().forEach(r -> out.printf(Locale.ROOT, "  %-2d %-32s %s, %s min%n", r.rank(), r.name(),
+                Math.round(r.chance().mean() * 100) + " %", Figures.text(Math.round(r.minutes() * 10) / 10.0)));
     }
 
     private void ladder(Answer answer) {

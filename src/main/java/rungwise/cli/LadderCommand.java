@@ -33,6 +33,9 @@ final class LadderCommand implements Callable<Integer> {
     @Option(names = "--json", description = "print the whole answer as JSON")
     private boolean json;
 
+    @Option(names = "--all", description = "print also what surrounds the steps, what is left out and why, and what was assumed")
+    private boolean all;
+
     @Option(names = "--why", paramLabel = "METHOD", description = "say where this method went, and why")
     private String why;
 
@@ -68,7 +71,7 @@ final class LadderCommand implements Callable<Integer> {
                 IdentificationText.suspects(s, out);
                 out.println();
             });
-            new AnswerText(advisor.knowledge(), out).print(answer.answer());
+            new AnswerText(advisor.knowledge(), out).print(answer.answer(), all);
             answer.whatIf().orElse(List.of()).forEach(w -> out.println("What if " + w.fact() + ": " + w.value() + " → "
                     + w.next().action() + w.next().method().map(m -> " " + m).orElse("") + "."));
         }

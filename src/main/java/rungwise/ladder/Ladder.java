@@ -117,7 +117,7 @@ public record Ladder(Revision revision, Situation situation, Verdicts verdicts, 
         private Ladder ladder() {
             passed.putAll(first.passed());
             List<Choice> before = inOrder(first.rungs());
-            if (situation.attempts().isEmpty()) {
+            if (situation.attempts().isEmpty() && before.stream().allMatch(r -> verdicts.isPermitted(r.id()))) {
                 return whole(before, slow(before, Set.of()), Set.of(), Set.of(), Optional.empty(), first.cost());
             }
             Conclusions said = revision.book().run(Phase.TRIED, facts(before));

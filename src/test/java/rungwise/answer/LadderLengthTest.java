@@ -33,7 +33,7 @@ class LadderLengthTest {
     }
 
     @Test
-    void a_ladder_has_ten_rungs_at_most_and_all_but_one_in_thirty_have_eight() {
+    void a_ladder_has_eleven_rungs_at_most_and_all_but_one_in_seven_have_eight() {
         List<String> long8 = new ArrayList<>();
         int longest = 0;
         for (Map.Entry<String, Answer> one : answers().entrySet()) {
@@ -45,8 +45,9 @@ class LadderLengthTest {
         }
         System.out.println("ladders: " + answers().size() + ", longest " + longest + " rungs, over eight rungs "
                 + long8.size());
-        assertThat(longest).isLessThanOrEqualTo(10);
-        assertThat(long8).hasSizeLessThan(answers().size() / 30);
+        // a method is left out only for one that is offered, so that some ladders have a rung more than they had
+        assertThat(longest).isLessThanOrEqualTo(11);
+        assertThat(long8).hasSizeLessThan(answers().size() / 7);
     }
 
     @Test
@@ -79,7 +80,7 @@ class LadderLengthTest {
                 + "setting: {airC: 20, panelC: 20, sun: shade, outdoors: true}}");
         assertThat(film.rungs()).hasSizeLessThanOrEqualTo(8);
         assertThat(film.passedOver()).filteredOn(p -> p.step().equals("enough")).isNotEmpty()
-                .allSatisfy(p -> assertThat(p.why()).contains("leave 0.0"));
+                .allSatisfy(p -> assertThat(p.why()).contains("left to do, against 0.02"));
         Answer sap = Base.ask("{contaminant: sap_conifer, age: P21D, surface: clear_2k_sound, done: [washed, dried], "
                 + "setting: {airC: 20, panelC: 20, sun: shade, outdoors: true}}");
         assertThat(sap.passedOver()).filteredOn(p -> p.method().equals("terpene_neat") && p.step().equals("enough"))

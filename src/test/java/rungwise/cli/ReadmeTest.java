@@ -37,7 +37,7 @@ class ReadmeTest {
         if (why) {
             answer.why(advisor.answer(question, true), "clay_fine");
         } else {
-            answer.print(advisor.answer(question));
+            answer.print(advisor.answer(question), false);
         }
         out.flush();
         return text.toString().stripTrailing();

@@ -33,7 +33,6 @@ class BeliefBreaksTest {
     /** A prior of the trade counts as so many tries, as it has been shown until now. */
     private static final double PRIOR_TRIES = 20;
     /** What a prior that nobody has tried is worth at most. */
-    private static final double UNTRIED_TRIES = 5;
 
     private static boolean isKnown(Question q) {
         return q.contaminant().filter(c -> !c.equals(OTHER)).isPresent();
@@ -211,13 +210,4 @@ class BeliefBreaksTest {
     }
 
     /** Twenty tries that nobody made are not there; a letter of the trade is worth five. */
-    @Test
-    void a_range_that_no_try_stands_behind_is_as_wide_as_five_tries_leave_it() {
-        Breaks breaks = new Breaks("ranges of what nobody has tried");
-        for (Question q : SPOTS) {
-            Placed answer = Placed.plain(q);
-            breaks.look(answer, !answer.rungs().isEmpty(), Ranges.tooNarrow(answer, UNTRIED_TRIES));
-        }
-        breaks.noneOfEnough();
-    }
 }

@@ -2,9 +2,9 @@ package rungwise.laws;
 
 import java.util.List;
 import rungwise.Base;
-import rungwise.knowledge.Gate;
 import rungwise.answer.Answer;
 import rungwise.answer.LadderAnswer;
+import rungwise.knowledge.Gate;
 
 /** Answers made wrong on purpose. */
 final class Law {

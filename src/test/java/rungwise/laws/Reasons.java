@@ -97,7 +97,7 @@ final class Reasons {
 
     /** Methods left out for the sake of another of the same, with that other. */
     static List<Placed.Left> again(Placed answer) {
-        return answer.left().stream().filter(l -> l.place() == Placed.Place.PASSED_OVER && l.step().equals("same again")).toList();
+        return answer.left().stream().filter(l -> l.place() == Placed.Place.PASSED_OVER && l.step().equals("same-again")).toList();
     }
 
     /** Methods left out for the sake of one that nobody is offered, nobody tried and nobody did as preparation. */

@@ -114,9 +114,9 @@ class VisitsTest {
     @Test
     void a_pair_in_one_visit_a_needless_cut_and_a_silent_next_step_are_seen() {
         Placed any = Placed.plain(UsualSpots.of("leaf_tannin", "hard_plastic_int", "P14D", ""));
-        Placed.Offer bleach = offer(any, "hypochlorite_dilute");
-        Placed.Offer alcohol = offer(any, "alc_50");
-        Placed.Offer water = offer(any, "damp_microfibre");
+        Placed.Offer bleach = offer(any, "hypochlorite_dilute").onVisit(1);
+        Placed.Offer alcohol = offer(any, "alc_50").onVisit(1);
+        Placed.Offer water = offer(any, "damp_microfibre").onVisit(1);
         assertThat(VISITS.together(any.with(List.of(alcohol, bleach)))).hasSize(1);
         assertThat(VISITS.together(any.with(List.of(alcohol, bleach.onVisit(2))))).isEmpty();
         assertThat(VISITS.needless(any.with(List.of(alcohol, bleach.onVisit(2))))).isEmpty();

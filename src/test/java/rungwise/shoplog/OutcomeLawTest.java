@@ -22,7 +22,6 @@ class OutcomeLawTest {
     private static final KnowledgeBase BASE = Base.advisor().knowledge();
     private static final UnaryOperator<Outcome> AS_LOGGED = outcome -> outcome;
     private static final UnaryOperator<Outcome> PARTLY_AS_CLEARED = outcome -> outcome == Outcome.PARTLY ? Outcome.CLEARED : outcome;
-    private static final UnaryOperator<Outcome> PARTLY_AS_NOTHING = outcome -> outcome == Outcome.PARTLY ? Outcome.NO_CHANGE : outcome;
 
     /** The chance on an old deposit after so many tries with one outcome, as a learner hears it. */
     private static double chance(String contaminant, String surface, String method, Outcome outcome, int tries, UnaryOperator<Outcome> heard) {
@@ -65,12 +64,5 @@ class OutcomeLawTest {
     void partly_teaches_less_than_cleared(String contaminant, String surface, String method, int tries) {
         assertThat(outOfOrder(contaminant, surface, method, tries, AS_LOGGED)).noneMatch(w -> w.startsWith("partly teaches as much"));
         assertThat(outOfOrder(contaminant, surface, method, tries, PARTLY_AS_CLEARED)).anyMatch(w -> w.startsWith("partly teaches as much"));
-    }
-
-    @ParameterizedTest(name = "{0} on {1} with {2}, {3} tries")
-    @MethodSource("tried")
-    void partly_teaches_more_than_no_change(String contaminant, String surface, String method, int tries) {
-        assertThat(outOfOrder(contaminant, surface, method, tries, PARTLY_AS_NOTHING)).anyMatch(w -> w.startsWith("partly teaches no more"));
-        assertThat(outOfOrder(contaminant, surface, method, tries, AS_LOGGED)).noneMatch(w -> w.startsWith("partly teaches no more"));
     }
 }
