@@ -20,6 +20,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine;
 import rungwise.knowledge.Mappers;
+import rungwise.question.PlainText;
 import rungwise.shoplog.Attempt;
 import rungwise.shoplog.AttemptReader;
 import rungwise.shoplog.BadAttempt;
@@ -95,7 +96,7 @@ final class LogAddCommand implements Callable<Integer> {
         } catch (JacksonException e) {
             throw new InputProblem(file + " is not readable YAML or JSON"
                     + (e.getLocation() == null ? "" : " at line " + e.getLocation().getLineNr()) + ": "
-                    + e.getOriginalMessage().lines().findFirst().orElse("") + "; mend that line or the one above it");
+                    + PlainText.shown(e.getOriginalMessage().lines().findFirst().orElse("")) + "; mend that line or the one above it");
         }
         List<Attempt> attempts = new ArrayList<>();
         for (JsonNode one : tree.isArray() ? List.copyOf(tree.values()) : List.of(tree)) {

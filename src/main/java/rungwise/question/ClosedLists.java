@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.TreeMap;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
+import rungwise.knowledge.Circumstance;
 import rungwise.knowledge.Gate;
 import rungwise.knowledge.KnowledgeBase;
 import rungwise.knowledge.Listed;
@@ -43,6 +44,7 @@ public final class ClosedLists {
     public ClosedLists(KnowledgeBase base) {
         this.base = base;
         QuestionWords words = base.questionWords();
+        byPointer.put("/circumstances/*", new Field(base.circumstances().keySet(), () -> circumstances(base)));
         byPointer.put("/done/*", Field.of(words.done()).and(Field.ofIds(gates(base, false))));
         byPointer.put("/facts/place", Field.of(words.places()));
         byPointer.put("/facts/priorDamage/*", Field.of(words.priorDamage()));
@@ -68,6 +70,14 @@ public final class ClosedLists {
     /** Levels of people on the job; an outside contractor is not on it. */
     private static List<String> levels(KnowledgeBase base) {
         return base.levels().keySet().stream().filter(level -> level.startsWith("L")).toList();
+    }
+
+    private static WordList circumstances(KnowledgeBase base) {
+        WordList words = WordList.ofIds(base.circumstances().keySet());
+        for (Circumstance one : base.circumstances().values()) {
+            words = words.alsoSaid(one.name(), one.id());
+        }
+        return words;
     }
 
     private static List<String> gates(KnowledgeBase base, boolean questions) {

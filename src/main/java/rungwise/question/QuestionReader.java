@@ -94,7 +94,6 @@ public final class QuestionReader {
         if (!q.surface().contains(Question.UNKNOWN)) {
             known("/surface", q.surface(), base.surfaces().keySet(), q.surface().size() > 1);
         }
-        known("/circumstances", q.circumstances(), base.circumstances().keySet(), true);
         known("/neighbours", q.neighbours(), base.surfaces().keySet(), true);
         Set<String> things = new HashSet<>(base.methods().keySet());
         things.addAll(base.agents().keySet());

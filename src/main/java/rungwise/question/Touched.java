@@ -10,7 +10,7 @@ import rungwise.knowledge.Surface;
  * @param stopped     a hazard, first aid or harm came before any rung
  * @param surface     as named, with its place
  * @param contaminant as named, or what stands for an unknown one
- * @param gates       gates that stand before anything in it, met or open
+ * @param gates       gates that stand before anything in it: met, open or refused
  * @param methods     methods in it: rungs, alternatives, passed over or barred
  * @param signs       signs that a rule names by their id
  * @param done        words by which the steps around its rungs may be said to be done, those left out for that reason included

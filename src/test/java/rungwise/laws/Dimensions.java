@@ -10,6 +10,7 @@ import java.util.TreeMap;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import rungwise.Base;
+import rungwise.knowledge.Gate;
 
 /**
  * What the array crosses, each dimension with its values. The first value is the plain one, which a failing question is
@@ -194,13 +195,14 @@ final class Dimensions {
         put(q, "extent", row.get("extent"));
         put(q, "neighbours", row.get("neighbour").isEmpty() ? "" : "[" + row.get("neighbour") + "]");
         put(q, "circumstances", row.get("circumstance").isEmpty() ? "" : "[" + row.get("circumstance") + "]");
-        put(q, "consent", row.get("consent").isEmpty() ? "" : "{" + row.get("consent") + ": " + gates() + "}");
+        put(q, "consent", row.get("consent").isEmpty() ? "" : "{" + row.get("consent") + ": " + gates(row.get("consent").equals("granted")) + "}");
         put(q, "tried", tried);
         return "{" + q.entrySet().stream().map(e -> e.getKey() + ": " + e.getValue()).collect(Collectors.joining(", ")) + "}";
     }
 
-    private static List<String> gates() {
-        return List.copyOf(Base.advisor().knowledge().gates().keySet());
+    /** What can be refused is every gate; what can be granted is what somebody agrees to. */
+    private static List<String> gates(boolean granted) {
+        return Base.advisor().knowledge().gates().values().stream().filter(g -> !granted || g.needsAgreement()).map(Gate::id).toList();
     }
 
     private static String joined(Map<String, String> told, String... names) {

@@ -44,7 +44,7 @@ class ClosedListsTest {
             {workers: [{level: X}]}                     | /workers/0/level: "X"
             {tried: [{text: soap, outcome: fine}]}      | /tried/0/outcome: "fine"
             {tried: [{method: alc_gel, outcome: harm, signs: [odd]}]} | /tried/0/signs/0: "odd" is not one of the words here
-            {circumstances: [gas_smel]}                 | /circumstances/0: "gas_smel" is not known; did you mean gas_smell
+            {circumstances: [gas_smel]}                 | /circumstances/0: "gas_smel" is not one of the words here; nearest are gas_smell
             {consent: {granted: [ask_film]}}            | /consent/granted/0: "ask_film" is nothing that somebody agrees to
             {consent: {granted: [mask]}}                | "mask" is nothing that somebody agrees to; say under done
             {tried: [{text: ' ', outcome: harm}]}       | /tried/0/text: it says nothing
@@ -56,9 +56,10 @@ class ClosedListsTest {
     @Test
     void a_word_may_be_said_another_way() {
         Question q = read("""
-                {done: [Washed, taped off], facts: {place: Hood, priorDamage: [stone chips, DENT], protection: ceramic, soiling: filthy,
+                {done: [Washed, taped off], circumstances: [Smell of gas], facts: {place: Hood, priorDamage: [stone chips, DENT], protection: ceramic, soiling: filthy,
                 colour: black}, setting: {sun: in the shade}, tried: [{method: alc_gel, outcome: no change, signs: [dye-bleed]}]}""");
         assertThat(q.done()).containsExactly("washed", "masked");
+        assertThat(q.circumstances()).containsExactly("gas_smell");
         assertThat(q.facts().place()).contains("bonnet");
         assertThat(q.facts().priorDamage()).containsExactly("stone_chips", "dents");
         assertThat(q.facts().protection()).contains("coating");

@@ -181,8 +181,8 @@ class FactUseTest {
         answer.barred().forEach(b -> methods.add(b.method()));
         answer.passedOver().forEach(p -> methods.add(p.method()));
         // what bars a method for a refused gate names the gate
-        answer.barred().forEach(b -> b.because().forEach(r -> gates.addAll(KNOWN.gates().keySet().stream()
-                .filter(g -> Base.found(r).contains("gate " + g + " ")).toList())));
+        answer.barred().forEach(b -> b.because().forEach(r -> r.figures().forEach(f -> KNOWN.gates().keySet().stream()
+                .filter(f.value()::equals).forEach(gates::add))));
         return new Touched(isStopped(answer), surface(question), KNOWN.contaminants().get(question.contaminant().orElse("unknown_deposit")), gates,
                 methods, signsNamedByRules(), doneWords);
     }
