@@ -24,6 +24,9 @@ public record Bar(String method, List<Figure> figures, Kind kind, String opensWi
     }
 
     private static final Set<String> WEATHER = Set.of("shade", "cool", "warm");
+    /** All that may lift one. */
+    static final Set<String> LIFTED_BY = Set.of("shade", "cool", "warm", "buy", "another_worker", "gauge", "ventilate", "spent",
+            "next_visit", "ask_product");
 
     public Bar {
         if (opensWith.isEmpty() == (kind == Kind.NOT_NOW || kind == Kind.USED_UP)) {

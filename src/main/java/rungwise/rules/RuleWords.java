@@ -23,6 +23,7 @@ import rungwise.knowledge.LoadingChecks;
 import rungwise.knowledge.Nature;
 import rungwise.knowledge.Near;
 import rungwise.knowledge.Trait;
+import rungwise.text.Texts;
 
 /**
  * Holds the words of rule texts against knowledge: an id in quotes that names nothing would be a rule that never speaks, or
@@ -67,7 +68,10 @@ public final class RuleWords {
             Place.of("item of protection", "new\\s+Protect" + OF_A_METHOD + "(?:java\\.util\\.)?(?:List|Set)\\.of\\(([^)]*)\\)",
                     base -> base.ppe().keySet()),
             Place.of("method", "new\\s+FlushFirst\\(\\s*(\"[^\"]*\")", base -> base.methods().keySet()),
-            Place.of("method", "new\\s+(?:Bar|Gated|Moved|Narrow|Caution|Protect|After)\\(\\s*(\"[^\"]*\")", base -> base.methods().keySet()),
+            Place.of("what lifts a bar", "\\bBar\\.(?:notNow|usedUp)\\([^;]*,\\s*(\"[^\"]*\")\\s*\\)", base -> Bar.LIFTED_BY),
+            Place.of("sentence", "new\\s+Next\\(\\s*Action\\.\\w+\\s*,[^,]*,\\s*(\"[^\"]*\")", base -> sentences("next.")),
+            Place.of("method", "\\bBar\\.\\w+\\(\\s*(\"[^\"]*\")", base -> base.methods().keySet()),
+            Place.of("method", "new\\s+(?:Gated|Moved|Narrow|Caution|Protect|After)\\(\\s*(\"[^\"]*\")", base -> base.methods().keySet()),
             Place.of("method", "new\\s+After" + OF_A_METHOD + "(\"[^\"]*\")", base -> base.methods().keySet()),
             Place.of("method", "new\\s+Clash\\([^;]*?(?:java\\.util\\.)?List\\.of\\(([^)]*)\\)", base -> base.methods().keySet()),
             Place.of("method", "\\b(?:firstAid)\\(\\s*(\"[^\"]*\")", base -> base.methods().keySet()),
@@ -158,6 +162,12 @@ public final class RuleWords {
         Set<Trait> read = EnumSet.noneOf(Trait.class);
         base.signs().checks().values().forEach(check -> read.addAll(check.notOn()));
         return read;
+    }
+
+    /** Ids of the message files below a word, without it. */
+    private static Set<String> sentences(String below) {
+        return Texts.ENGLISH.all().keySet().stream().filter(id -> id.startsWith(below)).map(id -> id.substring(below.length()))
+                .collect(Collectors.toCollection(TreeSet::new));
     }
 
     private static Set<String> families(KnowledgeBase base) {

@@ -38,7 +38,7 @@ class DemoFiguresTest {
 
     /** How long a method stays wet, as a rung or while it waits for the weather. */
     private static JsonNode wet(JsonNode answer, String method) {
-        return Stream.of("rungs", "barred").flatMap(part -> answer.path(part).valueStream())
+        return Stream.of("rungs", "notNow").flatMap(part -> answer.path(part).valueStream())
                 .filter(one -> one.path("method").asString().equals(method)).map(one -> one.path("staysWet"))
                 .filter(JsonNode::isObject).findFirst().orElseThrow(() -> new AssertionError(method));
     }
@@ -73,7 +73,7 @@ class DemoFiguresTest {
         // what is waited for says itself how short it would stay wet
         assertThat(run("ladder", "--no-learning", SPOTS + "hardened-resin-in-summer-sun.yaml")).startsWith("WAIT: Alcohol gel")
                 .contains("Would stay wet now: ");
-        assertThat(run("ladder", "--no-learning", "--why", "alc_50", SPOTS + "resin-in-sun-and-wind.yaml")).contains("barred until",
+        assertThat(run("ladder", "--no-learning", "--why", "alc_50", SPOTS + "resin-in-sun-and-wind.yaml")).contains("barred now until",
                 "soon dry");
     }
 
@@ -94,7 +94,7 @@ class DemoFiguresTest {
                 .singleElement().satisfies(r -> assertThat(r.path("text").asString()).contains("crack stressed plastic"));
         assertThat(wet(answer, "label_cleaner").path("basis").asString()).isEqualTo("computed");
         // acrylic crazes under alcohol: acrylic-faa-solvent-list
-        assertThat(answer.path("barred").valueStream().map(b -> b.path("method").asString())).contains("bench_alcohol");
+        assertThat(answer.path("never").valueStream().map(b -> b.path("method").asString())).contains("bench_alcohol");
     }
 
     /** Limits: E04, E17 and as each substance says; additive rule: 29 CFR 1910.1000(d); factor: 29 CFR 1910.134. */

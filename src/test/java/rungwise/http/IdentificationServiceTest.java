@@ -141,7 +141,7 @@ class IdentificationServiceTest {
                 + "\"clear_2k_sound\"},\"other\":{\"contaminant\":\"tar_spot\",\"surface\":\"lacquer_nitro_acrylic\"}}",
                 "Comparison");
         assertThat(compared.at("/asked/0/field").asString()).isEqualTo("/surface");
-        assertThat(compared.path("methods").toString()).contains("\"other\":\"barred\"", "\"standsIn\":\"other\"");
+        assertThat(compared.path("methods").toString()).contains("\"other\":\"never\"", "\"standsIn\":\"other\"");
     }
 
     @Test

@@ -25,6 +25,8 @@ class ReasonPagesTest {
     private static final HttpClient CLIENT = HttpClient.newHttpClient();
     /** As a reason is called wherever it stands, as a value or as the name of a field. */
     private static final Pattern ID = Pattern.compile("[a-z]+/[A-Za-z0-9_-]+");
+    /** Metres a second are written as a reason is, and lead nowhere. */
+    private static final String UNIT = "unit";
     private static final List<String> QUESTIONS = List.of(
             "{\"contaminant\":\"tar_spot\",\"age\":\"P12D\",\"surface\":\"clear_2k_sound\"}",
             "{\"contaminant\":\"fallout_iron\",\"surface\":\"clear_2k_sound\",\"setting\":{\"airC\":30,\"sun\":\"direct\"}}",
@@ -51,11 +53,13 @@ class ReasonPagesTest {
     }
 
     private static void collect(JsonNode node, Set<String> ids) {
+        node.propertyNames().stream().filter(n -> ID.matcher(n).matches()).forEach(ids::add);
+        node.properties().stream().filter(field -> !field.getKey().equals(UNIT)).forEach(field -> collect(field.getValue(), ids));
         if (node.isString() && ID.matcher(node.asString()).matches()) {
             ids.add(node.asString());
+        } else if (node.isArray()) {
+            node.forEach(child -> collect(child, ids));
         }
-        node.propertyNames().stream().filter(n -> ID.matcher(n).matches()).forEach(ids::add);
-        node.values().forEach(child -> collect(child, ids));
     }
 
     @Test

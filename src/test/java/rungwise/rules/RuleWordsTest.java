@@ -52,6 +52,12 @@ class RuleWordsTest {
             $u : Use() | new Step("before", 1, "shde", "x", "", "x") | method or step | shde | shade
             $u : Use() | new Protect($u.name(), java.util.List.of("apron", "partcle_mask"), "x") | item of protection | partcle_mask | particle_mask
             $u : Use() | new Clash($a.name(), $b.name(), false, java.util.List.of("flood_rinse", "neutral_rewsh"), 0, "x", "x") | method | neutral_rewsh | neutral_rewash
+            $u : Use() | Bar.never("alc_gell", "x") | method | alc_gell | alc_gel
+            $u : Use() | Bar.notNow($u.name(), $u.figures(), "ask_prodct") | what lifts a bar | ask_prodct | ask_product
+            $u : Use() | Bar.usedUp($u.name(), $u.figures(), "next_vist") | what lifts a bar | next_vist | next_visit
+            $u : Use() | new Next(Action.TRY, $u.name(), "tri", "", $u.figures()) | sentence | tri | try
+            $u : Use() | Step.after(1, "wipe_of", "x", "", "x") | method or step | wipe_of | wipe_off
+            $u : Use() | Step.before(1, "shde", "x", "", "x") | method or step | shde | shade
             $u : Use() | new Caution("alc_gell", "x", "x") | method | alc_gell | alc_gel
             $u : Use( isFamily("clai") ) | new Halt("x", "x") | family of methods | clai | clay
             $u : Use( agent.family != "nona" ) | new Halt("x", "x") | family of agents | nona | none
