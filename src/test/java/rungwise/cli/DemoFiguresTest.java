@@ -1,6 +1,7 @@
 package rungwise.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.io.IOException;
 import java.io.PrintWriter;
@@ -77,6 +78,11 @@ class DemoFiguresTest {
                 "soon dry");
     }
 
+    private static JsonNode figure(JsonNode because, String name) {
+        return because.path("figures").valueStream().filter(f -> f.path("name").asString().equals(name)).findFirst()
+                .map(f -> f.path("value")).orElse(JSON.missingNode());
+    }
+
     private static List<String> steps(JsonNode answer) {
         return answer.path("before").valueStream().map(s -> s.path("step").asString()).toList();
     }
@@ -89,9 +95,12 @@ class DemoFiguresTest {
         JsonNode answer = json("ladder", spot.toString(), "--overlay", "demo-data/products");
         JsonNode rung = answer.path("rungs").valueStream().filter(r -> r.path("method").asString().equals("label_cleaner")).findFirst().orElseThrow();
         assertThat(rung.at("/chance/basis").asString()).isEqualTo("computed");
-        assertThat(rung.at("/because/0/cause").asString()).startsWith("By computation its solvent part").contains("RED");
-        assertThat(rung.path("risks").valueStream().filter(r -> r.path("because").toString().contains("RED 1.07 against Acrylic glass")).toList())
-                .singleElement().satisfies(r -> assertThat(r.path("text").asString()).contains("crack stressed plastic"));
+        assertThat(figure(rung.at("/because/0"), "why").asString()).startsWith("By computation its solvent part").contains("RED");
+        assertThat(rung.path("risks").valueStream().filter(r -> figure(r.at("/because/0"), "material").asString("").equals("Acrylic glass")).toList())
+                .singleElement().satisfies(r -> {
+                    assertThat(r.path("text").asString()).contains("crack stressed plastic");
+                    assertThat(figure(r.at("/because/0"), "red").asDouble()).isCloseTo(1.07, within(0.005));
+                });
         assertThat(wet(answer, "label_cleaner").path("basis").asString()).isEqualTo("computed");
         // acrylic crazes under alcohol: acrylic-faa-solvent-list
         assertThat(answer.path("never").valueStream().map(b -> b.path("method").asString())).contains("bench_alcohol");
