@@ -159,13 +159,13 @@ public record Ladder(Revision revision, Situation situation, Verdicts verdicts, 
             return offer;
         }
 
-        /** It was left out for the sake of one that is neither offered nor was tried. */
+        /** It was left out for the sake of one that is neither offered nor used up, be it by a try or as preparation. */
         private boolean isReleased(Choice choice, Set<String> tail) {
             PassedOver why = passed.get(choice.id());
             return why != null && why.step().equals("same-again") && ordered.stream().noneMatch(other -> why.because().stream()
                     .flatMap(b -> b.figures().stream()).anyMatch(f -> f.name().equals("instead")
                             && f.value().equals(other.method().name()))
-                    && (tail.contains(other.id()) || situation.question().hasTried(other.id())));
+                    && (tail.contains(other.id()) || !verdicts.isPermitted(other.id()) || situation.question().hasTried(other.id())));
         }
 
         private List<Object> facts(List<Choice> before) {

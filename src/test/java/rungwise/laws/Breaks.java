@@ -80,6 +80,14 @@ final class Breaks {
         assertThat(shown()).as(told + ", in " + kinds.size() + " ways").isEmpty();
     }
 
+    /** No more than are known to break it, and not fewer either: who mends one lowers the number. */
+    void known(int times) {
+        System.out.println("law " + law + ": " + broken + " answers break it, " + times + " are known to; " + real + " of " + looked
+                + " put it to the test");
+        assertThat(broken()).as("answers that break law %s: %s", law, shown()).isEqualTo(times);
+        assertThat(percent()).as("answers that put law %s to the test, in percent", law).isGreaterThanOrEqualTo(LEAST_PERCENT);
+    }
+
     /** None, and in at least three of ten answers there could have been one. */
     void noneOfEnough() {
         noneOfAtLeast(LEAST_PERCENT);

@@ -184,8 +184,11 @@ final class RowLaws {
         } else {
             List<String> rungs = Checks.ids(untried);
             int climbed = tried.equals("partly") ? 0 : tried.equals("two grades") ? Math.min(2, rungs.size()) : 1;
-            say(wrong, "5 tail", Checks.isThinned(Checks.ids(answer), rungs.subList(climbed, rungs.size())) ? List.of()
-                    : List.of(Checks.ids(answer) + " after " + rungs));
+            List<String> tail = rungs.subList(climbed, rungs.size());
+            // a ladder that is used up is chosen again from what was not tried
+            boolean kept = tail.isEmpty() ? Checks.ids(answer).stream().noneMatch(answer.question()::hasTried)
+                    : Checks.isThinned(Checks.ids(answer), tail);
+            say(wrong, "5 tail", kept ? List.of() : List.of(Checks.ids(answer) + " after " + rungs));
         }
         if (tried.equals("two grades") && untried.rungs().size() > 1) {
             say(wrong, "5 reassess", Checks.abrasiveNext(answer));
