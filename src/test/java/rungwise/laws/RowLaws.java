@@ -185,9 +185,12 @@ final class RowLaws {
             List<String> rungs = Checks.ids(untried);
             int climbed = tried.equals("partly") ? 0 : tried.equals("two grades") ? Math.min(2, rungs.size()) : 1;
             List<String> tail = rungs.subList(climbed, rungs.size());
+            // a slow one that stood beside the quick one may take its place
+            List<String> slow = untried.alternatives().stream().map(Answer.Alternative::method).toList();
+            List<String> still = Checks.ids(answer).stream().filter(id -> !slow.contains(id)).toList();
             // a ladder that is used up is chosen again from what was not tried
             boolean kept = tail.isEmpty() ? Checks.ids(answer).stream().noneMatch(answer.question()::hasTried)
-                    : Checks.isThinned(Checks.ids(answer), tail);
+                    : Checks.isThinned(still, tail);
             say(wrong, "5 tail", kept ? List.of() : List.of(Checks.ids(answer) + " after " + rungs));
         }
         if (tried.equals("two grades") && untried.rungs().size() > 1) {
