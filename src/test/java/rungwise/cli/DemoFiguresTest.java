@@ -69,10 +69,10 @@ class DemoFiguresTest {
     @Test
     void the_same_is_printed_for_a_person() {
         assertThat(run("ladder", "--no-learning", SPOTS + "resin-in-the-shade.yaml")).contains("Stays wet: ", "at once");
-        String sun = run("ladder", "--no-learning", SPOTS + "resin-in-sun-and-wind.yaml");
+        String sun = run("ladder", "--no-learning", "--all", SPOTS + "resin-in-sun-and-wind.yaml");
         assertThat(sun).startsWith("WAIT").contains("Let it cool below", "Wet for only ");
         // what is waited for says itself how short it would stay wet
-        assertThat(run("ladder", "--no-learning", SPOTS + "hardened-resin-in-summer-sun.yaml")).startsWith("WAIT: Alcohol gel")
+        assertThat(run("ladder", "--no-learning", "--all", SPOTS + "hardened-resin-in-summer-sun.yaml")).startsWith("WAIT: Alcohol gel")
                 .contains("Would stay wet now: ");
         assertThat(run("ladder", "--no-learning", "--why", "alc_50", SPOTS + "resin-in-sun-and-wind.yaml")).contains("barred now until",
                 "soon dry");
