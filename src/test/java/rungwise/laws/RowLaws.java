@@ -189,8 +189,9 @@ final class RowLaws {
             List<String> slow = untried.alternatives().stream().map(Answer.Alternative::method).toList();
             List<String> still = Checks.ids(answer).stream().filter(id -> !slow.contains(id)).toList();
             // a ladder that is used up is chosen again from what was not tried
-            boolean kept = tail.isEmpty() ? Checks.ids(answer).stream().noneMatch(answer.question()::hasTried)
-                    : Checks.isThinned(still, tail);
+            boolean usedUp = tail.stream().allMatch(answer.question()::hasTried);
+            boolean kept = Checks.isThinned(still, tail)
+                    || usedUp && Checks.ids(answer).stream().noneMatch(answer.question()::hasTried);
             say(wrong, "5 tail", kept ? List.of() : List.of(Checks.ids(answer) + " after " + rungs));
         }
         if (tried.equals("two grades") && untried.rungs().size() > 1) {
