@@ -144,7 +144,7 @@ public record Ladder(Revision revision, Situation situation, Verdicts verdicts, 
             List<Choice> open = ordered.stream().filter(c -> !climbed.contains(c.id()) && verdicts.isPermitted(c.id())).toList();
             Set<String> tail = open.stream().map(Choice::id).filter(old::contains).collect(Collectors.toSet());
             List<Choice> pool = open.stream().filter(c -> tail.contains(c.id()) || !situation.question().hasTried(c.id())
-                    && (gained(c) > 0 || isReleased(c, tail))).toList();
+                    && (gained(c) > 0 || isReleased(c, tail, climbed))).toList();
             Worth.Offer offer = keep(worth.choose(pool, weights, tail));
             if (!offer.rungs().isEmpty()) {
                 return offer;
@@ -159,13 +159,14 @@ public record Ladder(Revision revision, Situation situation, Verdicts verdicts, 
             return offer;
         }
 
-        /** It was left out for the sake of one that is neither offered nor used up, be it by a try or as preparation. */
-        private boolean isReleased(Choice choice, Set<String> tail) {
+        /** It was left out for the sake of one that is neither offered nor used up: by a try, as preparation, or by being gentler than a try. */
+        private boolean isReleased(Choice choice, Set<String> tail, Set<String> climbed) {
             PassedOver why = passed.get(choice.id());
             return why != null && why.step().equals("same-again") && ordered.stream().noneMatch(other -> why.because().stream()
                     .flatMap(b -> b.figures().stream()).anyMatch(f -> f.name().equals("instead")
                             && f.value().equals(other.method().name()))
-                    && (tail.contains(other.id()) || !verdicts.isPermitted(other.id()) || situation.question().hasTried(other.id())));
+                    && (tail.contains(other.id()) || climbed.contains(other.id()) || !verdicts.isPermitted(other.id())
+                    || situation.question().hasTried(other.id())));
         }
 
         private List<Object> facts(List<Choice> before) {

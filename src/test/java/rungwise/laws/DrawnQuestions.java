@@ -63,7 +63,7 @@ final class DrawnQuestions {
                 .map(a -> a.id()).toList();
         return Arbitraries.randomValue(r -> {
             List<Question.Tried> tried = new ArrayList<>();
-            int many = 6 + r.nextInt(3);
+            int many = 9 + r.nextInt(4);
             for (int i = 0; i < many; i++) {
                 tried.add(new Question.Tried(Optional.empty(), Optional.of(pick(r, reactive)), Optional.empty(),
                         "no-change", 1, 1, r.nextInt(20), Optional.empty(), List.of()));
