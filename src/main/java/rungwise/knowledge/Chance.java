@@ -10,6 +10,16 @@ public enum Chance {
         this.probability = probability;
     }
 
+    static Chance nearest(double share) {
+        Chance nearest = VU;
+        for (Chance one : values()) {
+            if (Math.abs(one.probability - share) < Math.abs(nearest.probability - share)) {
+                nearest = one;
+            }
+        }
+        return nearest;
+    }
+
     public double probability() {
         return probability;
     }

@@ -1,5 +1,6 @@
 package rungwise.knowledge;
 
+import com.fasterxml.jackson.annotation.JsonIgnore;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -10,6 +11,8 @@ import java.util.Set;
  * What is stuck.
  *
  * @param bond        how it holds while fresh and once hardened
+ * @param form        how it lies
+ * @param madeOf      its components; empty where nothing lies there, or nobody can say what
  * @param hardens     when solvent or water has left it
  * @param marks       when a mark is to be expected beneath
  * @param nature      chemistry that rules speak of
@@ -20,12 +23,17 @@ import java.util.Set;
  * @param dissolvesLike material whose spheres stand for it, where those of its bond class do not fit
  * @param usualSurfaces surface ids where it is usually met
  * @param overrides   chances that differ from those of its bond class
+ * @param makeup      its components with all that is known of them
  */
-public record Contaminant(String id, String name, String what, Bond bond, Hours hardens, Hours marks, String ageing,
+public record Contaminant(String id, String name, String what, Bond bond, MadeOf.Lying form, Optional<MadeOf> madeOf, Hours hardens, Hours marks, String ageing,
                           Set<Nature> nature, Set<String> hazards, List<String> ppe, Optional<String> holds,
                           Optional<Emergency> emergency, Optional<String> refersTo, Optional<String> dissolvesLike, Recognition recognise,
-                          List<String> usualSurfaces, List<Override> overrides, Basis basis, List<String> sources) {
+                          List<String> usualSurfaces, List<Override> overrides, Basis basis, List<String> sources,
+                          @JsonIgnore Optional<Makeup> makeup) {
     public Contaminant {
+        form = form == null ? MadeOf.Lying.UNTOLD : form;
+        madeOf = madeOf == null ? Optional.empty() : madeOf;
+        makeup = makeup == null ? Optional.empty() : makeup;
         hardens = hardens == null ? Hours.NEVER : hardens;
         marks = marks == null ? Hours.NEVER : marks;
         nature = Sorted.set(nature);
@@ -72,7 +80,11 @@ public record Contaminant(String id, String name, String what, Bond bond, Hours 
         }
     }
 
+    /** What one correct attempt takes of it: by what it is made of, else by how it holds. */
     public Chances chances(Method method) {
+        if (makeup.isPresent() && method.role().isPresent()) {
+            return makeup.get().chances(method);
+        }
         for (Override override : overrides) {
             if (override.methods().contains(method.id())) {
                 return new Chances(override.fresh(), override.hardened());
@@ -81,12 +93,42 @@ public record Contaminant(String id, String name, String what, Bond bond, Hours 
         return new Chances(method.chancesFor(bond.fresh()).fresh(), method.chancesFor(bond.hardened()).hardened());
     }
 
+    /** Shares of the parts that have to be taken one by one; one whole where nobody said what it is made of. */
+    public double[] shares(boolean hardened) {
+        return makeup.map(m -> m.parts(hardened).stream().mapToDouble(Makeup.Held::share).toArray()).filter(s -> s.length > 0)
+                .orElseGet(() -> new double[] {1});
+    }
+
+    /** The chance of each of these parts. */
+    public double[] chances(Method method, boolean hardened) {
+        double[] shares = shares(hardened);
+        double[] chances = new double[shares.length];
+        boolean byParts = makeup.isPresent() && method.role().isPresent() && !makeup.get().parts(hardened).isEmpty();
+        Chances whole = byParts ? Chances.NONE : chances(method);
+        for (int i = 0; i < chances.length; i++) {
+            chances[i] = (byParts ? makeup.get().chance(makeup.get().parts(hardened).get(i), method, hardened)
+                    : hardened ? whole.hardened() : whole.fresh()).probability();
+        }
+        return chances;
+    }
+
+    /** As it lies on this surface, which may take it in. */
+    public Contaminant on(Surface surface) {
+        return makeup.map(m -> m.takenIn(surface.takesIn()) == m ? this : madeUp(m.takenIn(surface.takesIn()))).orElse(this);
+    }
+
+    /** The same with what is known of its components. */
+    Contaminant madeUp(Makeup known) {
+        return new Contaminant(id, name, what, bond, form, madeOf, hardens, marks, ageing, nature, hazards, ppe, holds, emergency,
+                refersTo, dissolvesLike, recognise, usualSurfaces, overrides, basis, sources, Optional.of(known));
+    }
+
     /** The same with more overrides. */
     public Contaminant and(List<Override> more) {
         List<Override> all = new ArrayList<>(overrides);
         all.addAll(more);
-        return new Contaminant(id, name, what, bond, hardens, marks, ageing, nature, hazards, ppe, holds, emergency,
-                refersTo, dissolvesLike, recognise, usualSurfaces, all, basis, sources);
+        return new Contaminant(id, name, what, bond, form, madeOf, hardens, marks, ageing, nature, hazards, ppe, holds, emergency,
+                refersTo, dissolvesLike, recognise, usualSurfaces, all, basis, sources, makeup);
     }
 
     public boolean is(Nature one) {

@@ -45,7 +45,15 @@ record Draft(List<Entry> entries, Optional<Set<String>> usedElsewhere, Set<Kind>
     }
 
     Map<String, Contaminant> contaminants() {
-        return items(Kind.CONTAMINANT, Contaminant.class);
+        Matter matter = matter();
+        Map<String, Contaminant> made = new HashMap<>();
+        items(Kind.CONTAMINANT, Contaminant.class).forEach((id, contaminant) -> made.put(id, matter.of(contaminant)));
+        return Sorted.map(made);
+    }
+
+    private Matter matter() {
+        return new Matter(items(Kind.COMPONENT, Component.class), items(Kind.COMPONENT_CLASS, ComponentClass.class),
+                items(Kind.WAY, Way.class), items(Kind.REACH, Reach.class));
     }
 
     /** Whether the chances of a contaminant can be known at all. */
@@ -79,6 +87,6 @@ record Draft(List<Entry> entries, Optional<Set<String>> usedElsewhere, Set<Kind>
                 new Decisions(items(Kind.DECISION, Decision.class)), new Assumptions(items(Kind.ASSUMPTION, Assumption.class)),
                 new Signs(items(Kind.EVIDENCE_STRENGTH, EvidenceStrength.class), items(Kind.SIGN_GROUP, SignGroup.class),
                         items(Kind.CHECK, Inspection.class), items(Kind.FREQUENCY, Frequency.class)),
-                List.copyOf(items(Kind.WAIVER, Waiver.class).values()), QuestionWords.of(this));
+                List.copyOf(items(Kind.WAIVER, Waiver.class).values()), QuestionWords.of(this), matter());
     }
 }

@@ -26,6 +26,10 @@ enum Kind {
     /** What a shop lays over the knowledge; it lies in a folder of its own. */
     OVERLAY("(overlay)", "product", OverlayFile.class),
     SOURCE("sources.yaml", "source", Source.class),
+    WAY("ways.yaml", "way", Way.class),
+    COMPONENT("components.yaml", "component", Component.class),
+    COMPONENT_CLASS("component-classes.yaml", "component-class", ComponentClass.class),
+    REACH("reach.yaml", "reach", Reach.class),
     BOND_CLASS("words/bond-classes.yaml", "bond-class", BondClass.class),
     WASTE("words/waste.yaml", "word", Word.class),
     LEVEL("words/levels.yaml", "word", Word.class),

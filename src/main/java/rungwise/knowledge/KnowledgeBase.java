@@ -14,7 +14,7 @@ public record KnowledgeBase(String revision, Map<String, Contaminant> contaminan
                             Map<String, Exposure> exposures, Map<String, Permeation> gloves,
                             Map<String, Respirator> respirators, Map<String, Substance> substances,
                             Map<String, Solute> solutes, Map<String, HazardStatement> hazards, Decisions decisions, Assumptions assumptions,
-                            Signs signs, List<Waiver> waivers, QuestionWords questionWords) {
+                            Signs signs, List<Waiver> waivers, QuestionWords questionWords, Matter matter) {
     public Agent agentOf(Method method) {
         return method.agent().equals("none") ? Agent.NONE : agents.get(method.agent());
     }
@@ -33,20 +33,20 @@ public record KnowledgeBase(String revision, Map<String, Contaminant> contaminan
                                Map<String, Tool> tools) {
         return new KnowledgeBase(revision, contaminants, surfaces, methods, agents, tools, families, gates,
                 circumstances, observations, sources, bondClasses, mechanisms, wastes, levels, ppe, notFollowed, steps, exposures, gloves,
-                respirators, substances, solutes, hazards, decisions, assumptions, signs, waivers, questionWords);
+                respirators, substances, solutes, hazards, decisions, assumptions, signs, waivers, questionWords, matter);
     }
 
     /** The same with what a shop adds and tightens. */
     KnowledgeBase overlaid(Map<String, Surface> surfaces, Map<String, Method> methods, Map<String, Agent> agents) {
         return new KnowledgeBase(revision, contaminants, surfaces, methods, agents, tools, families, gates,
                 circumstances, observations, sources, bondClasses, mechanisms, wastes, levels, ppe, notFollowed, steps, exposures, gloves,
-                respirators, substances, solutes, hazards, decisions, assumptions, signs, waivers, questionWords);
+                respirators, substances, solutes, hazards, decisions, assumptions, signs, waivers, questionWords, matter);
     }
 
     /** The same with other entries for the contaminants. */
     public KnowledgeBase with(Map<String, Contaminant> others) {
         return new KnowledgeBase(revision, others, surfaces, methods, agents, tools, families, gates, circumstances,
                 observations, sources, bondClasses, mechanisms, wastes, levels, ppe, notFollowed, steps, exposures, gloves, respirators,
-                substances, solutes, hazards, decisions, assumptions, signs, waivers, questionWords);
+                substances, solutes, hazards, decisions, assumptions, signs, waivers, questionWords, matter);
     }
 }

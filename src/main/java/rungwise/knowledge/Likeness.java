@@ -90,7 +90,7 @@ record Likeness(Method closest, Method nearest, Method technique, KnowledgeBase 
 
     Method method(OverlayFile.Product product, Agent agent) {
         return new Method(product.id(), product.name(), MethodKind.REMOVE, nearest.family(), nearest.mechanism(),
-                product.id(), technique.tool(), madeFor(), nearest.floods() || technique.floods(),
+                nearest.role(), nearest.works(), nearest.worksLess(), product.id(), technique.tool(), madeFor(), nearest.floods() || technique.floods(),
                 technique.technique(), dwell(), Math.min(nearest.tries(), technique.tries()), window(),
                 highest(Method::contactC), highest(Method::pressureBar), technique.standOffCm(), severity(),
                 Math.max(nearest.marringPercent(), technique.marringPercent()), technique.minutes(),

@@ -10,6 +10,9 @@ import java.util.Set;
  * An agent and a tool with a technique.
  *
  * @param family         methods of one family are rivals: one chemistry, or one abrasive series
+ * @param role           id of what it does to a deposit as it lies ({@link Reach}); empty = its chances go by bond class
+ * @param works          ids of the ways in which it acts on what a deposit is made of
+ * @param worksLess      the same, one step weaker
  * @param madeFor        kinds of surface that it is made for; empty = any
  * @param floods         needs water to run over it and off
  * @param window         panel temperature in C at which it may start; empty = any
@@ -26,7 +29,8 @@ import java.util.Set;
  * @param correction     method ids that put its own marks right
  * @param gates          gate ids it always carries
  */
-public record Method(String id, String name, MethodKind kind, String family, Mechanism mechanism, String agent,
+public record Method(String id, String name, MethodKind kind, String family, Mechanism mechanism, Optional<String> role,
+                     List<String> works, List<String> worksLess, String agent,
                      String tool, Set<SurfaceKind> madeFor, boolean floods, String technique, Dwell dwell, int tries, Optional<Range> window,
                      Optional<Double> contactC, Optional<Double> pressureBar, Optional<Double> standOffCm,
                      Severity severity, double marringPercent, Minutes minutes, String level,
@@ -38,6 +42,9 @@ public record Method(String id, String name, MethodKind kind, String family, Mec
     public static final String EVERY = "*";
 
     public Method {
+        role = role == null ? Optional.empty() : role;
+        works = works == null ? List.of() : List.copyOf(works);
+        worksLess = worksLess == null ? List.of() : List.copyOf(worksLess);
         agent = agent == null ? "none" : agent;
         tool = tool == null ? "none" : tool;
         madeFor = Sorted.set(madeFor);

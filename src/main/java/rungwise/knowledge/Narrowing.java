@@ -71,7 +71,7 @@ final class Narrowing {
         gates.addAll(by.gates());
         double to = Math.min(m.dwell().to(), by.dwellMinutes().orElse(m.dwell().to()));
         Dwell dwell = new Dwell(Math.min(to, m.dwell().from()), to, Math.min(to, m.dwell().usual()));
-        return new Method(m.id(), m.name(), m.kind(), m.family(), m.mechanism(), m.agent(), m.tool(), m.madeFor(),
+        return new Method(m.id(), m.name(), m.kind(), m.family(), m.mechanism(), m.role(), m.works(), m.worksLess(), m.agent(), m.tool(), m.madeFor(),
                 m.floods(), m.technique(), dwell, Math.min(m.tries(), by.tries().orElse(m.tries())),
                 by.window().or(m::window), m.contactC(), m.pressureBar(), m.standOffCm(), m.severity(),
                 m.marringPercent(), m.minutes(), m.level(), m.chances(), m.softens(), m.needsSoftener(), m.doneBy(),

@@ -55,6 +55,11 @@ public record Surface(String id, String name, String description, SurfaceKind ki
         return traits.contains(trait);
     }
 
+    /** Whether what lies on it goes in: cloth, leather, wood, grain. Nobody knows it of what may be several surfaces. */
+    public boolean takesIn() {
+        return kinds.size() == 1 && (is(Trait.SOAKS) || is(Trait.NAP) || is(Trait.POROUS_TEXTURE));
+    }
+
     /** Whether it is, or may be, of a kind. */
     public boolean mayBe(SurfaceKind one) {
         return kinds.contains(one);

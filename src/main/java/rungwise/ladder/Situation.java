@@ -75,6 +75,7 @@ public record Situation(Question question, List<Suspect> suspects, Map<String, D
 
     static Situation of(Revision revision, Question question, Suspects belief) {
         KnowledgeBase base = revision.base();
+        Surface asked = asked(question, base);
         List<Suspect> suspects = new ArrayList<>();
         Map<String, Double> others = new LinkedHashMap<>();
         Decisions decisions = base.decisions();
@@ -83,14 +84,12 @@ public record Situation(Question question, List<Suspect> suspects, Map<String, D
             boolean counts = Math.max(weight, now) >= decisions.value(DecisionId.HAZARD_COUNTS)
                     && suspects.size() < decisions.value(DecisionId.SUSPECTS_WEIGHED);
             if (suspects.isEmpty() || counts) {
-                suspects.add(suspect(base.contaminants().get(id), weight, now, question, base.assumptions()));
+                suspects.add(suspect(base.contaminants().get(id).on(asked), weight, now, question, base.assumptions()));
             } else {
                 others.put(id, weight);
             }
         });
-        Surface named = asked(question, base);
         Optional<Place> place = question.facts().place().map(base.questionWords().places()::get);
-        Surface asked = place.map(named::at).orElse(named);
         Panel panel = panel(question, place, base.assumptions());
         List<Attempt> attempts = attempts(question, base);
         List<Object> facts = new ArrayList<>();
@@ -165,7 +164,8 @@ public record Situation(Question question, List<Suspect> suspects, Map<String, D
         return List.of(surface.id().split("\\+")).contains(by.id()) ? surface : surface.stricter(by);
     }
 
-    private static Surface asked(Question question, KnowledgeBase base) {
+    /** The surface as named, where it is. */
+    static Surface asked(Question question, KnowledgeBase base) {
         List<Surface> named = question.surface().contains(Question.UNKNOWN)
                 ? List.copyOf(base.surfaces().values())
                 : question.surface().stream().distinct().sorted().map(base.surfaces()::get).toList();
@@ -173,7 +173,8 @@ public record Situation(Question question, List<Suspect> suspects, Map<String, D
         for (Surface other : named) {
             strictest = tightened(strictest, other);
         }
-        return strictest;
+        Surface found = strictest;
+        return question.facts().place().map(base.questionWords().places()::get).map(found::at).orElse(found);
     }
 
     private static Panel panel(Question question, Optional<Place> place, Assumptions assumptions) {

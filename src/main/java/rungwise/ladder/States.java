@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import rungwise.knowledge.Chances;
 import rungwise.knowledge.Contaminant;
 import rungwise.knowledge.KnowledgeBase;
 import rungwise.knowledge.Method;
@@ -12,7 +13,7 @@ import rungwise.question.Question;
 import rungwise.science.Belief;
 
 /**
- * The hidden states of a spot: each suspect fresh and hardened, and last all that is hardly believed as one. A weight is the
+ * The hidden states of a spot: each part of each suspect fresh and hardened, and last all that is hardly believed as one. A weight is the
  * belief in a state, and a chance of a method is stated for each of them.
  */
 final class States {
@@ -20,21 +21,35 @@ final class States {
     private final KnowledgeBase base;
     private final ChanceTable table;
     private final SurfaceKind surface;
+    private final List<State> states = new ArrayList<>();
     private final double[] prior;
+
+    /** A part of what a suspect is made of, in one of its two states. */
+    private record State(int suspect, boolean hardened, int part) {
+    }
 
     States(Situation situation, KnowledgeBase base, ChanceTable table) {
         this.situation = situation;
         this.base = base;
         this.table = table;
         this.surface = situation.surface().kind();
-        this.prior = new double[2 * situation.suspects().size() + 1];
+        List<Double> weights = new ArrayList<>();
         for (int i = 0; i < situation.suspects().size(); i++) {
             Suspect suspect = situation.suspects().get(i);
-            prior[2 * i] = suspect.weight() * suspect.age().fresh();
-            prior[2 * i + 1] = suspect.weight() * suspect.age().hardened();
+            add(i, false, suspect.weight() * suspect.age().fresh(), weights);
+            add(i, true, suspect.weight() * suspect.age().hardened(), weights);
         }
-        prior[prior.length - 1] = situation.others().values().stream().mapToDouble(w -> w).sum();
+        weights.add(situation.others().values().stream().mapToDouble(w -> w).sum());
+        prior = weights.stream().mapToDouble(w -> w).toArray();
         normalise(prior);
+    }
+
+    private void add(int suspect, boolean hardened, double weight, List<Double> weights) {
+        double[] shares = situation.suspects().get(suspect).contaminant().shares(hardened);
+        for (int part = 0; part < shares.length; part++) {
+            states.add(new State(suspect, hardened, part));
+            weights.add(weight * shares[part]);
+        }
     }
 
     double[] prior() {
@@ -49,14 +64,13 @@ final class States {
     /** Its chance in each state. */
     double[] chances(Method method, List<Likely> likely) {
         double[] chances = new double[prior.length];
-        for (int i = 0; i < likely.size(); i++) {
-            chances[2 * i] = likely.get(i).ifFresh();
-            chances[2 * i + 1] = likely.get(i).ifHardened();
+        for (int i = 0; i < states.size(); i++) {
+            chances[i] = chance(states.get(i), method, likely.get(states.get(i).suspect()));
         }
         double weight = 0;
         double sum = 0;
         for (Map.Entry<String, Double> other : situation.others().entrySet()) {
-            Contaminant contaminant = base.contaminants().get(other.getKey());
+            Contaminant contaminant = base.contaminants().get(other.getKey()).on(situation.asked());
             Likely one = table.of(contaminant, method, surface);
             Belief age = Situation.age(situation.question(), contaminant, base.assumptions());
             weight += other.getValue();
@@ -64,6 +78,16 @@ final class States {
         }
         chances[chances.length - 1] = weight == 0 ? 0 : sum / weight;
         return chances;
+    }
+
+    /** What a log moved moves every part alike. */
+    private double chance(State state, Method method, Likely likely) {
+        Contaminant contaminant = situation.suspects().get(state.suspect()).contaminant();
+        double stated = contaminant.chances(method, state.hardened())[state.part()];
+        Chances whole = contaminant.chances(method);
+        double prior = (state.hardened() ? whole.hardened() : whole.fresh()).probability();
+        double now = state.hardened() ? likely.ifHardened() : likely.ifFresh();
+        return contaminant.shares(state.hardened()).length == 1 ? now : Math.min(1, stated * now / prior);
     }
 
     /** Belief after every try that counts, in one place for what it is and for how hard it is. No log moves it, as it can lift a bar. */
@@ -104,8 +128,9 @@ final class States {
     /** Belief in each suspect, whatever its state. */
     Map<String, Double> bySuspect(double[] weights) {
         Map<String, Double> belief = new LinkedHashMap<>();
-        for (int i = 0; i < situation.suspects().size(); i++) {
-            belief.put(situation.suspects().get(i).id(), weights[2 * i] + weights[2 * i + 1]);
+        situation.suspects().forEach(s -> belief.put(s.id(), 0.0));
+        for (int i = 0; i < states.size(); i++) {
+            belief.merge(situation.suspects().get(states.get(i).suspect()).id(), weights[i], Double::sum);
         }
         return belief;
     }
@@ -114,9 +139,9 @@ final class States {
     double hardened(double[] weights) {
         double hardened = 0;
         double all = 0;
-        for (int i = 0; i < situation.suspects().size(); i++) {
-            hardened += weights[2 * i + 1];
-            all += weights[2 * i] + weights[2 * i + 1];
+        for (int i = 0; i < states.size(); i++) {
+            hardened += states.get(i).hardened() ? weights[i] : 0;
+            all += weights[i];
         }
         return all == 0 ? 0 : hardened / all;
     }
@@ -124,8 +149,9 @@ final class States {
     /** Recorded tries behind a chance, each weighed by the belief in the state it is for. */
     double triesBehind(List<Likely> likely, double[] weights) {
         double tries = 0;
-        for (int i = 0; i < likely.size(); i++) {
-            tries += weights[2 * i] * likely.get(i).triesFresh() + weights[2 * i + 1] * likely.get(i).triesHardened();
+        for (int i = 0; i < states.size(); i++) {
+            Likely one = likely.get(states.get(i).suspect());
+            tries += weights[i] * (states.get(i).hardened() ? one.triesHardened() : one.triesFresh());
         }
         return tries;
     }

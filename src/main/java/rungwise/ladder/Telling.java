@@ -1,12 +1,12 @@
 package rungwise.ladder;
 
-import rungwise.knowledge.Chances;
+import java.util.List;
+import java.util.stream.DoubleStream;
 import rungwise.knowledge.Contaminant;
 import rungwise.knowledge.DecisionId;
 import rungwise.knowledge.Decisions;
 import rungwise.knowledge.KnowledgeBase;
 import rungwise.question.Question;
-import rungwise.science.Belief;
 
 /** What the outcome of a try tells of what lies there. */
 public final class Telling {
@@ -31,24 +31,30 @@ public final class Telling {
         });
     }
 
-    /** The same for a contaminant, over how hard it may be. */
+    /** The same for a contaminant, over how hard it may be and what part of it is left. */
     public static double likelihood(Question.Tried tried, Contaminant contaminant, Question question, KnowledgeBase base) {
-        Chances chances = contaminant.chances(base.methods().get(tried.method().orElseThrow()));
-        Belief age = Situation.age(question, contaminant, base.assumptions());
-        return age.mean(likelihood(tried, chances.fresh().probability(), base.decisions()), likelihood(tried, chances.hardened().probability(), base.decisions()));
+        return likelihood(List.of(tried), contaminant, question, base);
     }
 
     /** Of all tries together: how hard it is stays one thing from try to try. */
     static double likelihood(Contaminant contaminant, Question question, KnowledgeBase base) {
-        double fresh = 1;
-        double hardened = 1;
-        for (Question.Tried tried : question.tried()) {
-            if (tells(tried)) {
-                Chances chances = contaminant.chances(base.methods().get(tried.method().orElseThrow()));
-                fresh *= likelihood(tried, chances.fresh().probability(), base.decisions());
-                hardened *= likelihood(tried, chances.hardened().probability(), base.decisions());
+        return likelihood(question.tried().stream().filter(Telling::tells).toList(), contaminant, question, base);
+    }
+
+    private static double likelihood(List<Question.Tried> tries, Contaminant somewhere, Question question, KnowledgeBase base) {
+        Contaminant contaminant = somewhere.on(Situation.asked(question, base));
+        return Situation.age(question, contaminant, base.assumptions()).mean(likelihood(tries, contaminant, false, base),
+                likelihood(tries, contaminant, true, base));
+    }
+
+    private static double likelihood(List<Question.Tried> tries, Contaminant contaminant, boolean hardened, KnowledgeBase base) {
+        double[] parts = contaminant.shares(hardened);
+        for (Question.Tried tried : tries) {
+            double[] chances = contaminant.chances(base.methods().get(tried.method().orElseThrow()), hardened);
+            for (int i = 0; i < parts.length; i++) {
+                parts[i] *= likelihood(tried, chances[i], base.decisions());
             }
         }
-        return Situation.age(question, contaminant, base.assumptions()).mean(fresh, hardened);
+        return DoubleStream.of(parts).sum();
     }
 }
