@@ -14,15 +14,17 @@ import rungwise.rules.Gated;
 import rungwise.rules.Marring;
 import rungwise.rules.Moved;
 import rungwise.rules.Narrow;
+import rungwise.rules.Needless;
 import rungwise.rules.Protect;
 import rungwise.rules.Spared;
 
 /** What the rules said of one method. */
 public record Verdict(List<Concluded<Bar>> bars, List<Concluded<Gated>> gates, List<Concluded<Moved>> moves,
                       List<Concluded<Narrow>> narrows, List<Concluded<Caution>> cautions, List<Concluded<Protect>> protects,
-                      List<Concluded<Spared>> spared, List<Concluded<Marring>> marrings) {
+                      List<Concluded<Spared>> spared, List<Concluded<Marring>> marrings,
+                      List<Concluded<Needless>> needless) {
     static final Verdict NOTHING = new Verdict(List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(),
-            List.of());
+            List.of(), List.of());
 
     /** Sorts conclusions by method. */
     static Map<String, Verdict> byMethod(List<? extends Concluded<? extends Conclusion>> conclusions) {
@@ -52,12 +54,14 @@ public record Verdict(List<Concluded<Bar>> bars, List<Concluded<Gated>> gates, L
             of(all, spared.method()).spared.add((Concluded<Spared>) one);
         } else if (said instanceof Marring marring) {
             of(all, marring.method()).marrings.add((Concluded<Marring>) one);
+        } else if (said instanceof Needless needless) {
+            of(all, needless.method()).needless.add((Concluded<Needless>) one);
         }
     }
 
     private static Verdict of(Map<String, Verdict> all, String method) {
         return all.computeIfAbsent(method, m -> new Verdict(new ArrayList<>(), new ArrayList<>(), new ArrayList<>(),
-                new ArrayList<>(), new ArrayList<>(), new ArrayList<>(), new ArrayList<>(), new ArrayList<>()));
+                new ArrayList<>(), new ArrayList<>(), new ArrayList<>(), new ArrayList<>(), new ArrayList<>(), new ArrayList<>()));
     }
 
     Verdict and(Verdict other) {
@@ -69,7 +73,8 @@ public record Verdict(List<Concluded<Bar>> bars, List<Concluded<Gated>> gates, L
         }
         return new Verdict(join(bars, other.bars), join(gates, other.gates), join(moves, other.moves),
                 join(narrows, other.narrows), join(cautions, other.cautions), join(protects, other.protects),
-                join(spared, other.spared), join(marrings, other.marrings));
+                join(spared, other.spared), join(marrings, other.marrings),
+                join(needless, other.needless));
     }
 
     /** What two suspects make of it in the same words counts once. */

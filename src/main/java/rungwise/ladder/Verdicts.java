@@ -206,7 +206,7 @@ public final class Verdicts {
             }
         }
         return asked.isEmpty() ? Verdict.NOTHING
-                : new Verdict(List.of(), asked, List.of(), List.of(), List.of(), List.of(), List.of(), List.of());
+                : new Verdict(List.of(), asked, List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of());
     }
 
     private void addNeighbours(Candidate candidate, List<Object> facts) {

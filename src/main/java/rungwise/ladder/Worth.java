@@ -58,6 +58,9 @@ final class Worth {
         Map<String, PassedOver> pointless = new LinkedHashMap<>();
         List<Choice> able = new ArrayList<>(ordered);
         able.removeIf(c -> isPointless(c, weights, pointless));
+        Set<String> there = new HashSet<>();
+        able.forEach(c -> there.add(c.id()));
+        able.removeIf(c -> !kept.contains(c.id()) && isNeedless(c, there, pointless));
         // a method is left out only for one that is offered: what turned out not to be offered replaces nothing
         Set<String> absent = new HashSet<>();
         while (true) {
@@ -112,6 +115,19 @@ final class Worth {
             return false;
         }
         pass(choice, DecisionId.POINTLESS, List.of(because(DecisionId.POINTLESS, Figure.against("chance", rounded(mean), "", limit))), passed);
+        return true;
+    }
+
+    /** What the trade does not take here, for the sake of another only where that one can be taken. */
+    private boolean isNeedless(Choice choice, Set<String> there, Map<String, PassedOver> passed) {
+        List<Because> why = choice.verdict().needless().stream().filter(n -> n.conclusion().instead().isEmpty()
+                || there.contains(n.conclusion().instead())).map(Concluded::because).toList();
+        if (why.isEmpty()) {
+            return false;
+        }
+        List<Because> all = new ArrayList<>(why);
+        all.add(because(DecisionId.NEEDLESS));
+        pass(choice, DecisionId.NEEDLESS, all, passed);
         return true;
     }
 

@@ -1,14 +1,55 @@
 package rungwise.rules;
 
 import java.util.List;
+import java.util.function.Predicate;
+import java.util.stream.Stream;
 import rungwise.knowledge.Contaminant;
+import rungwise.knowledge.DepositForm;
+import rungwise.knowledge.Makeup;
 import rungwise.knowledge.Nature;
 import rungwise.text.Figure;
 
 /** The contaminant with what is believed of it; the beliefs are those of an unknown age where none was given. */
 public record Deposit(Contaminant contaminant, boolean ageKnown, double ageHours, double hardened, double marked) {
+    private static final double HARDLY = 0.05;
+
     public boolean is(Nature nature) {
         return contaminant.is(nature);
+    }
+
+    /** Whether some of it is of a class of components; true also where nobody knows what it is made of. */
+    public boolean isOf(String kind) {
+        return share(kind) > 0;
+    }
+
+    /** How much of what has to be taken is of a class; all of it where nobody knows. */
+    public double share(String kind) {
+        return most(held -> held.component().kind().equals(kind));
+    }
+
+    /** Whether a component has to be taken; true also where nobody knows what it is made of. */
+    public boolean has(String component) {
+        return part(component) > 0;
+    }
+
+    /** How much of what has to be taken is this component. */
+    public double part(String component) {
+        return most(held -> held.component().id().equals(component));
+    }
+
+    /** Whether it lies so, in a state that is believed. */
+    public boolean lies(DepositForm form) {
+        return states().anyMatch(old -> contaminant.makeup().filter(m -> m.lies(old) == form).isPresent());
+    }
+
+    private double most(Predicate<Makeup.Held> which) {
+        return contaminant.makeup().map(m -> states().mapToDouble(old -> m.parts(old).stream().filter(which)
+                .mapToDouble(Makeup.Held::share).sum()).max().orElse(0)).orElse(1.0);
+    }
+
+    /** The states that are believed at all: hardened or not. */
+    private Stream<Boolean> states() {
+        return Stream.of(false, true).filter(old -> (old ? hardened : 1 - hardened) > HARDLY);
     }
 
     public boolean hasHazard(String hazard) {

@@ -130,6 +130,16 @@ public record Use(Method method, Agent agent, Tool tool, Surface surface) {
                 .mapToDouble(Map.Entry::getValue).max().orElse(0);
     }
 
+    /** Whether it acts in this way on what a deposit is made of. */
+    public boolean works(String way) {
+        return method.works().contains(way) || method.worksLess().contains(way);
+    }
+
+    /** Whether water may run over the surface and off. */
+    public boolean waterRuns() {
+        return !on(Trait.NO_RUNNING_WATER);
+    }
+
     public boolean isFamily(String family) {
         return method.family().equals(family);
     }
