@@ -205,6 +205,11 @@ final class RungWriter {
     private List<Answer.Around> ifMarked(Method method) {
         List<Answer.Around> corrections = new ArrayList<>();
         around.corrections(method).forEach(m -> corrections.add(steps.plain(m, List.of(StepWriter.entry(method)))));
+        around.markCorrections().forEach((correction, from) -> {
+            if (!around.corrections(method).contains(correction)) {
+                corrections.add(steps.plain(correction, List.of(StepWriter.entry(from))));
+            }
+        });
         if (corrections.isEmpty()) {
             corrections.add(steps.leaveTheMark(List.of(StepWriter.entry(method))));
         }

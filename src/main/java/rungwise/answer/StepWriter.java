@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import rungwise.knowledge.Agent;
 import rungwise.knowledge.KnowledgeBase;
+import rungwise.knowledge.Contaminant;
 import rungwise.knowledge.Method;
 import rungwise.ladder.Asked;
 import rungwise.ladder.Choice;
@@ -67,6 +68,10 @@ final class StepWriter {
     /** The knowledge entry itself as a reason. */
     static Because entry(Method method) {
         return Because.of(Reason.method(method), List.of());
+    }
+
+    static Because entry(Contaminant contaminant) {
+        return Because.of(Reason.contaminant(contaminant), List.of());
     }
 
     /** The steps that may be named today, those that wait gathered under what they wait for. */

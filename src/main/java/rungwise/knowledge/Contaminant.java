@@ -15,6 +15,7 @@ import java.util.Set;
  * @param madeOf      its components; empty where nothing lies there, or nobody can say what
  * @param hardens     when solvent or water has left it
  * @param marks       when a mark is to be expected beneath
+ * @param correction  ids of methods that put its mark right
  * @param nature      chemistry that rules speak of
  * @param hazards     what it does to people
  * @param holds       why no work starts at all, where that is so
@@ -25,7 +26,7 @@ import java.util.Set;
  * @param overrides   chances that differ from those of its bond class
  * @param makeup      its components with all that is known of them
  */
-public record Contaminant(String id, String name, String what, Bond bond, MadeOf.Lying form, Optional<MadeOf> madeOf, Hours hardens, Hours marks, String ageing,
+public record Contaminant(String id, String name, String what, Bond bond, MadeOf.Lying form, Optional<MadeOf> madeOf, Hours hardens, Hours marks, List<String> correction, String ageing,
                           Set<Nature> nature, Set<String> hazards, List<String> ppe, Optional<String> holds,
                           Optional<Emergency> emergency, Optional<String> refersTo, Optional<String> dissolvesLike, Recognition recognise,
                           List<String> usualSurfaces, List<Override> overrides, Basis basis, List<String> sources,
@@ -36,6 +37,7 @@ public record Contaminant(String id, String name, String what, Bond bond, MadeOf
         makeup = makeup == null ? Optional.empty() : makeup;
         hardens = hardens == null ? Hours.NEVER : hardens;
         marks = marks == null ? Hours.NEVER : marks;
+        correction = correction == null ? List.of() : List.copyOf(correction);
         nature = Sorted.set(nature);
         hazards = Sorted.set(hazards);
         ppe = ppe == null ? List.of() : List.copyOf(ppe);
@@ -119,7 +121,7 @@ public record Contaminant(String id, String name, String what, Bond bond, MadeOf
 
     /** The same with what is known of its components. */
     Contaminant madeUp(Makeup known) {
-        return new Contaminant(id, name, what, bond, form, madeOf, hardens, marks, ageing, nature, hazards, ppe, holds, emergency,
+        return new Contaminant(id, name, what, bond, form, madeOf, hardens, marks, correction, ageing, nature, hazards, ppe, holds, emergency,
                 refersTo, dissolvesLike, recognise, usualSurfaces, overrides, basis, sources, Optional.of(known));
     }
 
@@ -127,7 +129,7 @@ public record Contaminant(String id, String name, String what, Bond bond, MadeOf
     public Contaminant and(List<Override> more) {
         List<Override> all = new ArrayList<>(overrides);
         all.addAll(more);
-        return new Contaminant(id, name, what, bond, form, madeOf, hardens, marks, ageing, nature, hazards, ppe, holds, emergency,
+        return new Contaminant(id, name, what, bond, form, madeOf, hardens, marks, correction, ageing, nature, hazards, ppe, holds, emergency,
                 refersTo, dissolvesLike, recognise, usualSurfaces, all, basis, sources, makeup);
     }
 

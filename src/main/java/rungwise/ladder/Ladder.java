@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import rungwise.knowledge.Contaminant;
 import rungwise.knowledge.DecisionId;
 import rungwise.knowledge.Method;
 import rungwise.knowledge.MethodKind;
@@ -275,6 +276,12 @@ public record Ladder(Revision revision, Situation situation, Verdicts verdicts, 
     /** Chance of any method that was judged, offered or not. */
     public double chance(String method) {
         return verdicts.choice(method, states).mean(weights);
+    }
+
+    /** Suspects that are expected to have marked what is beneath. */
+    List<Contaminant> markedBy() {
+        return situation.suspects().stream().filter(s -> s.deposit().marked() >= revision.base().decisions().value(DecisionId.MARK_EXPECTED))
+                .map(Suspect::contaminant).toList();
     }
 
     /** Belief that a mark is already beneath. */

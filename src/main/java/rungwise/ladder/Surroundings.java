@@ -13,6 +13,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import rungwise.knowledge.Agent;
+import rungwise.knowledge.Contaminant;
 import rungwise.knowledge.DecisionId;
 import rungwise.knowledge.Method;
 import rungwise.question.Question;
@@ -84,6 +85,7 @@ public final class Surroundings {
         steps.forEach(s -> named.add(s.name()));
         addNamed(ladder.rungs(), named);
         ladder.slow().forEach(c -> addNamed(List.of(c), named));
+        ladder.markedBy().forEach(c -> named.addAll(c.correction()));
         return named;
     }
 
@@ -139,6 +141,14 @@ public final class Surroundings {
     /** Corrections of a method that may be named today. */
     public List<Method> corrections(Method method) {
         return List.copyOf(new LinkedHashSet<>(ladder.verdicts().corrections(method).stream().filter(m -> isPermitted(m.id())).toList()));
+    }
+
+    /** What puts the mark of the deposit itself right, where one is expected and it may be named today. */
+    public Map<Method, Contaminant> markCorrections() {
+        Map<Method, Contaminant> corrections = new LinkedHashMap<>();
+        ladder.markedBy().forEach(c -> ladder.verdicts().corrections(c.correction()).stream().filter(m -> isPermitted(m.id()))
+                .forEach(m -> corrections.putIfAbsent(m, c)));
+        return corrections;
     }
 
     /** Preparation that this rung needs; a photograph is a record and keeps nobody from work. */

@@ -335,7 +335,11 @@ public final class Verdicts {
 
     /** Corrections that this surface bears, in the method's own order. */
     public List<Method> corrections(Method method) {
-        return method.correction().stream().map(base.methods()::get).filter(m -> m != null
+        return corrections(method.correction());
+    }
+
+    List<Method> corrections(List<String> ids) {
+        return ids.stream().map(base.methods()::get).filter(m -> m != null
                 && onSurface.getOrDefault(m.id(), Verdict.NOTHING).bars().isEmpty()
                 && (!judged.containsKey(m.id()) || isPermitted(m.id()))).toList();
     }

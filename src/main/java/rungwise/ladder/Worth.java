@@ -132,7 +132,18 @@ final class Worth {
     }
 
     boolean isReal(Choice choice, double[] weights) {
-        return choice.mean(weights) >= decisions.value(DecisionId.REAL_CHANCE);
+        double real = decisions.value(DecisionId.REAL_CHANCE);
+        return choice.mean(weights) >= real || takesAPart(choice, weights, real);
+    }
+
+    /** Whether it has a real chance on a part of the deposit that is worth a step of its own. */
+    private boolean takesAPart(Choice choice, double[] weights, double real) {
+        for (int i = 0; i < weights.length - 1; i++) {
+            if (weights[i] >= decisions.value(DecisionId.PART_THAT_COUNTS) && choice.chances()[i] >= real) {
+                return true;
+            }
+        }
+        return false;
     }
 
     boolean isSlow(Choice choice) {

@@ -5,7 +5,9 @@ import java.util.function.Predicate;
 import java.util.stream.Stream;
 import rungwise.knowledge.Contaminant;
 import rungwise.knowledge.DepositForm;
+import rungwise.knowledge.Grade;
 import rungwise.knowledge.Makeup;
+import rungwise.knowledge.Method;
 import rungwise.knowledge.Nature;
 import rungwise.text.Figure;
 
@@ -40,6 +42,19 @@ public record Deposit(Contaminant contaminant, boolean ageKnown, double ageHours
     /** Whether it lies so, in a state that is believed. */
     public boolean lies(DepositForm form) {
         return states().anyMatch(old -> contaminant.makeup().filter(m -> m.lies(old) == form).isPresent());
+    }
+
+    /** Whether a method lets it soften, so that an edge can follow. */
+    public boolean isSoftenedBy(Method method) {
+        return contaminant.makeup().filter(m -> method.role().isPresent()).map(m -> states().anyMatch(old -> method.severity().filmMicrons() == 0
+                && m.reaches(method, old) && m.parts(old).stream().anyMatch(p -> m.grade(p, method).compareTo(Grade.PARTLY) >= 0)))
+                .orElseGet(() -> method.softens().contains(contaminant.bond().fresh()) || method.softens().contains(contaminant.bond().hardened()));
+    }
+
+    /** Whether it lets go of the surface whole, so that an edge or a line lifts it as it is. */
+    public boolean isLiftedBy(Method method) {
+        return contaminant.makeup().filter(m -> states().allMatch(old -> m.parts(old).stream()
+                .allMatch(p -> m.grade(p, method) == Grade.WELL))).isPresent();
     }
 
     private double most(Predicate<Makeup.Held> which) {
