@@ -4,7 +4,9 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import rungwise.knowledge.DecisionId;
 import rungwise.knowledge.Gate;
 import rungwise.knowledge.KnowledgeBase;
@@ -64,18 +66,21 @@ public record NextStep(Concluded<Next> said, List<Concluded<Gated>> gates, List<
                         isUntested(ladder, first), ladder.repeated().contains(first.id())));
             }
         }
+        List<String> awaited = facts.stream().anyMatch(Waiting.class::isInstance) ? awaited(ladder) : List.of();
         Concluded<Next> most = ladder.revision().book().run(Phase.NEXT, facts).of(Next.class).stream()
                 .min(Comparator.comparing((Concluded<Next> n) -> n.conclusion().action())
-                        .thenComparing((a, b) -> compareGentle(ladder, a.conclusion().method(), b.conclusion().method())).thenComparing(n -> n.conclusion().text())
+                        .thenComparingInt(n -> awaited.indexOf(n.conclusion().method())).thenComparing(n -> n.conclusion().text())
                         .thenComparing(n -> n.conclusion().method()))
                 .orElseThrow(() -> new IllegalStateException("no rule says what to do next"));
         return new NextStep(most, gates, bridges, wayOut);
     }
 
-    /** Of several methods that are worth waiting for the gentlest. */
-    private static int compareGentle(Ladder ladder, String one, String other) {
-        return one.isEmpty() || other.isEmpty() || one.equals(other) ? 0 : ladder.verdicts().choice(one, ladder.states()).own()
-                .compareTo(ladder.verdicts().choice(other, ladder.states()).own());
+    /** What only the weather keeps away, in the order of the ladder on which it would stand. */
+    private static List<String> awaited(Ladder ladder) {
+        List<Choice> choices = Stream.concat(ladder.order().stream(), ladder.verdicts().all().entrySet().stream()
+                .filter(e -> e.getValue().waitsForWeather()).map(e -> ladder.verdicts().choice(e.getKey(), ladder.states()))).toList();
+        Set<String> all = choices.stream().map(Choice::id).collect(Collectors.toSet());
+        return Order.among(ladder.revision(), ladder.situation(), choices).of(choices, all).stream().map(Choice::id).toList();
     }
 
     /** What only the weather keeps away, and how it stands to the first rung. */

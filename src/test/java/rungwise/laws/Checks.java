@@ -304,6 +304,18 @@ final class Checks {
         return at == thin.size();
     }
 
+    /** Law 5: the tail of the old ladder, perhaps thinned; a ladder that is used up is chosen again from what was not tried. */
+    static boolean isTail(Answer after, List<String> tail) {
+        return isTail(after, tail, Set.of());
+    }
+
+    /** The same where others may take a place in it. */
+    static boolean isTail(Answer after, List<String> tail, Set<String> others) {
+        boolean usedUp = tail.stream().allMatch(after.question()::hasTried);
+        return isThinned(ids(after).stream().filter(id -> !others.contains(id)).toList(), tail)
+                || usedUp && ids(after).stream().noneMatch(after.question()::hasTried);
+    }
+
     /** Law 4: what grew younger with age. */
     static List<String> younger(Answer.State young, Answer.State old) {
         return old.hardened() < young.hardened() || old.marked() < young.marked()

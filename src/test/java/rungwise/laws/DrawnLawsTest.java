@@ -180,7 +180,7 @@ class DrawnLawsTest {
             tail.addAll(before.subList(at + 1, before.size()));
             Answer after = ADVISOR.answer(new Made(q).tried(List.of(DrawnQuestions.attempt(before.get(at), "no-change", 1,
                     rungs.get(at).dwell().to(), true))).made());
-            assertThat(Checks.isThinned(Checks.ids(after), tail)).as("%s was %s after %s of %s", Checks.ids(after), tail,
+            assertThat(Checks.isTail(after, tail)).as("%s was %s after %s of %s", Checks.ids(after), tail,
                     before.get(at), text(q)).isTrue();
         }
     }
