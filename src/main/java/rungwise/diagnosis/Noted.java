@@ -5,9 +5,9 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import rungwise.knowledge.KnowledgeBase;
-import rungwise.knowledge.Observation;
-import rungwise.knowledge.Place;
-import rungwise.knowledge.SurfaceKind;
+import rungwise.knowledge.deposit.Observation;
+import rungwise.knowledge.surface.Place;
+import rungwise.knowledge.surface.SurfaceKind;
 import rungwise.question.Question;
 
 /**

@@ -10,18 +10,18 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import rungwise.Base;
 import rungwise.answer.Answer;
-import rungwise.knowledge.Agent;
-import rungwise.knowledge.Basis;
 import rungwise.knowledge.KnowledgeBase;
-import rungwise.knowledge.Method;
-import rungwise.knowledge.MethodKind;
-import rungwise.knowledge.Reactive;
-import rungwise.knowledge.Respirator;
-import rungwise.knowledge.SurfaceKind;
-import rungwise.knowledge.ToolKind;
-import rungwise.knowledge.Trait;
+import rungwise.knowledge.chemistry.Reactive;
+import rungwise.knowledge.common.Basis;
+import rungwise.knowledge.method.Agent;
+import rungwise.knowledge.method.Method;
+import rungwise.knowledge.method.MethodKind;
+import rungwise.knowledge.method.ToolKind;
+import rungwise.knowledge.safety.Respirator;
+import rungwise.knowledge.surface.SurfaceKind;
+import rungwise.knowledge.surface.Trait;
 import rungwise.question.Question;
-import rungwise.rules.Because;
+import rungwise.rules.said.Because;
 
 /** What a law finds wrong with an answer; nothing where it holds. */
 final class Checks {
