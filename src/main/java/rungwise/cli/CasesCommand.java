@@ -6,11 +6,11 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
 import java.util.stream.Stream;
+import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
-import picocli.CommandLine;
-import rungwise.knowledge.Mappers;
+import rungwise.knowledge.load.Mappers;
 import tools.jackson.databind.JsonNode;
 
 /** Checks answers against cases. */

@@ -4,10 +4,10 @@ import java.io.PrintWriter;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
+import rungwise.diagnosis.Identification;
 import rungwise.diagnosis.Identification.Sign;
 import rungwise.diagnosis.Identification.Suspect;
-import rungwise.diagnosis.Identification;
-import rungwise.knowledge.Figures;
+import rungwise.knowledge.common.Figures;
 
 /** An identification for a person at a wash bay. */
 final class IdentificationText {

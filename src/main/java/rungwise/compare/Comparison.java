@@ -9,8 +9,8 @@ import java.util.TreeSet;
 import java.util.function.ToDoubleFunction;
 import rungwise.answer.Answer;
 import rungwise.answer.LadderAnswer;
-import rungwise.knowledge.Figures;
-import rungwise.rules.Because;
+import rungwise.knowledge.common.Figures;
+import rungwise.rules.said.Because;
 
 /**
  * Two answers side by side: only what differs, and which rule or figure made the difference.

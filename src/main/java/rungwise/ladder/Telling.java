@@ -2,10 +2,10 @@ package rungwise.ladder;
 
 import java.util.List;
 import java.util.stream.DoubleStream;
-import rungwise.knowledge.Contaminant;
-import rungwise.knowledge.DecisionId;
-import rungwise.knowledge.Decisions;
 import rungwise.knowledge.KnowledgeBase;
+import rungwise.knowledge.decision.DecisionId;
+import rungwise.knowledge.decision.Decisions;
+import rungwise.knowledge.deposit.Contaminant;
 import rungwise.question.Question;
 
 /** What the outcome of a try tells of what lies there. */

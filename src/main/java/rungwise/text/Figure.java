@@ -3,7 +3,7 @@ package rungwise.text;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import rungwise.knowledge.Range;
+import rungwise.knowledge.common.Range;
 
 /**
  * One thing that was found, in a form that a page can show and translate.

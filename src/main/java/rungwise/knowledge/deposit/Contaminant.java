@@ -1,0 +1,157 @@
+package rungwise.knowledge.deposit;
+
+import com.fasterxml.jackson.annotation.JsonIgnore;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import rungwise.knowledge.common.Basis;
+import rungwise.knowledge.common.Hours;
+import rungwise.knowledge.common.Sorted;
+import rungwise.knowledge.matter.MadeOf;
+import rungwise.knowledge.matter.Makeup;
+import rungwise.knowledge.matter.Matter;
+import rungwise.knowledge.method.Chance;
+import rungwise.knowledge.method.Chances;
+import rungwise.knowledge.method.Method;
+import rungwise.knowledge.surface.Surface;
+
+/**
+ * What is stuck.
+ *
+ * @param bond        how it holds while fresh and once hardened
+ * @param form        how it lies
+ * @param madeOf      its components; empty where nothing lies there, or nobody can say what
+ * @param hardens     when solvent or water has left it
+ * @param marks       when a mark is to be expected beneath
+ * @param correction  ids of methods that put its mark right
+ * @param nature      chemistry that rules speak of
+ * @param hazards     what it does to people
+ * @param holds       why no work starts at all, where that is so
+ * @param emergency   what to do before anything else, while it still helps
+ * @param refersTo    method id of who takes over, where the deposit and not the surface decides it
+ * @param dissolvesLike material whose spheres stand for it, where those of its bond class do not fit
+ * @param usualSurfaces surface ids where it is usually met
+ * @param overrides   chances that differ from those of its bond class
+ * @param makeup      its components with all that is known of them
+ */
+public record Contaminant(String id, String name, String what, Bond bond, MadeOf.Lying form, Optional<MadeOf> madeOf, Hours hardens, Hours marks, List<String> correction, String ageing,
+                          Set<Nature> nature, Set<String> hazards, List<String> ppe, Optional<String> holds,
+                          Optional<Emergency> emergency, Optional<String> refersTo, Optional<String> dissolvesLike, Recognition recognise,
+                          List<String> usualSurfaces, List<Override> overrides, Basis basis, List<String> sources,
+                          @JsonIgnore Optional<Makeup> makeup) {
+    public Contaminant {
+        form = form == null ? MadeOf.Lying.UNTOLD : form;
+        madeOf = madeOf == null ? Optional.empty() : madeOf;
+        makeup = makeup == null ? Optional.empty() : makeup;
+        hardens = hardens == null ? Hours.NEVER : hardens;
+        marks = marks == null ? Hours.NEVER : marks;
+        correction = correction == null ? List.of() : List.copyOf(correction);
+        nature = Sorted.set(nature);
+        hazards = Sorted.set(hazards);
+        ppe = ppe == null ? List.of() : List.copyOf(ppe);
+        holds = holds == null ? Optional.empty() : holds;
+        emergency = emergency == null ? Optional.empty() : emergency;
+        refersTo = refersTo == null ? Optional.empty() : refersTo;
+        dissolvesLike = dissolvesLike == null ? Optional.empty() : dissolvesLike;
+        usualSurfaces = usualSurfaces == null ? List.of() : List.copyOf(usualSurfaces);
+        overrides = overrides == null ? List.of() : List.copyOf(overrides);
+        sources = sources == null ? List.of() : List.copyOf(sources);
+    }
+
+    /** Bond class ids. */
+    public record Bond(String fresh, String hardened) {
+        public boolean changes() {
+            return !fresh.equals(hardened);
+        }
+    }
+
+    /**
+     * First aid for the surface: flush (or blot), whatever the temperature and ranking.
+     *
+     * @param blotted what is said where no water may run off, if that is another thing
+     */
+    public record Emergency(String method, double untilHours, String why, Optional<String> blotted) {
+        public Emergency {
+            blotted = blotted == null ? Optional.empty() : blotted;
+        }
+
+        public String whyBlotted() {
+            return blotted.orElse(why);
+        }
+    }
+
+    public record Recognition(String look, String feel, String place, String test, List<String> lookAlikes) {
+    }
+
+    public record Override(List<String> methods, Chance fresh, Chance hardened, String why, Basis basis,
+                           List<String> sources) {
+        public Override {
+            sources = sources == null ? List.of() : List.copyOf(sources);
+        }
+    }
+
+    /** What one correct attempt takes of it: by what it is made of, else by how it holds. */
+    public Chances chances(Method method) {
+        if (makeup.isPresent() && method.role().isPresent()) {
+            return makeup.get().chances(method);
+        }
+        for (Override override : overrides) {
+            if (override.methods().contains(method.id())) {
+                return new Chances(override.fresh(), override.hardened());
+            }
+        }
+        return new Chances(method.chancesFor(bond.fresh()).fresh(), method.chancesFor(bond.hardened()).hardened());
+    }
+
+    /** Shares of the parts that have to be taken one by one; one whole where nobody said what it is made of. */
+    public double[] shares(boolean hardened) {
+        return makeup.map(m -> m.parts(hardened).stream().mapToDouble(Makeup.Held::share).toArray()).filter(s -> s.length > 0)
+                .orElseGet(() -> new double[] {1});
+    }
+
+    /** The chance of each of these parts. */
+    public double[] chances(Method method, boolean hardened) {
+        double[] shares = shares(hardened);
+        double[] chances = new double[shares.length];
+        boolean byParts = makeup.isPresent() && method.role().isPresent() && !makeup.get().parts(hardened).isEmpty();
+        Chances whole = byParts ? Chances.NONE : chances(method);
+        for (int i = 0; i < chances.length; i++) {
+            chances[i] = (byParts ? makeup.get().chance(makeup.get().parts(hardened).get(i), method, hardened)
+                    : hardened ? whole.hardened() : whole.fresh()).probability();
+        }
+        return chances;
+    }
+
+    /** As it lies on this surface, which may take it in. */
+    public Contaminant on(Surface surface) {
+        return makeup.map(m -> m.takenIn(surface.takesIn()) == m ? this : madeUp(m.takenIn(surface.takesIn()))).orElse(this);
+    }
+
+    /** The same, knowing what it is made of. */
+    public Contaminant knowing(Matter matter) {
+        return madeOf.flatMap(m -> matter.of(form, m)).map(this::madeUp).orElse(this);
+    }
+
+    private Contaminant madeUp(Makeup known) {
+        return new Contaminant(id, name, what, bond, form, madeOf, hardens, marks, correction, ageing, nature, hazards, ppe, holds, emergency,
+                refersTo, dissolvesLike, recognise, usualSurfaces, overrides, basis, sources, Optional.of(known));
+    }
+
+    /** The same with more overrides. */
+    public Contaminant and(List<Override> more) {
+        List<Override> all = new ArrayList<>(overrides);
+        all.addAll(more);
+        return new Contaminant(id, name, what, bond, form, madeOf, hardens, marks, correction, ageing, nature, hazards, ppe, holds, emergency,
+                refersTo, dissolvesLike, recognise, usualSurfaces, all, basis, sources, makeup);
+    }
+
+    public boolean is(Nature one) {
+        return nature.contains(one);
+    }
+
+    /** Pure colour or shape change: there is nothing to remove. */
+    public boolean isDamage() {
+        return bond.hardened().equals("damage") && bond.fresh().equals("damage");
+    }
+}

@@ -1,0 +1,104 @@
+package rungwise.knowledge.matter;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Stream;
+import rungwise.knowledge.method.Chance;
+import rungwise.knowledge.method.Chances;
+import rungwise.knowledge.method.Method;
+
+/**
+ * What a deposit is made of, with all that is known of it: how well a method takes each part that has to be taken. A method's
+ * chance is the share of those parts that one correct attempt takes; what is carried leaves with what holds it.
+ *
+ * @param fresh   parts that have to be taken, their shares of one
+ * @param old     the same once it has hardened
+ * @param takenIn whether the surface takes it in
+ */
+public record Makeup(MadeOf.Lying form, List<Held> fresh, List<Held> old, Map<String, Reach> reaches, boolean takenIn) {
+
+    /**
+     * A part that has to be taken.
+     *
+     * @param thought ways that are thought of for its class
+     */
+    public record Held(Component component, Set<String> thought, double share, MadeOf.Does does) {
+    }
+
+    static Makeup of(MadeOf.Lying form, MadeOf madeOf, Map<String, Component> components, Map<String, ComponentClass> classes,
+                     Map<String, Reach> reaches) {
+        return new Makeup(form, held(madeOf.fresh(), components, classes), held(madeOf.old(), components, classes), reaches, false);
+    }
+
+    private static List<Held> held(List<MadeOf.Part> parts, Map<String, Component> components, Map<String, ComponentClass> classes) {
+        List<MadeOf.Part> counted = parts.stream().filter(p -> p.share() >= MadeOf.COUNTS_FROM).toList();
+        List<MadeOf.Part> taken = counted.stream().filter(p -> p.role() != MadeOf.Does.CARRIED).toList();
+        List<MadeOf.Part> needed = taken.isEmpty() ? counted : taken;
+        double whole = needed.stream().mapToDouble(MadeOf.Part::share).sum();
+        List<Held> held = new ArrayList<>();
+        for (MadeOf.Part part : needed) {
+            Component component = components.get(part.component());
+            held.add(new Held(component, new TreeSet<>(classes.get(component.kind()).ways()), part.share() / whole, part.role()));
+        }
+        return List.copyOf(held);
+    }
+
+    public Makeup takenIn(boolean now) {
+        return now == takenIn ? this : new Makeup(form, fresh, old, reaches, now);
+    }
+
+    public List<Held> parts(boolean hardened) {
+        return hardened ? old : fresh;
+    }
+
+    public DepositForm lies(boolean hardened) {
+        return form.form(hardened, takenIn);
+    }
+
+    public Chances chances(Method method) {
+        return new Chances(whole(method, false), whole(method, true));
+    }
+
+    private Chance whole(Method method, boolean hardened) {
+        double share = 0;
+        for (Held part : parts(hardened)) {
+            share += part.share() * chance(part, method, hardened).probability();
+        }
+        return Chance.nearest(share);
+    }
+
+    /** The chance that one correct attempt takes a part. */
+    public Chance chance(Held part, Method method, boolean hardened) {
+        double reach = method.role().map(reaches::get).map(r -> r.into(lies(hardened))).orElse(0.0);
+        return Chance.nearest(reach * grade(part, method).share());
+    }
+
+    /** How well a method takes a part where it reaches it. */
+    public Grade grade(Held part, Method method) {
+        return Stream.concat(method.works().stream().filter(part.thought()::contains).map(part.component()::takenBy),
+                method.worksLess().stream().filter(part.thought()::contains).map(w -> part.component().takenBy(w).less()))
+                .max(Comparator.naturalOrder()).orElse(Grade.NOT);
+    }
+
+    /** Names of the parts by how well a method takes them, the best first. */
+    public Map<Grade, List<String>> taken(Method method, boolean hardened) {
+        Map<Grade, List<String>> taken = new LinkedHashMap<>();
+        for (Grade grade : List.of(Grade.WELL, Grade.PARTLY, Grade.SLIGHTLY, Grade.NOT)) {
+            List<String> names = parts(hardened).stream().filter(p -> grade(p, method) == grade).map(p -> p.component().name()).toList();
+            if (!names.isEmpty()) {
+                taken.put(grade, names);
+            }
+        }
+        return taken;
+    }
+
+    /** Whether it reaches the deposit at all as it lies. */
+    public boolean reaches(Method method, boolean hardened) {
+        return method.role().map(reaches::get).map(r -> r.into(lies(hardened)) > 0).orElse(false);
+    }
+}
