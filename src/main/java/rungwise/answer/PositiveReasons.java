@@ -13,6 +13,7 @@ import rungwise.ladder.Likely;
 import rungwise.rules.said.Because;
 import rungwise.rules.said.Reason;
 import rungwise.text.Figure;
+import rungwise.workup.Taking;
 import rungwise.workup.Working;
 
 /** What a product does to this deposit on this surface, and why it stands before the next one. */
@@ -36,7 +37,7 @@ final class PositiveReasons {
     }
 
     private Because takes(Choice choice, String suspect, Likely likely, boolean open) {
-        Contaminant contaminant = base.contaminants().get(suspect);
+        Contaminant contaminant = base.contaminants().get(suspect).on(ladder.situation().asked());
         List<Figure> figures = new ArrayList<>();
         if (likely.learned()) {
             figures.add(Figure.of("deposit", contaminant.name()));
@@ -44,12 +45,14 @@ final class PositiveReasons {
         if (open) {
             figures.add(Figure.of("belief", Figures.thousandths(ladder.belief().get(suspect))));
         }
+        boolean byParts = contaminant.makeup().isPresent() && choice.method().role().isPresent();
         Optional<Contaminant.Override> override = contaminant.overrides().stream()
-                .filter(o -> o.methods().contains(choice.id())).findFirst();
+                .filter(o -> !byParts).filter(o -> o.methods().contains(choice.id())).findFirst();
         String bond = ladder.hardened() > 0.5 ? contaminant.bond().hardened() : contaminant.bond().fresh();
         Because works = override.map(o -> new Because(Reason.contaminant(contaminant), List.of(Figure.of("why", o.why())), o.sources()))
                 .orElseGet(() -> Working.of(base, choice.use(), contaminant, bond));
         figures.addAll(works.figures());
+        Taking.of(choice.method(), contaminant, ladder.hardened() > 0.5).ifPresent(figures::add);
         figures.add(Figure.of("chanceFresh", Figures.thousandths(likely.ifFresh())));
         figures.add(Figure.of("chanceHardened", Figures.thousandths(likely.ifHardened())));
         if (likely.learned()) {

@@ -10,6 +10,7 @@ import java.util.stream.Collectors;
 import rungwise.knowledge.KnowledgeBase;
 import rungwise.knowledge.common.Figures;
 import rungwise.knowledge.decision.DecisionId;
+import rungwise.knowledge.deposit.Contaminant;
 import rungwise.knowledge.method.Method;
 import rungwise.knowledge.method.MethodKind;
 import rungwise.ladder.Choice;
@@ -21,10 +22,13 @@ import rungwise.ladder.Verdict;
 import rungwise.question.Question;
 import rungwise.rules.said.Advice;
 import rungwise.rules.said.Bar;
+import rungwise.rules.said.Because;
 import rungwise.rules.said.Concluded;
 import rungwise.rules.said.Hold;
+import rungwise.text.Figure;
 import rungwise.text.Texts;
 import rungwise.workup.Rinses;
+import rungwise.workup.Taking;
 import rungwise.workup.Wet;
 import rungwise.workup.Wetness;
 
@@ -111,11 +115,24 @@ final class Writer {
     private List<Answer.PassedOver> passedOver() {
         Map<String, Answer.PassedOver> passed = new TreeMap<>();
         for (PassedOver one : ladder.passed().values()) {
+            List<Because> because = explained(one);
             passed.put(one.choice().id(), new Answer.PassedOver(one.choice().id(), one.choice().method().name(), one.step(),
-                    texts.of(one.because().get(one.because().size() - 1).figures()), Figures.thousandths(ladder.mean(one.choice())),
-                    one.because()));
+                    texts.of(because.get(because.size() - 1).figures()), Figures.thousandths(ladder.mean(one.choice())), because));
         }
         return List.copyOf(passed.values());
+    }
+
+    /** A chance that is too small says what of the likeliest deposit the method leaves. */
+    private List<Because> explained(PassedOver one) {
+        Because last = one.because().get(one.because().size() - 1);
+        if (!one.step().equals(DecisionId.POINTLESS.id())) {
+            return one.because();
+        }
+        Contaminant deposit = base.contaminants().get(ladder.belief().keySet().iterator().next()).on(ladder.situation().asked());
+        List<Because> because = new ArrayList<>(one.because().subList(0, one.because().size() - 1));
+        because.add(Taking.of(one.choice().method(), deposit, ladder.hardened() > 0.5)
+                .map(f -> new Because(last.reason(), Figure.all(last.figures(), List.of(f)), last.sources())).orElse(last));
+        return because;
     }
 
     /** What is barred, by whether it is for good, for now, or for what was tried. */

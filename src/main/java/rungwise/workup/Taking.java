@@ -1,0 +1,34 @@
+package rungwise.workup;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import rungwise.knowledge.deposit.Contaminant;
+import rungwise.knowledge.matter.Makeup;
+import rungwise.knowledge.method.Method;
+import rungwise.text.Figure;
+import rungwise.text.Texts;
+
+/** What a method takes of a deposit, part by part: the reason of its chance. */
+public final class Taking {
+    private Taking() {
+    }
+
+    /** Empty where nobody said what it is made of. */
+    public static Optional<Figure> of(Method method, Contaminant deposit, boolean hardened) {
+        return deposit.makeup().filter(m -> method.role().isPresent() && !m.parts(hardened).isEmpty())
+                .map(m -> Figure.of("takes", words(m, method, hardened)));
+    }
+
+    private static String words(Makeup makeup, Method method, boolean hardened) {
+        if (!makeup.reaches(method, hardened)) {
+            return Texts.ENGLISH.say("taking.unreached", "form",
+                    Texts.ENGLISH.say("form." + makeup.lies(hardened).name().toLowerCase(Locale.ROOT)));
+        }
+        List<String> words = new ArrayList<>();
+        makeup.taken(method, hardened).forEach((grade, parts) -> words.add(Texts.ENGLISH.say(
+                "taking." + grade.name().toLowerCase(Locale.ROOT), "parts", String.join(Texts.ENGLISH.say("taking.and"), parts))));
+        return String.join(Texts.ENGLISH.say("taking.then"), words);
+    }
+}
