@@ -9,6 +9,7 @@ import rungwise.knowledge.KnowledgeBase;
 import rungwise.knowledge.common.Figures;
 import rungwise.knowledge.common.Hours;
 import rungwise.knowledge.deposit.Contaminant;
+import rungwise.knowledge.matter.MadeOf;
 
 /** What is stuck: how it is known, how it ages, what it does to people, and the ladder where it is usually met. */
 final class ContaminantPage {
@@ -28,6 +29,8 @@ final class ContaminantPage {
         if (one.bond().changes()) {
             sheet.fact("Holds, hardened", bond(one.bond().hardened()));
         }
+        one.madeOf().ifPresent(m -> sheet.fact("Lies there", Words.of(one.form().fresh())).fact("Made of, fresh", parts(m.fresh()))
+                .fact("Made of, hardened", m.old().equals(m.fresh()) ? "" : parts(m.old())));
         sheet.fact("No work starts", one.holds().orElse(""))
                 .fact("Who takes over", links.all(Chapter.METHOD, one.refersTo().stream().toList()));
         one.emergency().ifPresent(e -> sheet.fact("At once", links.to(Chapter.METHOD, e.method()))
@@ -58,6 +61,11 @@ final class ContaminantPage {
                 .filter(o -> o.pointsTo().contains(one.id())).map(o -> o.says()).toList());
         sheet.sentences("Signs that speak against it", base.observations().values().stream()
                 .filter(o -> o.against().contains(one.id())).map(o -> o.says()).toList());
+    }
+
+    private String parts(List<MadeOf.Part> parts) {
+        return String.join(", ", parts.stream().map(p -> base.matter().components().get(p.component()).name() + " "
+                + Figures.text(Math.round(p.share() * 100)) + " % (" + Words.of(p.role()) + ")").toList());
     }
 
     private String bond(String id) {

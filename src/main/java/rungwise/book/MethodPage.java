@@ -9,6 +9,7 @@ import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import rungwise.knowledge.KnowledgeBase;
 import rungwise.knowledge.common.Figures;
+import rungwise.knowledge.matter.Component;
 import rungwise.knowledge.method.Chances;
 import rungwise.knowledge.method.Method;
 
@@ -43,6 +44,11 @@ final class MethodPage {
                 .fact("Marring", Figures.text(one.marringPercent()) + " % on average gloss clear")
                 .fact("Work", minutes(one.minutes().spot(), "a spot") + minutes(one.minutes().squareMetre(), "a square metre"))
                 .fact("Staff", Words.meaning(base.levels(), one.level()))
+                .fact("What it does to a deposit", one.role().map(r -> base.matter().reaches().get(r).says()).orElse(""))
+                .fact("Works by", String.join("; ", one.works().stream().map(w -> base.matter().ways().get(w).says()).toList()))
+                .fact("One step weaker by", String.join("; ", one.worksLess().stream().map(w -> base.matter().ways().get(w).says()).toList()))
+                .fact("Takes well", String.join(", ", base.matter().components().values().stream()
+                        .filter(c -> one.works().stream().anyMatch(c.takes().well()::contains)).map(Component::name).toList()))
                 .fact("Only after a softener", one.needsSoftener() ? "yes" : "")
                 .fact("Softens", String.join(", ", one.softens().stream().map(Words::of).toList()));
         sheet.sentences("Protection", new Protection(base).of(protection(one)))

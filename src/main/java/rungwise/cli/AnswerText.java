@@ -140,6 +140,7 @@ final class AnswerText {
     private static Map<String, String> passed() {
         Map<String, String> words = new LinkedHashMap<>();
         words.put("enough", "Not reached, as next to nothing is left for it");
+        words.put("needless", "Something else does it here");
         words.put("same-again", "Same again as a gentler or quicker one");
         words.put("harsher-for-less", "Harsher than a likelier one");
         words.put("finest-first", "Coarser than a finer grade that is not worth it");

@@ -83,11 +83,11 @@ class PreparationTest {
 
     @Test
     void the_next_step_takes_what_the_first_rung_asks_for_and_no_more() {
-        Answer insects = Base.ask("{contaminant: insect_splatter, age: P1D, surface: clear_2k_sound, facts: {totalFilmMicrons: "
+        Answer resin = Base.ask("{contaminant: sap_conifer, age: P9D, surface: clear_2k_sound, facts: {totalFilmMicrons: "
                 + "{min: 118, max: 126}, refinished: false}, setting: {panelC: 20, sun: shade, outdoors: true}}");
-        assertThat(insects.before()).extracting(Answer.Around::step).contains("contact_wash_neutral", "mask");
-        assertThat(insects.next().action()).isEqualTo("prepare");
-        assertThat(insects.next().text()).contains("Flood").doesNotContain("mitt").doesNotContain("Mask");
+        assertThat(resin.before()).extracting(Answer.Around::step).contains("contact_wash_neutral", "dry_towel");
+        assertThat(resin.next().action()).isEqualTo("prepare");
+        assertThat(resin.next().text()).contains("Flood").doesNotContain("mitt").doesNotContain("towel");
     }
 
     @Test

@@ -12,7 +12,7 @@ public interface Check {
             new OverrideCheck(), new RinseCheck(), new WindowCheck(), new DwellCheck(),
             new PercentCheck(), new HoursCheck(), new AgeOrderCheck(), new MechanicalCheck(), new ExposureCheck(),
             new GloveCheck(), new RespiratorCheck(), new CompositionCheck(),
-            new SubstanceCheck(), new RoleCheck(), new MechanismCheck());
+            new SubstanceCheck(), new RoleCheck(), new MechanismCheck(), new SharesCheck(), new WayCheck());
 
     List<Fault> faults(Draft draft);
 

@@ -13,7 +13,8 @@ final class UnusedEntryCheck implements Check {
     @Override
     public List<Fault> faults(Draft draft) {
         // rules name these too: without their ids nothing can be said of them
-        Stream<Kind> kinds = Stream.concat(Stream.of(Kind.AGENT, Kind.TOOL, Kind.FAMILY, Kind.BOND_CLASS),
+        Stream<Kind> kinds = Stream.concat(Stream.of(Kind.AGENT, Kind.TOOL, Kind.FAMILY, Kind.BOND_CLASS, Kind.COMPONENT,
+                        Kind.COMPONENT_CLASS, Kind.REACH),
                 draft.usedElsewhere().isEmpty() ? Stream.empty() : Stream.of(Kind.GATE, Kind.SOURCE, Kind.PPE,
                         Kind.WASTE, Kind.LEVEL));
         return kinds.flatMap(kind -> {
