@@ -216,7 +216,7 @@ final class Worth {
         for (Choice one : left) {
             if (isReal(one, weights)) {
                 real = real == null && !isSlow(one) ? one : real;
-            } else if (real != null && !kept.contains(one.id())
+            } else if (real != null && !kept.contains(one.id()) && one.severity().worst() > real.severity().worst()
                     && left.stream().noneMatch(c -> sequence.isFiner(one.id(), c.id()) && isReal(c, weights))) {
                 out.add(one);
                 pass(one, DecisionId.HARSHER_FOR_LESS, List.of(because(DecisionId.HARSHER_FOR_LESS, Figure.of("after", real.method().name()),

@@ -7,6 +7,7 @@ import rungwise.knowledge.KnowledgeBase;
 import rungwise.knowledge.decision.DecisionId;
 import rungwise.knowledge.deposit.Contaminant;
 import rungwise.knowledge.method.Chance;
+import rungwise.knowledge.method.Chances;
 import rungwise.knowledge.method.Method;
 import rungwise.science.Solubility;
 import rungwise.text.Texts;
@@ -31,13 +32,22 @@ public record ChemistryDoubt(String contaminant, String method, Chance stated, C
     }
 
     private static boolean isStated(Contaminant contaminant, Method method) {
+        if (contaminant.makeup().isPresent() && method.role().isPresent()) {
+            return contaminant.makeup().get().whereReached(method).isPresent();
+        }
         return contaminant.overrides().stream().anyMatch(o -> o.methods().contains(method.id()))
                 || method.chances().containsKey(contaminant.bond().fresh());
     }
 
+    /** Chemistry knows nothing of how a deposit lies: of what it is made of only what is taken where it is reached is held against it. */
+    static Chances stated(Contaminant contaminant, Method method) {
+        return contaminant.makeup().filter(m -> method.role().isPresent()).flatMap(m -> m.whereReached(method))
+                .orElseGet(() -> contaminant.chances(method));
+    }
+
     private static Optional<ChemistryDoubt> doubt(Contaminant contaminant, Method method, KnowledgeBase known) {
         return ComputedChances.estimate(contaminant, contaminant.bond().fresh(), method, known).flatMap(estimate -> {
-            Chance stated = contaminant.chances(method).fresh();
+            Chance stated = stated(contaminant, method).fresh();
             Chance expected = estimate.chances().fresh();
             double red = estimate.red().low();
             Solubility.Band band = Solubility.band(red);

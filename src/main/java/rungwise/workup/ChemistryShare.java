@@ -59,7 +59,7 @@ public record ChemistryShare(int pairs, int chances, int computed, int confirmed
                     continue;
                 }
                 chances++;
-                Chances said = contaminant.chances(method);
+                Chances said = ChemistryDoubt.stated(contaminant, method);
                 Chances expected = new Chances(young.get().chances().fresh(), old.get().chances().hardened());
                 if (completed.isComputed(contaminant.id(), method.id())) {
                     computed++;

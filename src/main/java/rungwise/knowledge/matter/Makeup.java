@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Stream;
@@ -62,6 +63,17 @@ public record Makeup(MadeOf.Lying form, List<Held> fresh, List<Held> old, Map<St
 
     public Chances chances(Method method) {
         return new Chances(whole(method, false), whole(method, true));
+    }
+
+    /** Its chances on a deposit that it reaches in full; empty where it is thought of for no part. */
+    public Optional<Chances> whereReached(Method method) {
+        boolean thought = Stream.concat(fresh.stream(), old.stream()).anyMatch(p -> Stream.concat(method.works().stream(),
+                method.worksLess().stream()).anyMatch(p.thought()::contains));
+        return thought ? Optional.of(new Chances(taken(method, fresh), taken(method, old))) : Optional.empty();
+    }
+
+    private Chance taken(Method method, List<Held> parts) {
+        return Chance.nearest(parts.stream().mapToDouble(p -> p.share() * Chance.nearest(grade(p, method).share()).probability()).sum());
     }
 
     private Chance whole(Method method, boolean hardened) {

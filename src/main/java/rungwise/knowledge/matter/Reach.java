@@ -9,7 +9,7 @@ import rungwise.knowledge.common.Basis;
  */
 public record Reach(String id, String says, List<DepositForm> full, List<DepositForm> half, List<DepositForm> little, Basis basis,
                     List<String> sources) {
-    private static final double HALF = 0.6;
+    private static final double HALF = 0.62;
     private static final double LITTLE = 0.3;
 
     public Reach {

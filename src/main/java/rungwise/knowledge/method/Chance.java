@@ -10,10 +10,11 @@ public enum Chance {
         this.probability = probability;
     }
 
+    /** The grade to which a share lies nearest, as odds are felt: by how many times it differs. */
     public static Chance nearest(double share) {
         Chance nearest = VU;
         for (Chance one : values()) {
-            if (Math.abs(one.probability - share) < Math.abs(nearest.probability - share)) {
+            if (share * share >= one.probability * nearest.probability) {
                 nearest = one;
             }
         }
