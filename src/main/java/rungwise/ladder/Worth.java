@@ -126,7 +126,7 @@ final class Worth {
             return false;
         }
         List<Because> all = new ArrayList<>(why);
-        all.add(because(DecisionId.NEEDLESS, Figure.of("found", why.get(0).reason().says())));
+        all.add(because(DecisionId.NEEDLESS, Figure.of("found", why.get(0).reason().says().replaceFirst("\\.$", ""))));
         pass(choice, DecisionId.NEEDLESS, all, passed);
         return true;
     }
