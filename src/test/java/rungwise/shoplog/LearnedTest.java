@@ -69,7 +69,7 @@ class LearnedTest {
         // ten tries on glass that agree with the prior pull it back
         for (int i = 0; i < 10; i++) {
             take(1, Made.attempt("{contaminant: tar_spot, age: P3000D, surface: glass_tempered_side, method: aliph_tar, outcome: "
-                    + (i < 7 ? "cleared" : "no-change") + "}"));
+                    + (i < 9 ? "cleared" : "no-change") + "}"));
         }
         double pulled = prior("aliph_tar") - likely("aliph_tar", SurfaceKind.GLASS).ifHardened();
         assertThat(pulled).isLessThan(glass).isPositive();
@@ -84,15 +84,15 @@ class LearnedTest {
 
     @Test
     void a_failure_on_the_same_spot_moves_belief_before_the_next_try_counts() {
-        Attempt first = Made.attempt("{contaminant: sap_conifer, surface: clear_2k_sound, method: alc_70, spot: v1, "
+        Attempt first = Made.attempt("{contaminant: sap_conifer, surface: clear_2k_sound, method: panel_wipe_blend, spot: v1, "
                 + "outcome: no-change}");
-        var chances = BASE.contaminants().get("sap_conifer").chances(BASE.methods().get("alc_70"));
+        var chances = BASE.contaminants().get("sap_conifer").chances(BASE.methods().get("panel_wipe_blend"));
         double f = chances.fresh().probability();
         double h = chances.hardened().probability();
         assertThat(f).as("else the try would say nothing of the state").isGreaterThan(h);
         take(2, first);
         double after = (1 - h) / ((1 - h) + (1 - f));
-        Likely likely = learned.table().of(BASE.contaminants().get("sap_conifer"), BASE.methods().get("alc_70"),
+        Likely likely = learned.table().of(BASE.contaminants().get("sap_conifer"), BASE.methods().get("panel_wipe_blend"),
                 SurfaceKind.PAINT);
         assertThat(likely.triesHardened()).isCloseTo(0.5 + after, within(1e-9));
     }

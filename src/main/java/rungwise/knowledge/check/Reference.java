@@ -28,7 +28,7 @@ record Reference(Kind from, String path, Kind to) {
                     new Reference(Kind.METHOD, "role", Kind.REACH),
                     new Reference(Kind.METHOD, "works/*", Kind.WAY),
                     new Reference(Kind.METHOD, "worksLess/*", Kind.WAY),
-                    new Reference(Kind.COMPONENT, "class", Kind.COMPONENT_CLASS),
+                    new Reference(Kind.COMPONENT, "kind", Kind.COMPONENT_CLASS),
                     new Reference(Kind.COMPONENT, "takes/*/*", Kind.WAY),
                     new Reference(Kind.COMPONENT_CLASS, "ways/*", Kind.WAY),
                     new Reference(Kind.CONTAMINANT, "madeOf/*/*/component", Kind.COMPONENT),

@@ -17,13 +17,14 @@ final class SharesCheck implements Check {
     @Override
     public List<Fault> faults(Draft draft) {
         return draft.each(Kind.CONTAMINANT, Contaminant.class, (entry, contaminant) -> contaminant.madeOf().stream()
-                .flatMap(m -> Stream.of(Map.entry("madeOf/fresh", m.fresh()), Map.entry("madeOf/old", m.old()))).flatMap(parts -> {
+                .flatMap(m -> Stream.of(Map.entry("madeOf/fresh", m.fresh()), Map.entry("madeOf/old", m.old()))
+                        .limit(m.old().equals(m.fresh()) ? 1 : 2)).flatMap(parts -> {
                     double sum = parts.getValue().stream().mapToDouble(MadeOf.Part::share).sum();
                     long distinct = parts.getValue().stream().map(MadeOf.Part::component).distinct().count();
                     return Stream.concat(Math.abs(sum - 1) <= ABOUT ? Stream.empty() : Stream.of(entry.fault(parts.getKey(),
                             "the shares make up " + Figures.text(Figures.thousandths(sum)), "make them up to one")),
                             distinct == parts.getValue().size() ? Stream.empty() : Stream.of(entry.fault(parts.getKey(),
                                     "a component stands there twice", "add the two shares up")));
-                }).distinct());
+                }));
     }
 }

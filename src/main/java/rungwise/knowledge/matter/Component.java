@@ -1,6 +1,5 @@
 package rungwise.knowledge.matter;
 
-import com.fasterxml.jackson.annotation.JsonProperty;
 import java.util.List;
 import java.util.stream.Stream;
 import rungwise.knowledge.common.Basis;
@@ -12,7 +11,7 @@ import rungwise.knowledge.common.Basis;
  * @param kind  id of its {@link ComponentClass}
  * @param takes the ways that take it, by how well
  */
-public record Component(String id, String name, @JsonProperty("class") String kind, String says, Takes takes, Basis basis,
+public record Component(String id, String name, String kind, String says, Takes takes, Basis basis,
                         List<String> sources) {
     public Component {
         sources = sources == null ? List.of() : List.copyOf(sources);
