@@ -8,12 +8,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
+import rungwise.answer.Advisor;
+import rungwise.answer.Answer;
 import rungwise.knowledge.Mappers;
-import rungwise.ladder.Advisor;
-import rungwise.ladder.Answer;
-import rungwise.ladder.Opened;
 import rungwise.question.QuestionReader;
 import rungwise.rules.Because;
+import rungwise.start.Opened;
 import rungwise.text.Texts;
 import tools.jackson.databind.JsonNode;
 

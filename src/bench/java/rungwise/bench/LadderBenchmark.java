@@ -15,12 +15,12 @@ import org.openjdk.jmh.annotations.Scope;
 import org.openjdk.jmh.annotations.Setup;
 import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
+import rungwise.answer.Advisor;
+import rungwise.answer.Answer;
 import rungwise.knowledge.Mappers;
-import rungwise.ladder.Advisor;
-import rungwise.ladder.Answer;
-import rungwise.ladder.Opened;
 import rungwise.question.Question;
 import rungwise.question.QuestionReader;
+import rungwise.start.Opened;
 
 /** One ladder with its whole because, warm, one thread, in process; the median is the figure to read. */
 @State(Scope.Benchmark)

@@ -9,8 +9,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import rungwise.answer.Advisor;
 import rungwise.knowledge.KnowledgeBase;
-import rungwise.ladder.Advisor;
 import rungwise.lint.CheckPage;
 import rungwise.rules.RuleInfo;
 
@@ -54,7 +54,12 @@ public final class Book {
         base.agents().values().forEach(a -> pages.add(agent.of(a)));
         RulePage rule = new RulePage(within);
         rules.values().forEach(r -> pages.add(rule.of(r, cases.map(c -> c.of(r.id())))));
-        CheckedPage check = new CheckedPage(base, rules, within);
+        MechanismPage mechanism = new MechanismPage(base, within);
+        base.mechanisms().values().forEach(m -> pages.add(mechanism.of(m)));
+        FigurePage figure = new FigurePage(within);
+        base.decisions().byId().values().forEach(d -> pages.add(figure.of(d)));
+        base.assumptions().byId().values().forEach(a -> pages.add(figure.of(a)));
+        CheckedPage check = new CheckedPage(base, within);
         CheckPage.all().values().forEach(c -> pages.add(check.of(c)));
         return pages;
     }

@@ -1,27 +1,22 @@
 package rungwise.book;
 
-import static j2html.TagCreator.a;
 import static j2html.TagCreator.each;
 import static j2html.TagCreator.h2;
 import static j2html.TagCreator.pre;
 import static j2html.TagCreator.text;
 
 import j2html.tags.DomContent;
-import java.util.Map;
 import rungwise.knowledge.KnowledgeBase;
 import rungwise.knowledge.Waiver;
 import rungwise.lint.CheckPage;
-import rungwise.rules.RuleInfo;
 
 /** What a check looks for, a sample of either kind, and what stands all the same. */
 final class CheckedPage {
     private final KnowledgeBase base;
-    private final Map<String, RuleInfo> rules;
     private final Links links;
 
-    CheckedPage(KnowledgeBase base, Map<String, RuleInfo> rules, Links links) {
+    CheckedPage(KnowledgeBase base, Links links) {
         this.base = base;
-        this.rules = rules;
         this.links = links;
     }
 
@@ -34,15 +29,7 @@ final class CheckedPage {
     }
 
     private DomContent stands(Waiver waiver) {
-        DomContent entry = rules.containsKey(waiver.entry())
-                ? a(waiver.entry()).withHref("../" + Chapter.RULE.path(waiver.entry()))
-                : links.to(chapter(waiver.entry()), waiver.entry());
-        return each(entry, text(waiver.about().map(about -> " with " + Words.of(about)).orElse("") + ": "
+        return each(links.named(waiver.entry()), text(waiver.about().map(about -> " with " + Words.of(about)).orElse("") + ": "
                 + waiver.reason() + " (" + waiver.date() + ")"));
-    }
-
-    private Chapter chapter(String id) {
-        return base.contaminants().containsKey(id) ? Chapter.CONTAMINANT
-                : base.surfaces().containsKey(id) ? Chapter.SURFACE : Chapter.METHOD;
     }
 }

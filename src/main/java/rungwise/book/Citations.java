@@ -28,6 +28,9 @@ final class Citations {
         paged.put(Chapter.METHOD, base.methods());
         paged.put(Chapter.AGENT, base.agents());
         paged.put(Chapter.RULE, rules);
+        paged.put(Chapter.MECHANISM, base.mechanisms());
+        paged.put(Chapter.DECISION, base.decisions().byId());
+        paged.put(Chapter.ASSUMPTION, base.assumptions().byId());
         paged.forEach((chapter, entries) -> entries.forEach((id, entry) -> cite(entry, links.to(chapter, id))));
         base.gates().forEach((id, gate) -> cite(gate, links.gate(id)));
         base.tools().forEach((id, tool) -> cite(tool, links.tool(id)));

@@ -4,11 +4,11 @@ import static j2html.TagCreator.text;
 
 import j2html.tags.DomContent;
 import java.util.List;
+import rungwise.answer.Answer;
 import rungwise.knowledge.Contaminant;
 import rungwise.knowledge.Figures;
 import rungwise.knowledge.Hours;
 import rungwise.knowledge.KnowledgeBase;
-import rungwise.ladder.Answer;
 
 /** What is stuck: how it is known, how it ages, what it does to people, and the ladder where it is usually met. */
 final class ContaminantPage {
@@ -38,7 +38,8 @@ final class ContaminantPage {
         signs(sheet, one);
         sheet.head("Ageing").say(one.ageing()).fact("Hardens", hours(one.hardens()))
                 .fact("Marks the surface", hours(one.marks()))
-                .fact("Gains with age", links.all(Chapter.METHOD, one.gainsWithAge()));
+                .fact("Gains with age", links.all(Chapter.METHOD, base.methods().values().stream()
+                        .filter(m -> one.chances(m).gainsWithAge()).map(m -> m.id()).toList()));
         sheet.head("Hazards").fact("Hazards", said(one.hazards().isEmpty() ? List.of("none named")
                         : one.hazards().stream().map(Words::of).toList()))
                 .fact("Nature", said(one.nature().stream().map(Words::of).toList()));
@@ -60,7 +61,7 @@ final class ContaminantPage {
     }
 
     private String bond(String id) {
-        return Words.of(id) + ": " + base.bondClasses().get(id).meaning();
+        return "by " + base.bondClasses().get(id).holds() + ". " + base.bondClasses().get(id).meaning();
     }
 
     private static String hours(Hours hours) {

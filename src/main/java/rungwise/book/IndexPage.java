@@ -39,8 +39,14 @@ final class IndexPage {
                         .sorted(Comparator.comparing(m -> m.name())).map(m -> m.id()).toList()))
                 .list(Chapter.AGENT.title, chapter(Chapter.AGENT, base.agents().values().stream()
                         .sorted(Comparator.comparing(a -> a.name())).map(a -> a.id()).toList()))
+                .list(Chapter.MECHANISM.title, base.mechanisms().values().stream().map(m -> each(
+                        links.to(Chapter.MECHANISM, m.id()), text(": " + MechanismPage.sentence(m)))).toList())
                 .list(Chapter.RULE.title, rules.values().stream().map(r -> each(links.to(Chapter.RULE, r.id()),
                         text(": " + r.says()))).toList())
+                .list(Chapter.DECISION.title, base.decisions().byId().values().stream().map(d -> each(
+                        links.to(Chapter.DECISION, d.id()), text(": " + d.says()))).toList())
+                .list(Chapter.ASSUMPTION.title, base.assumptions().byId().values().stream().map(a -> each(
+                        links.to(Chapter.ASSUMPTION, a.id()), text(": " + a.says()))).toList())
                 .list(Chapter.CHECK.title, CheckPage.all().values().stream().map(c -> each(
                         links.to(Chapter.CHECK, c.id()), text(": " + c.says()))).toList())
                 .page("index.html", "Rule book");

@@ -5,9 +5,10 @@ import static j2html.TagCreator.text;
 
 import j2html.tags.DomContent;
 import java.util.List;
+import rungwise.answer.Answer;
+import rungwise.answer.LadderAnswer;
 import rungwise.knowledge.Figures;
 import rungwise.knowledge.KnowledgeBase;
-import rungwise.ladder.Answer;
 
 /** The ladder on a reference surface, as part of a page. */
 final class LadderPart {
@@ -23,9 +24,9 @@ final class LadderPart {
         String surface = answer.question().surface().get(0);
         sheet.group("Ladder, aged, on: " + base.surfaces().get(surface).name())
                 .fact("Surface", links.to(Chapter.SURFACE, surface))
-                .fact("Taken to be", Words.percent(answer.belief().hardened()) + " likely hardened, "
-                        + Words.percent(answer.belief().marked()) + " likely to have marked the surface")
                 .fact("Next", answer.next().text());
+        answer.ladder().ifPresent(l -> sheet.fact("Taken to be", Words.percent(l.belief().hardened()) + " likely hardened, "
+                + Words.percent(l.belief().marked()) + " likely to have marked the surface"));
         answer.hold().ifPresent(h -> sheet.fact("Held", h.what()).fact("First", h.doFirst()).fact("Until", h.until()));
         around(sheet, "Before", answer.before());
         sheet.table("Rungs", List.of("", "Method", "Chance", "Minutes", "Grades", "Gates", "Because"),
@@ -35,11 +36,17 @@ final class LadderPart {
         around(sheet, "After", answer.after());
         sheet.table("Passed over", List.of("Method", "Step", "Why"), answer.passedOver().stream()
                 .filter(p -> !p.step().equals("pointless"))
-                .map(p -> List.of(links.to(Chapter.METHOD, p.method()), text(p.step()), text(p.why()))).toList());
-        sheet.table("Barred", List.of("Method", "Because"), answer.barred().stream()
+                .map(p -> List.of(links.to(Chapter.METHOD, p.method()), text(p.step()),
+                        each(links.reasons(p.because()), text(" " + p.why())))).toList());
+        barred(sheet, "Never", answer.never());
+        barred(sheet, "Not now", answer.notNow());
+        answer.ladder().map(LadderAnswer::wayOut).ifPresent(w -> sheet.list("When the ladder ends",
+                List.of(each(links.to(Chapter.METHOD, w.method()), text(": " + w.text())))));
+    }
+
+    private void barred(Sheet sheet, String title, List<Answer.Barred> barred) {
+        sheet.table(title, List.of("Method", "Because"), barred.stream()
                 .map(b -> List.of(links.to(Chapter.METHOD, b.method()), links.reasons(b.because()))).toList());
-        sheet.list("When the ladder ends", List.of(each(links.to(Chapter.METHOD, answer.wayOut().method()),
-                text(": " + answer.wayOut().text()))));
     }
 
     private void around(Sheet sheet, String title, List<Answer.Around> steps) {

@@ -11,10 +11,12 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import rungwise.knowledge.Basis;
 import rungwise.knowledge.KnowledgeBase;
 import rungwise.rules.Because;
 import rungwise.rules.RuleInfo;
+import rungwise.text.Texts;
 
 /** Links from the pages of one folder. What has no page stays plain text, so that no link leads nowhere. */
 final class Links {
@@ -58,11 +60,23 @@ final class Links {
         return ids.isEmpty() ? text(word) : join(word + ", sources", sources(ids));
     }
 
-    /** What the rules said, each with a link to its rule. */
+    /** What was said, each with a link to the rule or entry that says it. */
     DomContent reasons(List<Because> reasons) {
-        return listed(reasons.stream().map(b -> rules.containsKey(b.name())
-                ? (DomContent) a(b.says()).withHref(root + Chapter.RULE.path(b.name())) : text(b.says()))
-                .toList(), " ");
+        return listed(reasons.stream().map(this::reason).toList(), " ");
+    }
+
+    private DomContent reason(Because because) {
+        String says = Texts.ENGLISH.fill(because.says(), because.figures());
+        return Chapter.in(because.id().substring(0, because.id().indexOf('/')))
+                .filter(chapter -> name(chapter, because.name()).isPresent())
+                .map(chapter -> (DomContent) a(says).withHref(root + chapter.path(because.name()))).orElseGet(() -> text(says));
+    }
+
+    /** To what has this id, of whatever kind it is. */
+    DomContent named(String id) {
+        return Stream.of(Chapter.RULE, Chapter.CONTAMINANT, Chapter.SURFACE, Chapter.METHOD, Chapter.AGENT, Chapter.DECISION,
+                        Chapter.ASSUMPTION).filter(chapter -> name(chapter, id).isPresent()).findFirst()
+                .map(chapter -> to(chapter, id)).orElseGet(() -> text(Words.of(id)));
     }
 
     static DomContent listed(List<DomContent> parts) {
@@ -87,6 +101,9 @@ final class Links {
             case METHOD -> Optional.ofNullable(base.methods().get(id)).map(m -> m.name());
             case AGENT -> Optional.ofNullable(base.agents().get(id)).map(a -> a.name());
             case RULE -> Optional.ofNullable(rules.get(id)).map(RuleInfo::id);
+            case MECHANISM -> Optional.ofNullable(base.mechanisms().get(id)).map(m -> Words.of(m.id()));
+            case DECISION -> Optional.ofNullable(base.decisions().byId().get(id)).map(d -> Words.of(d.id()));
+            case ASSUMPTION -> Optional.ofNullable(base.assumptions().byId().get(id)).map(a -> Words.of(a.id()));
             case CHECK -> Optional.of(id);
         };
     }

@@ -23,8 +23,8 @@ final class MethodPage {
     }
 
     Page of(Method one) {
-        Sheet sheet = new Sheet().say(one.technique()).say(one.note())
-                .fact("For", Words.of(one.kind())).fact("Works by", Words.of(one.mechanism()))
+        Sheet sheet = new Sheet().say(one.technique())
+                .fact("For", Words.of(one.kind())).fact("Works by", links.to(Chapter.MECHANISM, one.mechanism().id()))
                 .fact("Family", base.families().containsKey(one.family()) ? base.families().get(one.family()).name()
                         : Words.of(one.family()))
                 .fact("Agent", links.to(Chapter.AGENT, one.agent())).fact("Tool", links.tool(one.tool()))

@@ -2,10 +2,10 @@ package rungwise.book;
 
 import java.util.List;
 import java.util.stream.Stream;
+import rungwise.answer.Advisor;
+import rungwise.answer.Answer;
 import rungwise.knowledge.Contaminant;
 import rungwise.knowledge.Mappers;
-import rungwise.ladder.Advisor;
-import rungwise.ladder.Answer;
 import rungwise.question.QuestionReader;
 import tools.jackson.databind.node.ObjectNode;
 

@@ -1,5 +1,6 @@
 package rungwise.book;
 
+import java.math.BigDecimal;
 import java.util.Locale;
 import java.util.Map;
 import rungwise.knowledge.Chance;
@@ -12,7 +13,7 @@ final class Words {
     }
 
     static String of(String id) {
-        return id.replace('_', ' ');
+        return id.replace('_', ' ').replace('-', ' ');
     }
 
     static String of(Enum<?> one) {
@@ -35,6 +36,11 @@ final class Words {
             case L -> "likely";
             case VL -> "very likely";
         } + " (" + percent(chance.probability()) + ")";
+    }
+
+    /** All of its decimals, as a threshold is compared with. */
+    static String exact(double value) {
+        return BigDecimal.valueOf(value).stripTrailingZeros().toPlainString();
     }
 
     static String yes(boolean is) {

@@ -8,14 +8,13 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import rungwise.answer.Answer;
 import rungwise.knowledge.Figures;
 import rungwise.knowledge.KnowledgeBase;
 import rungwise.knowledge.Sentence;
-import rungwise.ladder.Answer;
 import rungwise.rules.Because;
 import rungwise.text.Texts;
 import rungwise.workup.Wet;
@@ -24,9 +23,6 @@ import rungwise.workup.Wet;
 final class AnswerText {
     private static final int BARRED_SHOWN = 12;
     private static final int SOON_DRY_SHOWN = 4;
-    /** Rules that say no more than that a method and this material were not made for each other. */
-    private static final Set<String> FOR_SOMETHING_ELSE = Set.of("glass-cleaner-for-glass", "made-for-another",
-            "glass-polish-for-glass", "lens-work-for-lenses");
     /** The steps by which a method is passed over, as one would say them; --why gives the figures. */
     private static final Map<String, String> PASSED = passed();
     private static final Map<String, String> NEXT_DOOR = Map.of("mask", "mask it before", "barred",
@@ -71,13 +67,14 @@ final class AnswerText {
                 base.methods().get(n.method()).name(), Collectors.joining(", ")))).entrySet().stream()
                 .map(e -> e.getKey() + " " + e.getValue()).toList());
         section("The trade adds", answer.advice().stream().map(Answer.Advice::text).toList());
-        if (answer.hold().isEmpty()) {
-            never(answer.barred());
-            passedOver(answer);
-        }
+        never("Never here", answer.never());
+        never("Not now", answer.notNow());
+        never("Used up on this spot", answer.usedUp());
+        passedOver(answer);
         section("Assumed", answer.assumed().stream().map(a -> a.fact() + ": " + a.value()).toList());
         out.println();
-        out.println("If nothing is left: " + answer.wayOut().text());
+        answer.ladder().ifPresent(l -> out.println("If nothing is left: " + l.wayOut().text()));
+        answer.whoTakesOver().filter(w -> answer.isStopped()).ifPresent(w -> out.println("Who takes over: " + w.text()));
         out.println("Safety data sheets, local codes and licensed practice come first. Revision " + answer.revision()
                 + ".");
     }
@@ -100,9 +97,8 @@ final class AnswerText {
     }
 
     /** Bars by reason, as one reason often bars several; what is merely made for something else is only counted. */
-    private void never(List<Answer.Barred> barred) {
-        List<Answer.Barred> elsewhere = barred.stream().filter(b -> b.because().stream()
-                .anyMatch(r -> FOR_SOMETHING_ELSE.contains(r.name()))).toList();
+    private void never(String title, List<Answer.Barred> barred) {
+        List<Answer.Barred> elsewhere = barred.stream().filter(Answer.Barred::madeForOther).toList();
         Map<String, List<String>> byReason = new LinkedHashMap<>();
         barred.stream().filter(b -> !elsewhere.contains(b)).forEach(b -> byReason.computeIfAbsent(b.because().get(0)
                 .says() + b.opensWith().map(o -> " (" + opens(o) + ")").orElse(""), r -> new ArrayList<>())
@@ -124,18 +120,18 @@ final class AnswerText {
         if (!elsewhere.isEmpty()) {
             lines.add("Left out here: " + elsewhere.size() + " made for another material; --why METHOD tells of one.");
         }
-        section("Never here", lines);
+        section(title, lines);
     }
 
     private static Map<String, String> passed() {
         Map<String, String> words = new LinkedHashMap<>();
         words.put("enough", "Not reached, as next to nothing is left for it");
-        words.put("same again", "Same again as a gentler or quicker one");
-        words.put("harsher for less", "Harsher than a likelier one");
-        words.put("finest first", "Coarser than a finer grade that is not worth it");
-        words.put("earned", "Film or an agreement for too small a chance");
+        words.put("same-again", "Same again as a gentler or quicker one");
+        words.put("harsher-for-less", "Harsher than a likelier one");
+        words.put("finest-first", "Coarser than a finer grade that is not worth it");
+        words.put("real-chance", "Film or an agreement for too small a chance");
         words.put("slow", "Too slow");
-        words.put("cost", "Costs more minutes than it saves");
+        words.put("not-worth-its-minutes", "Costs more minutes than it saves");
         words.put("pointless", "Pointless here");
         return words;
     }
@@ -192,12 +188,12 @@ final class AnswerText {
                     Math.round(rung.chance().mean() * 100) + " %", Figures.text(Math.round(rung.minutes() * 10) / 10.0),
                     rung.dwell().to() == 0 ? "-" : Figures.text(rung.dwell().from()) + "–"
                             + Figures.text(rung.dwell().to()),
-                    rung.gates().stream().filter(g -> g.state().equals("open")).map(AnswerText::needed)
+                    rung.gates().stream().filter(g -> g.state().equals(Answer.GateState.MISSING)).map(AnswerText::needed)
                             .collect(Collectors.joining(", ")));
             wear("     wear ", rung.ppe());
             rung.bridgeBefore().stream().map(Answer.Bridge::text).distinct().forEach(b -> out.println("     first: " + b));
         }
-        Answer.Expected e = answer.expected();
+        Answer.Expected e = answer.ladder().orElseThrow().expected();
         out.println("  Off at the end: " + Math.round(e.chanceCleared() * 100) + " %, a mark already beneath: "
                 + Math.round(e.alreadyMarked() * 100) + " %, minutes " + Figures.text(Math.round(e.minutes().best()))
                 + " / " + Figures.text(Math.round(e.minutes().likely())) + " / "
@@ -218,8 +214,16 @@ final class AnswerText {
             out.println(name + " is an alternative: " + a.why() + ".");
             reasons(a.rung().because());
         });
-        answer.barred().stream().filter(b -> b.method().equals(method)).findFirst().ifPresent(b -> {
-            out.println(name + " is barred" + b.opensWith().map(o -> " until: " + o.replace('_', ' ')).orElse("") + ".");
+        answer.never().stream().filter(b -> b.method().equals(method)).findFirst().ifPresent(b -> {
+            out.println(name + " is never used here.");
+            reasons(b.because());
+        });
+        answer.usedUp().stream().filter(b -> b.method().equals(method)).findFirst().ifPresent(b -> {
+            out.println(name + " is used up on this spot.");
+            reasons(b.because());
+        });
+        answer.notNow().stream().filter(b -> b.method().equals(method)).findFirst().ifPresent(b -> {
+            out.println(name + " is barred now" + b.opensWith().map(o -> " until: " + o.replace('_', ' ')).orElse("") + ".");
             reasons(b.because());
             b.staysWet().ifPresent(w -> reasons(w.because()));
         });
@@ -234,7 +238,8 @@ final class AnswerText {
 
     private void reasons(List<Because> reasons) {
         for (Because because : reasons) {
-            out.println("  " + because.says() + (because.cause().isEmpty() ? "" : " " + because.cause()));
+            out.println("  " + Texts.ENGLISH.fill(because.says(), because.figures()) + (because.cause().isEmpty() ? "" : " "
+                    + Texts.ENGLISH.fill(because.cause(), because.figures())));
             if (!because.figures().isEmpty()) {
                 out.println("      found: " + Texts.ENGLISH.of(because.figures()));
             }
@@ -257,6 +262,7 @@ final class AnswerText {
         return switch (with) {
             case "spent" -> "used up here";
             case "next_visit" -> "open again at the next visit";
+            case "ask_product" -> "open once it is known what was put on it";
             case "buy" -> "open once it is bought";
             case "gauge" -> "open with a gauge reading";
             case "another_worker" -> "open for another worker";

@@ -11,11 +11,11 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
 import picocli.CommandLine;
+import rungwise.answer.Advisor;
 import rungwise.book.Book;
 import rungwise.book.BookFolder;
 import rungwise.book.FolderTaken;
 import rungwise.book.RuleCases;
-import rungwise.ladder.Advisor;
 
 /** Writes the rule book. */
 @Command(name = "book", mixinStandardHelpOptions = true,

@@ -10,11 +10,11 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParentCommand;
 import picocli.CommandLine;
+import rungwise.answer.Advisor;
 import rungwise.knowledge.Fault;
-import rungwise.ladder.Advisor;
-import rungwise.ladder.Opened;
 import rungwise.lint.CheckPage;
 import rungwise.lint.Lint;
+import rungwise.start.Opened;
 
 /** Looks for faults in knowledge and rules. */
 @Command(name = "check", mixinStandardHelpOptions = true,
@@ -76,6 +76,7 @@ final class CheckCommand implements Callable<Integer> {
     private static String summary(Advisor a) {
         return "No fault: " + a.knowledge().contaminants().size() + " contaminants, " + a.knowledge().surfaces().size()
                 + " surfaces, " + a.knowledge().methods().size() + " methods, " + a.rules().rules().size()
-                + " rules, revision " + a.knowledge().revision() + ".\n" + a.chemistry().words();
+                + " rules, " + a.knowledge().decisions().byId().size() + " decisions, "
+                + a.knowledge().assumptions().byId().size() + " assumptions, revision " + a.knowledge().revision() + ".\n" + a.chemistry().words();
     }
 }

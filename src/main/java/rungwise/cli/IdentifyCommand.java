@@ -8,11 +8,11 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
 import picocli.CommandLine;
+import rungwise.answer.Advisor;
 import rungwise.diagnosis.Identification;
 import rungwise.diagnosis.Identifier;
 import rungwise.diagnosis.SpotReader;
 import rungwise.knowledge.Mappers;
-import rungwise.ladder.Advisor;
 import tools.jackson.databind.JsonNode;
 
 /** Asks what a deposit is. */

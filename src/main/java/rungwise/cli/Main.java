@@ -9,9 +9,9 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ScopeType;
 import picocli.CommandLine;
+import rungwise.answer.Advisor;
 import rungwise.knowledge.Fault;
-import rungwise.ladder.Advisor;
-import rungwise.ladder.Opened;
+import rungwise.start.Opened;
 
 /** The program. */
 @Command(name = "rungwise", mixinStandardHelpOptions = true, version = "rungwise 0.1.0",

@@ -6,11 +6,11 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
+import rungwise.answer.Advisor;
 import rungwise.knowledge.Agent;
 import rungwise.knowledge.Figures;
 import rungwise.knowledge.KnowledgeBase;
 import rungwise.knowledge.Overlay;
-import rungwise.ladder.Advisor;
 import rungwise.rules.Because;
 
 /** What a product of the shop was taken for, as text. */

@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.util.function.Supplier;
 import rungwise.knowledge.Mappers;
 import rungwise.question.BadQuestion;
+import rungwise.question.PlainText;
 import tools.jackson.core.JacksonException;
 import tools.jackson.databind.JsonNode;
 
@@ -34,14 +35,14 @@ final class QuestionFile {
                     + "standard input");
         } catch (JacksonException e) {
             throw new InputProblem("the question in " + file + " is not readable YAML or JSON"
-                    + (e.getLocation() == null ? "" : " at line " + e.getLocation().getLineNr()) + ": " + e.getOriginalMessage().lines().findFirst().orElse("")
+                    + (e.getLocation() == null ? "" : " at line " + e.getLocation().getLineNr()) + ": " + PlainText.shown(e.getOriginalMessage().lines().findFirst().orElse(""))
                     + "; mend that line or the one above it");
         } catch (InputProblem known) {
             throw known;
         } catch (RuntimeException e) {
             // the YAML engine gives up on absurd nesting with an exception of its own
             throw new InputProblem("the question in " + file + " cannot be parsed: "
-                    + String.valueOf(e.getMessage()).lines().findFirst().orElse("") + "; write it as in demo-data/spots");
+                    + PlainText.shown(String.valueOf(e.getMessage()).lines().findFirst().orElse("")) + "; write it as in demo-data/spots");
         }
     }
 

@@ -8,9 +8,9 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParentCommand;
 import picocli.CommandLine;
+import rungwise.answer.Advisor;
 import rungwise.http.Learning;
 import rungwise.http.Service;
-import rungwise.ladder.Advisor;
 import rungwise.shoplog.Shoplog;
 
 /** Serves the JSON API. */

@@ -8,19 +8,22 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import rungwise.answer.Advisor;
+import rungwise.answer.Answer;
 import rungwise.diagnosis.Identification.Check;
 import rungwise.diagnosis.Identification.NextCheck;
 import rungwise.diagnosis.Identification.Outcome;
 import rungwise.diagnosis.Identification.Withheld;
+import rungwise.knowledge.DecisionId;
 import rungwise.knowledge.Figures;
 import rungwise.knowledge.Inspection;
 import rungwise.knowledge.KnowledgeBase;
 import rungwise.knowledge.Observation;
 import rungwise.knowledge.Trait;
-import rungwise.ladder.Advisor;
-import rungwise.ladder.Answer;
-import rungwise.ladder.Believed;
-import rungwise.ladder.SpotAdvisor;
+import rungwise.ladder.ChanceTable;
+import rungwise.ladder.Choice;
+import rungwise.ladder.Ladder;
+import rungwise.ladder.Suspects;
 import rungwise.question.Question;
 
 /**
@@ -28,34 +31,44 @@ import rungwise.question.Question;
  * check that touches the surface with an agent is held to the bars of the method whose agent it borrows.
  */
 final class Checks {
-    /** Below this saving a check is not worth interrupting anybody. */
-    private static final double WORTH_MINUTES = 0.5;
-    /** Rarer outcomes than this do not pay for working them out. */
-    private static final double RAREST = 0.005;
-
     private final Advisor advisor;
     private final KnowledgeBase base;
     private final Weighing weighing;
     private final Question question;
-    private final SpotAdvisor spots;
     private final Noted noted;
-    private final Believed believed;
+    private final ChanceTable chances;
+    private final Suspects bySigns;
     private final Map<String, Double> belief;
 
-    Checks(Advisor advisor, Weighing weighing, Question question, SpotAdvisor spots, Noted noted,
-           Believed believed) {
+    Checks(Advisor advisor, Weighing weighing, Question question, Noted noted, Suspects bySigns, ChanceTable chances) {
         this.advisor = advisor;
         this.base = advisor.knowledge();
         this.weighing = weighing;
         this.question = question;
-        this.spots = spots;
         this.noted = noted;
-        this.believed = believed;
-        this.belief = believed.now();
+        this.chances = chances;
+        this.bySigns = bySigns;
+        this.belief = bySigns.afterTries(question, base).belief();
+    }
+
+    /**
+     * What a belief leads to, in short.
+     *
+     * @param minutes expected worker minutes, referral included
+     * @param first   the first rung; empty where work is held or none is left
+     */
+    private record Outlook(double minutes, Optional<String> first, boolean held) {
+    }
+
+    private Outlook outlook(Suspects suspects) {
+        Ladder ladder = advisor.ladder(question, suspects, false, chances);
+        boolean held = ladder.situation().isStopped();
+        return new Outlook(held ? base.decisions().value(DecisionId.HANDING_OVER) : ladder.cost(), held ? Optional.empty()
+                : ladder.rungs().stream().findFirst().map(Choice::id), held);
     }
 
     NextCheck best() {
-        SpotAdvisor.Outlook now = spots.outlook(believed);
+        Outlook now = outlook(bySigns);
         Map<String, String> barred = barred();
         List<Withheld> withheld = new ArrayList<>();
         List<Check> worth = new ArrayList<>();
@@ -75,7 +88,7 @@ final class Checks {
             }
             Check valued = valued(check, outcomes, now);
             changes |= valued.outcomes().stream().anyMatch(o -> !o.nextMethod().equals(now.first()));
-            if (valued.savesMinutes() >= WORTH_MINUTES) {
+            if (valued.savesMinutes() >= base.decisions().value(DecisionId.WORTH_A_CHECK)) {
                 worth.add(valued);
             }
         }
@@ -97,7 +110,8 @@ final class Checks {
 
     /** Whether it would say anything of what is believed at all. */
     private boolean relevant(List<Observation> outcomes) {
-        return outcomes.stream().anyMatch(o -> o.pointsTo().stream().anyMatch(c -> belief.get(c) >= 0.02));
+        double listed = base.decisions().value(DecisionId.LISTED_FROM);
+        return outcomes.stream().anyMatch(o -> o.pointsTo().stream().anyMatch(c -> belief.getOrDefault(c, 0.0) >= listed));
     }
 
     private Map<String, String> barred() {
@@ -130,7 +144,7 @@ final class Checks {
                 + "kind (" + t.name().toLowerCase(java.util.Locale.ROOT).replace('_', ' ') + ").");
     }
 
-    private Check valued(Inspection check, List<Observation> outcomes, SpotAdvisor.Outlook now) {
+    private Check valued(Inspection check, List<Observation> outcomes, Outlook now) {
         List<Outcome> all = new ArrayList<>();
         double expected = 0;
         double[] shares = new double[outcomes.size() + 1];
@@ -142,14 +156,14 @@ final class Checks {
         }
         for (int i = 0; i <= outcomes.size(); i++) {
             double share = shares[i];
-            if (share < RAREST) {
+            if (share < base.decisions().value(DecisionId.RARE_OUTCOME)) {
                 expected += share * now.minutes();
                 continue;
             }
             Noted then = i < outcomes.size() ? noted.with(outcomes.get(i)) : noted.without(outcomes);
-            Believed afterwards = weighing.believed(then, question);
-            Map<String, Double> after = afterwards.now();
-            SpotAdvisor.Outlook outlook = spots.outlook(afterwards);
+            Suspects afterwards = weighing.suspects(then);
+            Map<String, Double> after = afterwards.afterTries(question, base).belief();
+            Outlook outlook = outlook(afterwards);
             expected += share * outlook.minutes();
             Map.Entry<String, Double> top = after.entrySet().stream().max(Map.Entry.<String, Double>comparingByValue()
                     .thenComparing(Map.Entry.comparingByKey())).orElseThrow();
@@ -158,6 +172,6 @@ final class Checks {
                     top.getKey(), Figures.thousandths(top.getValue()), outlook.first()));
         }
         return new Check(check.id(), check.name(), check.how(), check.minutes(),
-                Figures.thousandths(now.minutes() - expected - check.minutes() * base.decisions().value("minute-of-work")), all);
+                Figures.thousandths(now.minutes() - expected - check.minutes() * base.decisions().value(DecisionId.MINUTE_OF_WORK)), all);
     }
 }

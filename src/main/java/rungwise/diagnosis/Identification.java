@@ -2,8 +2,8 @@ package rungwise.diagnosis;
 
 import java.util.List;
 import java.util.Optional;
+import rungwise.answer.Answer;
 import rungwise.knowledge.Basis;
-import rungwise.ladder.Answer;
 
 /**
  * What it may be.

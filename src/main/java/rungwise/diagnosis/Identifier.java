@@ -6,30 +6,24 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.TreeMap;
+import rungwise.answer.Advisor;
+import rungwise.answer.Answer;
 import rungwise.diagnosis.Identification.Contradiction;
 import rungwise.diagnosis.Identification.NextCheck;
 import rungwise.diagnosis.Identification.Sign;
 import rungwise.diagnosis.Identification.Suspect;
 import rungwise.knowledge.Contaminant;
+import rungwise.knowledge.DecisionId;
 import rungwise.knowledge.Figures;
 import rungwise.knowledge.KnowledgeBase;
 import rungwise.knowledge.Observation;
-import rungwise.ladder.Advisor;
-import rungwise.ladder.Answer;
-import rungwise.ladder.Believed;
 import rungwise.ladder.ChanceTable;
-import rungwise.ladder.SpotAdvisor;
+import rungwise.ladder.Suspects;
 import rungwise.question.Question;
 
 /** Says what a deposit may be. One identifier may be asked from many threads. */
 public final class Identifier {
-    private static final double KNOWN_FROM = 0.90;
-    private static final double LIKELY_FROM = 0.60;
-    private static final double LISTED_FROM = 0.02;
-    private static final int LISTED_AT_LEAST = 3;
-    private static final int LISTED_AT_MOST = 10;
-    private static final double TELLING_FROM = 2.5;
-
     private final Advisor advisor;
     private final KnowledgeBase base;
     private final Weighing weighing;
@@ -42,7 +36,7 @@ public final class Identifier {
 
     /** Probability by contaminant, in id order. */
     public Map<String, Double> belief(Spot spot) {
-        return weighing.belief(Noted.of(spot, base), spot.question());
+        return new TreeMap<>(after(Noted.of(spot, base), spot.question()).belief());
     }
 
     /** Whether a ladder question names no contaminant but shows signs that speak for some. */
@@ -56,9 +50,13 @@ public final class Identifier {
      *
      * @param chances what the shop's log teaches; what the deposit is believed to be stays with the priors
      */
-    public Answer ladder(Question question, ChanceTable chances) {
-        return new SpotAdvisor(advisor, question, chances).answer(weighing.believed(
-                Noted.of(Spot.of(question), base), question));
+    public Answer ladder(Question question, boolean all, ChanceTable chances) {
+        return advisor.answer(question, weighing.suspects(Noted.of(Spot.of(question), base)), all, chances);
+    }
+
+    /** What it may be by its signs and after its tries. */
+    private Suspects after(Noted noted, Question question) {
+        return weighing.suspects(noted).afterTries(question, base);
     }
 
     public Identification identify(Spot spot) {
@@ -72,13 +70,12 @@ public final class Identifier {
      */
     public Identification identify(Spot spot, ChanceTable chances) {
         Noted noted = Noted.of(spot, base);
-        Believed believed = weighing.believed(noted, spot.question());
-        Map<String, Double> belief = believed.now();
+        Suspects bySigns = weighing.suspects(noted);
+        Map<String, Double> belief = bySigns.afterTries(spot.question(), base).belief();
         List<Suspect> suspects = suspects(noted, spot.question(), belief);
-        SpotAdvisor spots = new SpotAdvisor(advisor, spot.question(), chances);
-        NextCheck check = new Checks(advisor, weighing, spot.question(), spots, noted, believed).best();
-        Answer.Next next = noted.tells() ? spots.answer(believed).next() : advisor.answer(spot.question(), false, chances)
-                .next();
+        NextCheck check = new Checks(advisor, weighing, spot.question(), noted, bySigns, chances).best();
+        Answer.Next next = noted.tells() ? advisor.answer(spot.question(), bySigns, false, chances).next()
+                : advisor.answer(spot.question(), false, chances).next();
         String verdict = verdict(suspects.get(0));
         return new Identification(base.revision(), verdict, says(noted, verdict, suspects), suspects,
                 Figures.thousandths(1 - suspects.stream().mapToDouble(s -> belief.get(s.contaminant())).sum()),
@@ -88,7 +85,7 @@ public final class Identifier {
     /** What it may be, likeliest first. */
     public List<Suspect> suspects(Question question) {
         Noted noted = Noted.of(Spot.of(question), base);
-        return suspects(noted, question, weighing.belief(noted, question));
+        return suspects(noted, question, after(noted, question).belief());
     }
 
     private List<Suspect> suspects(Noted noted, Question question, Map<String, Double> belief) {
@@ -96,7 +93,8 @@ public final class Identifier {
                 .thenComparing(Map.Entry.comparingByKey())).map(Map.Entry::getKey).toList();
         List<Suspect> suspects = new ArrayList<>();
         for (String id : order) {
-            if (suspects.size() < LISTED_AT_LEAST || belief.get(id) >= LISTED_FROM && suspects.size() < LISTED_AT_MOST) {
+            if (suspects.size() < decided(DecisionId.LISTED_AT_LEAST) || belief.get(id) >= decided(DecisionId.LISTED_FROM)
+                    && suspects.size() < decided(DecisionId.LISTED_AT_MOST)) {
                 Contaminant contaminant = base.contaminants().get(id);
                 List<Sign> signs = weighing.signs(noted, question, id);
                 suspects.add(new Suspect(id, contaminant.name(), Figures.thousandths(belief.get(id)),
@@ -107,15 +105,19 @@ public final class Identifier {
         return suspects;
     }
 
+    private double decided(DecisionId id) {
+        return base.decisions().value(id);
+    }
+
     /** A sign that decides, or telling ones of two kinds; one weak sign alone never names it. */
-    private static String verdict(Suspect top) {
+    private String verdict(Suspect top) {
         boolean decided = top.speaksFor().stream().anyMatch(Sign::decisive);
-        long kinds = top.speaksFor().stream().filter(s -> s.ratio() >= TELLING_FROM && !s.group().equals("side"))
+        long kinds = top.speaksFor().stream().filter(s -> s.ratio() >= decided(DecisionId.TELLING_FROM) && !s.group().equals("side"))
                 .map(Sign::group).distinct().count();
-        if (top.probability() >= KNOWN_FROM && (decided || kinds >= 2)) {
+        if (top.probability() >= decided(DecisionId.KNOWN_FROM) && (decided || kinds >= 2)) {
             return "known";
         }
-        return top.probability() >= LIKELY_FROM && (decided || kinds >= 2) ? "likely" : "open";
+        return top.probability() >= decided(DecisionId.LIKELY_FROM) && (decided || kinds >= 2) ? "likely" : "open";
     }
 
     private static String says(Noted noted, String verdict, List<Suspect> suspects) {
@@ -138,7 +140,7 @@ public final class Identifier {
                 + "seen, so it counts as neither. Look again: " + base.observations().get(id).says())));
         Set<String> told = new LinkedHashSet<>();
         List<Observation> telling = noted.seen().stream().filter(o -> !o.group().equals("side")
-                && base.signs().strengths().get(o.strength()).ratio() >= TELLING_FROM)
+                && base.signs().strengths().get(o.strength()).ratio() >= decided(DecisionId.TELLING_FROM))
                 .sorted(Comparator.comparing(Observation::id)).toList();
         for (Suspect suspect : suspects) {
             for (Observation against : telling) {

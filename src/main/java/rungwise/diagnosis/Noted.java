@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Set;
 import rungwise.knowledge.KnowledgeBase;
 import rungwise.knowledge.Observation;
+import rungwise.knowledge.Place;
 import rungwise.knowledge.SurfaceKind;
 import rungwise.question.Question;
 
@@ -24,7 +25,7 @@ record Noted(List<Observation> seen, List<Observation> notSeen, List<String> bot
         Question question = spot.question();
         Set<String> ids = new LinkedHashSet<>(question.observations());
         spot.place().ifPresent(p -> ids.add(Spot.PLACE + p));
-        question.facts().place().map(p -> Spot.PLACE + p).filter(base.observations()::containsKey).ifPresent(ids::add);
+        question.facts().place().map(base.questionWords().places()::get).flatMap(Place::sign).ifPresent(ids::add);
         spot.surroundings().forEach(n -> ids.add(Spot.NEAR + n));
         List<String> both = ids.stream().filter(spot.notSeen()::contains).toList();
         both.forEach(ids::remove);

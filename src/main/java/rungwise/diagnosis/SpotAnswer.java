@@ -3,10 +3,10 @@ package rungwise.diagnosis;
 import com.fasterxml.jackson.annotation.JsonUnwrapped;
 import java.util.List;
 import java.util.Optional;
-import rungwise.ladder.Advisor;
-import rungwise.ladder.Answer;
+import rungwise.answer.Advisor;
+import rungwise.answer.Answer;
+import rungwise.compare.WhatIf;
 import rungwise.ladder.ChanceTable;
-import rungwise.ladder.compare.WhatIf;
 import rungwise.question.Question;
 
 /**
@@ -28,9 +28,9 @@ public record SpotAnswer(@JsonUnwrapped Answer answer, Optional<List<Identificat
     public static SpotAnswer to(Advisor advisor, Identifier identifier, Question question, boolean all,
                                 boolean whatIf, ChanceTable chances) {
         boolean spot = identifier.canStandFor(question);
-        Answer answer = spot ? identifier.ladder(question, chances) : advisor.answer(question, all, chances);
+        Answer answer = spot ? identifier.ladder(question, all, chances) : advisor.answer(question, all, chances);
         return new SpotAnswer(answer, spot ? Optional.of(identifier.suspects(question)) : Optional.empty(),
-                whatIf ? Optional.of(WhatIf.changes(question, answer, q -> spot ? identifier.ladder(q, chances)
+                whatIf ? Optional.of(WhatIf.changes(question, answer, q -> spot ? identifier.ladder(q, false, chances)
                         : advisor.answer(q, false, chances), advisor.knowledge()))
                         : Optional.empty());
     }

@@ -8,15 +8,14 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import rungwise.diagnosis.Identification.Sign;
-import rungwise.knowledge.Chances;
-import rungwise.knowledge.Contaminant;
+import rungwise.knowledge.DecisionId;
 import rungwise.knowledge.EvidenceStrength;
 import rungwise.knowledge.KnowledgeBase;
 import rungwise.knowledge.Method;
 import rungwise.knowledge.Observation;
-import rungwise.ladder.Believed;
+import rungwise.ladder.Suspects;
+import rungwise.ladder.Telling;
 import rungwise.question.Question;
-import rungwise.science.Belief;
 import rungwise.science.Evidence;
 
 /**
@@ -26,10 +25,6 @@ import rungwise.science.Evidence;
  */
 final class Weighing {
     private static final String TRIED = "tried";
-    private static final double TRIED_CAP = 50;
-    private static final double HOT_PANEL_C = 45;
-    /** Any check may come out otherwise than by one of the signs that are known. */
-    private static final double NONE_AT_LEAST = 0.02;
 
     private final KnowledgeBase base;
     private final Map<String, Double> logPriors = new TreeMap<>();
@@ -45,9 +40,13 @@ final class Weighing {
                 made.computeIfAbsent(o.seenBy(), c -> new ArrayList<>()).add(o));
     }
 
-    /** Probability by contaminant, in id order. */
-    Map<String, Double> belief(Noted noted, Question question) {
-        Map<String, double[]> attempts = attempts(question);
+    /** Probability by contaminant by the signs alone: the tries are weighed by the ladder, which knows how hard it is. */
+    Suspects suspects(Noted noted) {
+        return new Suspects(belief(noted));
+    }
+
+    /** Probability by contaminant by the signs alone, in id order. */
+    Map<String, Double> belief(Noted noted) {
         double[] logs = new double[logPriors.size()];
         int i = 0;
         for (String id : logPriors.keySet()) {
@@ -60,7 +59,7 @@ final class Weighing {
                 log += Evidence.ofAGroup(group.getValue().stream().mapToDouble(d -> d).toArray(),
                         base.signs().groups().get(group.getKey()).cap());
             }
-            logs[i++] = log + Evidence.ofAGroup(attempts.get(id), TRIED_CAP);
+            logs[i++] = log;
         }
         double[] probabilities = Evidence.probabilities(logs);
         Map<String, Double> belief = new TreeMap<>();
@@ -69,15 +68,6 @@ final class Weighing {
             belief.put(id, probabilities[n++]);
         }
         return belief;
-    }
-
-    /** The same, and what was believed before each try. */
-    Believed believed(Noted noted, Question question) {
-        List<Map<String, Double>> before = new ArrayList<>();
-        for (int i = 0; i < question.tried().size(); i++) {
-            before.add(belief(noted, question.triedOnly(i)));
-        }
-        return new Believed(belief(noted, question), before);
     }
 
     private static void add(Map<String, List<Double>> groups, String group, double log) {
@@ -129,7 +119,12 @@ final class Weighing {
     private double ifNone(List<Observation> outcomes, String contaminant) {
         double here = outcomes.stream().mapToDouble(o -> shown(o, contaminant)).sum();
         double elsewhere = outcomes.stream().mapToDouble(this::anywhere).sum();
-        return Math.max(NONE_AT_LEAST, 1 - here) / Math.max(NONE_AT_LEAST, 1 - elsewhere);
+        return Math.max(otherwise(), 1 - here) / Math.max(otherwise(), 1 - elsewhere);
+    }
+
+    /** How often at least a check comes out otherwise than by one of the signs that are known. */
+    private double otherwise() {
+        return base.decisions().value(DecisionId.SEEN_OTHERWISE);
     }
 
     /**
@@ -149,7 +144,7 @@ final class Weighing {
     /** How often a check with one outcome shows this one: its rate, less where the rates of all would be more than one. */
     private double shown(Observation outcome, String contaminant) {
         double all = made.get(outcome.seenBy()).stream().mapToDouble(o -> rate(o, contaminant)).sum();
-        return rate(outcome, contaminant) * Math.min(1, (1 - NONE_AT_LEAST) / all);
+        return rate(outcome, contaminant) * Math.min(1, (1 - otherwise()) / all);
     }
 
     /** How many times likelier the sign is on this contaminant than where it says nothing. */
@@ -162,41 +157,11 @@ final class Weighing {
         return strength(observation).seen() / strength(observation).ratio();
     }
 
-    /** Logarithms of what each attempt says of each contaminant, against the average over all. */
-    private Map<String, double[]> attempts(Question question) {
-        List<Question.Tried> told = question.tried().stream().filter(t -> t.counts() && t.method().isPresent()
-                && !t.outcome().equals("harm")).toList();
-        Map<String, double[]> logs = new TreeMap<>();
-        logPriors.keySet().forEach(id -> logs.put(id, new double[told.size()]));
-        for (int i = 0; i < told.size(); i++) {
-            Question.Tried tried = told.get(i);
-            Map<String, Double> likely = new TreeMap<>();
-            logPriors.keySet().forEach(id -> likely.put(id, likelihood(tried, id, question)));
-            double average = likely.values().stream().mapToDouble(d -> d).average().orElse(1);
-            int at = i;
-            likely.forEach((id, l) -> logs.get(id)[at] = Math.log(l / average));
-        }
-        return logs;
-    }
-
-    private double likelihood(Question.Tried tried, String contaminant, Question question) {
-        Contaminant deposit = base.contaminants().get(contaminant);
-        Chances chances = deposit.chances(base.methods().get(tried.method().orElseThrow()));
-        double chance = belief(deposit, question).mean(chances.fresh().probability(), chances.hardened().probability());
-        return switch (tried.outcome()) {
-            case "cleared" -> chance;
-            // some effect is half as telling as the whole
-            case "partly" -> Math.sqrt(chance);
-            default -> 1 - chance;
-        };
-    }
-
-    private static Belief belief(Contaminant deposit, Question question) {
-        if (question.ageHours().isEmpty()) {
-            return deposit.hardens().isNever() ? new Belief(0) : Belief.UNKNOWN;
-        }
-        return Belief.byAge(question.ageHours().getAsDouble(), Belief.hoursAt(deposit.hardens().cool(),
-                deposit.hardens().hot(), question.facts().warmestPanelC().orElse(HOT_PANEL_C)));
+    /** How many times likelier an outcome of a try is on this contaminant than on the average of all. */
+    private double ratio(Question.Tried tried, String contaminant, Question question) {
+        double average = base.contaminants().values().stream().mapToDouble(c -> Telling.likelihood(tried, c, question, base))
+                .average().orElse(1);
+        return Telling.likelihood(tried, base.contaminants().get(contaminant), question, base) / average;
     }
 
     /** Every sign that says something of this contaminant, the most telling first. */
@@ -204,15 +169,12 @@ final class Weighing {
         List<Sign> signs = new ArrayList<>();
         noted.seen().forEach(o -> signs.add(sign(o, true, ratio(o, contaminant))));
         noted.notSeen().forEach(o -> signs.add(sign(o, false, ifNotSeen(o, contaminant))));
-        List<Question.Tried> told = question.tried().stream().filter(t -> t.counts() && t.method().isPresent()
-                && !t.outcome().equals("harm")).toList();
-        double[] logs = attempts(question).get(contaminant);
-        for (int i = 0; i < told.size(); i++) {
-            Method method = base.methods().get(told.get(i).method().orElseThrow());
-            signs.add(new Sign("tried:" + method.id(), method.name() + ": " + told.get(i).outcome().replace('-', ' '),
-                    true, TRIED, "computed", rounded(Math.exp(logs[i])), false, method.basis(), method.sources()));
-        }
-        return signs.stream().filter(s -> Math.abs(Math.log(s.ratio())) > 0.05).sorted(java.util.Comparator
+        question.tried().stream().filter(Telling::tells).forEach(tried -> {
+            Method method = base.methods().get(tried.method().orElseThrow());
+            signs.add(new Sign("tried:" + method.id(), method.name() + ": " + tried.outcome().replace('-', ' '), true, TRIED, "computed",
+                    rounded(ratio(tried, contaminant, question)), false, method.basis(), method.sources()));
+        });
+        return signs.stream().filter(s -> Math.abs(Math.log(s.ratio())) > Math.log(base.decisions().value(DecisionId.SIGN_SPEAKS))).sorted(java.util.Comparator
                 .comparingDouble((Sign s) -> -Math.abs(Math.log(s.ratio()))).thenComparing(Sign::sign)).toList();
     }
 

@@ -11,8 +11,8 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
+import rungwise.answer.Advisor;
 import rungwise.knowledge.Mappers;
-import rungwise.ladder.Advisor;
 import rungwise.ladder.ChanceTable;
 import tools.jackson.databind.json.JsonMapper;
 

@@ -16,7 +16,7 @@ import org.eclipse.jetty.server.Server;
 import org.eclipse.jetty.server.handler.GracefulHandler;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
-import rungwise.ladder.Advisor;
+import rungwise.answer.Advisor;
 
 /** The running service. */
 public final class Service implements AutoCloseable {

@@ -4,22 +4,25 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.function.Function;
+import rungwise.answer.Advisor;
 import rungwise.knowledge.Agent;
+import rungwise.knowledge.Assumption;
 import rungwise.knowledge.Contaminant;
+import rungwise.knowledge.Decision;
 import rungwise.knowledge.Inspection;
 import rungwise.knowledge.KnowledgeBase;
+import rungwise.knowledge.MechanismWord;
 import rungwise.knowledge.Method;
 import rungwise.knowledge.Near;
 import rungwise.knowledge.Observation;
 import rungwise.knowledge.Source;
 import rungwise.knowledge.Surface;
-import rungwise.ladder.Advisor;
 import rungwise.rules.RuleInfo;
 
 /** What is known, by collection: short in the lists, whole by id. */
 final class Shelves {
     static final List<String> NAMES = List.of("contaminants", "surfaces", "methods", "agents", "rules", "sources",
-            "observations", "checks");
+            "observations", "checks", "decisions", "assumptions", "mechanisms");
 
     private final String revision;
     private final Map<String, Map<String, ?>> whole;
@@ -40,6 +43,9 @@ final class Shelves {
                 "agents", base.agents(), "rules", rules, "sources", base.sources()));
         whole.put("observations", base.observations());
         whole.put("checks", base.signs().checks());
+        whole.put("mechanisms", base.mechanisms());
+        whole.put("decisions", base.decisions().byId());
+        whole.put("assumptions", base.assumptions().byId());
         list("contaminants", base.contaminants(), Contaminant::name);
         list("surfaces", base.surfaces(), Surface::name);
         list("methods", base.methods(), Method::name);
@@ -47,6 +53,9 @@ final class Shelves {
         list("rules", rules, RuleInfo::says);
         list("observations", base.observations(), Observation::says);
         list("checks", base.signs().checks(), Inspection::name);
+        list("mechanisms", base.mechanisms(), MechanismWord::says);
+        list("decisions", base.decisions().byId(), Decision::says);
+        list("assumptions", base.assumptions().byId(), Assumption::says);
         list("sources", base.sources(), Source::title);
     }
 

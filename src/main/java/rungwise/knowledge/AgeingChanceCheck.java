@@ -7,7 +7,7 @@ final class AgeingChanceCheck implements Check {
     @Override
     public List<Fault> faults(Draft draft) {
         return draft.each(Kind.METHOD, Method.class, (entry, method) -> method.chances().entrySet().stream()
-                .filter(c -> c.getValue().hardened().compareTo(c.getValue().fresh()) > 0)
+                .filter(c -> c.getValue().gainsWithAge())
                 .map(c -> entry.fault("chances/" + c.getKey(), "hardened is likelier than fresh",
                         "age never helps within one bond class; swap or mend the two")));
     }

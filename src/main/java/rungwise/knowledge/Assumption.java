@@ -9,12 +9,13 @@ import java.util.OptionalDouble;
  *
  * @param says  the sentence a person reads where it counted
  * @param cause why this value and no other
+ * @param stage where in working out an answer it counts
  * @param value a number
  * @param word  or a word
  * @param unit  of the number
  */
-public record Assumption(String id, String says, String cause, OptionalDouble value, Optional<String> word, Optional<String> unit,
-                         Basis basis, List<String> sources) {
+public record Assumption(String id, String says, String cause, Stage stage, OptionalDouble value, Optional<String> word,
+                         Optional<String> unit, Basis basis, List<String> sources) {
     public Assumption {
         value = value == null ? OptionalDouble.empty() : value;
         word = word == null ? Optional.empty() : word;

@@ -20,13 +20,11 @@ import java.util.Set;
  * @param dissolvesLike material whose spheres stand for it, where those of its bond class do not fit
  * @param usualSurfaces surface ids where it is usually met
  * @param overrides   chances that differ from those of its bond class
- * @param gainsWithAge methods whose chance rises when the bond class changes
  */
 public record Contaminant(String id, String name, String what, Bond bond, Hours hardens, Hours marks, String ageing,
                           Set<Nature> nature, Set<String> hazards, List<String> ppe, Optional<String> holds,
                           Optional<Emergency> emergency, Optional<String> refersTo, Optional<String> dissolvesLike, Recognition recognise,
-                          List<String> usualSurfaces, List<Override> overrides,
-                          List<String> gainsWithAge, Basis basis, List<String> sources) {
+                          List<String> usualSurfaces, List<Override> overrides, Basis basis, List<String> sources) {
     public Contaminant {
         hardens = hardens == null ? Hours.NEVER : hardens;
         marks = marks == null ? Hours.NEVER : marks;
@@ -39,7 +37,6 @@ public record Contaminant(String id, String name, String what, Bond bond, Hours 
         dissolvesLike = dissolvesLike == null ? Optional.empty() : dissolvesLike;
         usualSurfaces = usualSurfaces == null ? List.of() : List.copyOf(usualSurfaces);
         overrides = overrides == null ? List.of() : List.copyOf(overrides);
-        gainsWithAge = gainsWithAge == null ? List.of() : List.copyOf(gainsWithAge);
         sources = sources == null ? List.of() : List.copyOf(sources);
     }
 
@@ -84,14 +81,12 @@ public record Contaminant(String id, String name, String what, Bond bond, Hours 
         return new Chances(method.chancesFor(bond.fresh()).fresh(), method.chancesFor(bond.hardened()).hardened());
     }
 
-    /** The same with more overrides; a method whose chance rises with the bond class is listed as one that gains. */
+    /** The same with more overrides. */
     public Contaminant and(List<Override> more) {
         List<Override> all = new ArrayList<>(overrides);
         all.addAll(more);
-        List<String> gains = new ArrayList<>(gainsWithAge);
-        more.stream().filter(o -> o.hardened().compareTo(o.fresh()) > 0).forEach(o -> gains.addAll(o.methods()));
         return new Contaminant(id, name, what, bond, hardens, marks, ageing, nature, hazards, ppe, holds, emergency,
-                refersTo, dissolvesLike, recognise, usualSurfaces, all, gains, basis, sources);
+                refersTo, dissolvesLike, recognise, usualSurfaces, all, basis, sources);
     }
 
     public boolean is(Nature one) {

@@ -4,6 +4,14 @@ import java.util.Map;
 
 /** The figures at which something is decided, by id. What the program asks for by name is checked when it is loaded. */
 public record Decisions(Map<String, Decision> byId) {
+    public Decision of(DecisionId id) {
+        return of(id.id());
+    }
+
+    public double value(DecisionId id) {
+        return of(id).value();
+    }
+
     public Decision of(String id) {
         Decision decision = byId.get(id);
         if (decision == null) {

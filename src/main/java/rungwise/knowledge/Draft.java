@@ -12,8 +12,9 @@ import java.util.stream.Stream;
  * Everything that was read, before it is known to be free of faults.
  *
  * @param usedElsewhere ids that rules name; empty where nobody said
+ * @param unreadable    kinds of which a file is missing or could not be read at all
  */
-record Draft(List<Entry> entries, Optional<Set<String>> usedElsewhere) {
+record Draft(List<Entry> entries, Optional<Set<String>> usedElsewhere, Set<Kind> unreadable) {
     Stream<Entry> entries(Kind kind) {
         return entries.stream().filter(e -> e.kind() == kind);
     }
@@ -25,8 +26,12 @@ record Draft(List<Entry> entries, Optional<Set<String>> usedElsewhere) {
         return ids;
     }
 
+    boolean isReadable(Kind kind) {
+        return !unreadable.contains(kind);
+    }
+
     boolean isWhole(Kind kind) {
-        return entries(kind).allMatch(e -> e.item().isPresent());
+        return isReadable(kind) && entries(kind).allMatch(e -> e.item().isPresent());
     }
 
     <T> Map<String, T> items(Kind kind, Class<T> type) {
@@ -66,14 +71,14 @@ record Draft(List<Entry> entries, Optional<Set<String>> usedElsewhere) {
                 items(Kind.AGENT, Agent.class), items(Kind.TOOL, Tool.class), items(Kind.FAMILY, Family.class),
                 items(Kind.GATE, Gate.class), items(Kind.CIRCUMSTANCE, Circumstance.class),
                 items(Kind.OBSERVATION, Observation.class), items(Kind.SOURCE, Source.class),
-                items(Kind.BOND_CLASS, BondClass.class), items(Kind.WASTE, Word.class), items(Kind.LEVEL, Word.class),
-                items(Kind.PPE, Word.class), items(Kind.NOT_FOLLOWED, Word.class),
+                items(Kind.BOND_CLASS, BondClass.class), items(Kind.MECHANISM, MechanismWord.class), items(Kind.WASTE, Word.class), items(Kind.LEVEL, Word.class),
+                items(Kind.PPE, Word.class), items(Kind.NOT_FOLLOWED, Word.class), items(Kind.STEP, Word.class),
                 items(Kind.EXPOSURE, Exposure.class), items(Kind.GLOVES, Permeation.class),
                 items(Kind.RESPIRATOR, Respirator.class), items(Kind.SUBSTANCE, Substance.class),
                 items(Kind.SOLUTE, Solute.class), items(Kind.HAZARD, HazardStatement.class),
                 new Decisions(items(Kind.DECISION, Decision.class)), new Assumptions(items(Kind.ASSUMPTION, Assumption.class)),
                 new Signs(items(Kind.EVIDENCE_STRENGTH, EvidenceStrength.class), items(Kind.SIGN_GROUP, SignGroup.class),
                         items(Kind.CHECK, Inspection.class), items(Kind.FREQUENCY, Frequency.class)),
-                List.copyOf(items(Kind.WAIVER, Waiver.class).values()));
+                List.copyOf(items(Kind.WAIVER, Waiver.class).values()), QuestionWords.of(this));
     }
 }

@@ -1,5 +1,6 @@
 package rungwise.knowledge;
 
+import com.fasterxml.jackson.annotation.JsonProperty;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -17,7 +18,7 @@ import java.util.Set;
  */
 public record Exposure(String id, String name, AirHazard hazard, Set<Solvent> solvents, Set<Reactive> reactive,
                        Optional<Double> molarMass, Optional<Vapour> vapour, Optional<Dissociation> dissociation,
-                       Optional<Henry> henry, List<AirLimit> limits, String note) {
+                       Optional<Henry> henry, List<AirLimit> limits, @JsonProperty(access = JsonProperty.Access.WRITE_ONLY) String note) {
     public Exposure {
         solvents = Sorted.set(solvents);
         reactive = Sorted.set(reactive);

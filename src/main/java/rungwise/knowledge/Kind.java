@@ -31,7 +31,20 @@ enum Kind {
     LEVEL("words/levels.yaml", "word", Word.class),
     PPE("words/ppe.yaml", "word", Word.class),
     NOT_FOLLOWED("words/not-followed.yaml", "word", Word.class),
+    STEP("words/steps.yaml", "word", Word.class),
+    DONE("words/done.yaml", "list-word", ListWord.class),
+    PLACE("words/places.yaml", "place", Place.class),
+    PRIOR_DAMAGE("words/prior-damage.yaml", "prior-damage", PriorDamage.class),
+    FINISH_PROTECTION("words/finish-protection.yaml", "finish-protection", FinishProtection.class),
+    SOILING("words/soiling.yaml", "list-word", ListWord.class),
+    COLOUR("words/colours.yaml", "list-word", ListWord.class),
+    SUN("words/sun.yaml", "list-word", ListWord.class),
+    OUTCOME("words/outcomes.yaml", "list-word", ListWord.class),
+    STOP_SIGN("words/stop-signs.yaml", "list-word", ListWord.class),
+    EVERYDAY_PRODUCT("words/everyday-products.yaml", "everyday-product", EverydayProduct.class),
+    SENSITISER("words/sensitisers.yaml", "sensitiser", Sensitiser.class),
     WAIVER("waivers.yaml", "waiver", Waiver.class),
+    MECHANISM("mechanisms.yaml", "mechanism", MechanismWord.class),
     DECISION("decisions.yaml", "decision", Decision.class),
     ASSUMPTION("assumptions.yaml", "assumption", Assumption.class);
 
@@ -48,6 +61,11 @@ enum Kind {
     /** Whether each entry has a file of its own, named as its id. */
     boolean isOnePerFile() {
         return this == CONTAMINANT || this == SURFACE;
+    }
+
+    /** Whether the program asks for its entries by id, so that it can do without none of them. */
+    boolean isAskedFor() {
+        return this == DECISION || this == ASSUMPTION || this == MECHANISM;
     }
 
     boolean holds(String file) {

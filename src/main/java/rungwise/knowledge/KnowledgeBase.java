@@ -8,14 +8,20 @@ public record KnowledgeBase(String revision, Map<String, Contaminant> contaminan
                             Map<String, Method> methods, Map<String, Agent> agents, Map<String, Tool> tools,
                             Map<String, Family> families, Map<String, Gate> gates,
                             Map<String, Circumstance> circumstances, Map<String, Observation> observations,
-                            Map<String, Source> sources, Map<String, BondClass> bondClasses, Map<String, Word> wastes,
-                            Map<String, Word> levels, Map<String, Word> ppe, Map<String, Word> notFollowed,
+                            Map<String, Source> sources, Map<String, BondClass> bondClasses,
+                            Map<String, MechanismWord> mechanisms, Map<String, Word> wastes,
+                            Map<String, Word> levels, Map<String, Word> ppe, Map<String, Word> notFollowed, Map<String, Word> steps,
                             Map<String, Exposure> exposures, Map<String, Permeation> gloves,
                             Map<String, Respirator> respirators, Map<String, Substance> substances,
                             Map<String, Solute> solutes, Map<String, HazardStatement> hazards, Decisions decisions, Assumptions assumptions,
-                            Signs signs, List<Waiver> waivers) {
+                            Signs signs, List<Waiver> waivers, QuestionWords questionWords) {
     public Agent agentOf(Method method) {
         return method.agent().equals("none") ? Agent.NONE : agents.get(method.agent());
+    }
+
+    /** What its way of working does. */
+    public MechanismWord mechanismOf(Method method) {
+        return mechanisms.get(method.mechanism().id());
     }
 
     public Tool toolOf(Method method) {
@@ -26,21 +32,21 @@ public record KnowledgeBase(String revision, Map<String, Contaminant> contaminan
     public KnowledgeBase using(String revision, Map<String, Method> methods, Map<String, Agent> agents,
                                Map<String, Tool> tools) {
         return new KnowledgeBase(revision, contaminants, surfaces, methods, agents, tools, families, gates,
-                circumstances, observations, sources, bondClasses, wastes, levels, ppe, notFollowed, exposures, gloves,
-                respirators, substances, solutes, hazards, decisions, assumptions, signs, waivers);
+                circumstances, observations, sources, bondClasses, mechanisms, wastes, levels, ppe, notFollowed, steps, exposures, gloves,
+                respirators, substances, solutes, hazards, decisions, assumptions, signs, waivers, questionWords);
     }
 
     /** The same with what a shop adds and tightens. */
     KnowledgeBase overlaid(Map<String, Surface> surfaces, Map<String, Method> methods, Map<String, Agent> agents) {
         return new KnowledgeBase(revision, contaminants, surfaces, methods, agents, tools, families, gates,
-                circumstances, observations, sources, bondClasses, wastes, levels, ppe, notFollowed, exposures, gloves,
-                respirators, substances, solutes, hazards, decisions, assumptions, signs, waivers);
+                circumstances, observations, sources, bondClasses, mechanisms, wastes, levels, ppe, notFollowed, steps, exposures, gloves,
+                respirators, substances, solutes, hazards, decisions, assumptions, signs, waivers, questionWords);
     }
 
     /** The same with other entries for the contaminants. */
     public KnowledgeBase with(Map<String, Contaminant> others) {
         return new KnowledgeBase(revision, others, surfaces, methods, agents, tools, families, gates, circumstances,
-                observations, sources, bondClasses, wastes, levels, ppe, notFollowed, exposures, gloves, respirators,
-                substances, solutes, hazards, decisions, assumptions, signs, waivers);
+                observations, sources, bondClasses, mechanisms, wastes, levels, ppe, notFollowed, steps, exposures, gloves, respirators,
+                substances, solutes, hazards, decisions, assumptions, signs, waivers, questionWords);
     }
 }

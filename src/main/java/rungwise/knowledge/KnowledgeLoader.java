@@ -1,6 +1,7 @@
 package rungwise.knowledge;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -23,6 +24,7 @@ public final class KnowledgeLoader {
     private final Optional<Schemas> schemas;
     private final List<Fault> faults = new ArrayList<>();
     private final List<Entry> entries = new ArrayList<>();
+    private final Set<Kind> unreadable = EnumSet.noneOf(Kind.class);
 
     private KnowledgeLoader(Optional<Schemas> schemas) {
         this.schemas = schemas;
@@ -79,9 +81,16 @@ public final class KnowledgeLoader {
 
     private Draft read(Map<String, String> files, Optional<Set<String>> usedElsewhere) {
         new TreeMap<>(files).forEach((file, text) -> Kind.all().filter(k -> k.holds(file)).findFirst()
-                .ifPresentOrElse(kind -> parse(file, text).ifPresent(tree -> read(kind, file, tree)),
-                        () -> strange(file)));
-        return new Draft(List.copyOf(entries), usedElsewhere);
+                .ifPresentOrElse(kind -> parse(file, text).ifPresentOrElse(tree -> read(kind, file, tree),
+                        () -> unreadable.add(kind)), () -> strange(file)));
+        Kind.all().filter(k -> k.isAskedFor() && !files.containsKey(k.place)).forEach(this::missing);
+        return new Draft(List.copyOf(entries), usedElsewhere, Set.copyOf(unreadable));
+    }
+
+    private void missing(Kind kind) {
+        unreadable.add(kind);
+        faults.add(new Fault(kind.place, "", "it is missing, and the program asks for what stands in it",
+                "put back the file that came with the program").by(LoadingChecks.PLACE.id()));
     }
 
     private void strange(String file) {

@@ -16,7 +16,11 @@ public enum LoadingChecks {
     /** Rules compile, and say of themselves what they must. */
     RULE,
     /** Rules name sources that exist. */
-    RULE_SOURCE;
+    RULE_SOURCE,
+    /** Rules name ids that exist. */
+    RULE_WORD,
+    /** Every trait and nature is read by something, and some entry has it. */
+    RULE_UNREAD;
 
     public String id() {
         return name().toLowerCase(Locale.ROOT).replace('_', '-');

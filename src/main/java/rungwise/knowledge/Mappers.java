@@ -36,11 +36,11 @@ public final class Mappers {
                 .enable(SerializationFeature.INDENT_OUTPUT).build();
     }
 
-    /** Questions in files: YAML, of which JSON is a part, within the same tight limits. */
+    /** Questions in files: YAML without aliases, of which JSON is a part, within the same tight limits. */
     public static YAMLMapper question() {
-        return YAMLMapper.builder(YAMLFactory.builder().streamReadConstraints(TIGHT).build())
+        return new PlainYaml(YAMLMapper.builder(YAMLFactory.builder().streamReadConstraints(TIGHT).build())
                 .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
-                .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS).build();
+                .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS));
     }
 
     /** Knowledge files, which may be longer than a question. A second document in a file is an error, not ignored. */

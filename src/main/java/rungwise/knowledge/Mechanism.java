@@ -1,9 +1,16 @@
 package rungwise.knowledge;
 
+import java.util.Locale;
+
 /** How a method removes. */
 public enum Mechanism {
     RINSE, HYDRATE, SURFACTANT, SAPONIFY, DISSOLVE, SWELL, CHELATE, NEUTRALISE, ACID_DISSOLVE, DIGEST, OXIDISE, KILL,
     SHEAR, ABRADE, SOFTEN_BY_HEAT, EMBRITTLE, ABSORB, SUCTION, FADE, DRY, PROTECT, NOTHING;
+
+    /** As methods and mechanisms.yaml write it. */
+    public String id() {
+        return name().toLowerCase(Locale.ROOT);
+    }
 
     /**
      * Whether it breaks a hold as another does, so that where one failed the other is likely to fail too. Reagents are

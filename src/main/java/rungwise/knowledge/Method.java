@@ -1,5 +1,6 @@
 package rungwise.knowledge;
 
+import com.fasterxml.jackson.annotation.JsonProperty;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -31,7 +32,7 @@ public record Method(String id, String name, MethodKind kind, String family, Mec
                      Severity severity, double marringPercent, Minutes minutes, String level,
                      Map<String, Chances> chances, Set<String> softens, boolean needsSoftener, Optional<String> doneBy,
                      List<String> stopSigns, List<String> afterwards, List<String> correction, List<String> gates,
-                     String waste, List<String> ppe, List<String> risks, String note, Basis basis,
+                     String waste, List<String> ppe, List<String> risks, @JsonProperty(access = JsonProperty.Access.WRITE_ONLY) String note, Basis basis,
                      List<String> sources) {
     /** Stands for every method where a rule speaks of all of them. */
     public static final String EVERY = "*";

@@ -2,7 +2,7 @@ package rungwise.knowledge;
 
 /** Chemistry and texture of a deposit that rules speak of. */
 public enum Nature {
-    IRON, CARBONATE, GRITTY, PROTEIN, ACIDIC, ALKALINE, DUSTY, FLAMMABLE, SMEARS, SOLVENT_LIKE,
+    CARBONATE, GRITTY, PROTEIN, ACIDIC, ALKALINE, DUSTY, SOLVENT_LIKE,
     /** Taken up dry before any water. */
     DRY_FIRST,
     /** Dissolves in plain water at any age. */

@@ -11,8 +11,13 @@ public final class Near {
 
     /** "did you mean …", or the way to find out where nothing is near. */
     public static String to(String id, Collection<String> known) {
+        return orElse(id, known, "use a known id");
+    }
+
+    /** "did you mean …", or what else to do where nothing is near. */
+    static String orElse(String id, Collection<String> known, String remedy) {
         String near = near(id, known);
-        return near.isEmpty() ? "use a known id" : near;
+        return near.isEmpty() ? remedy : near;
     }
 
     private static String near(String id, Collection<String> known) {
@@ -29,7 +34,7 @@ public final class Near {
     }
 
     /** Levenshtein's distance. */
-    static int distance(String one, String two) {
+    public static int distance(String one, String two) {
         int[] row = new int[two.length() + 1];
         for (int j = 0; j <= two.length(); j++) {
             row[j] = j;

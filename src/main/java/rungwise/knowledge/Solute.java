@@ -1,5 +1,6 @@
 package rungwise.knowledge;
 
+import com.fasterxml.jackson.annotation.JsonProperty;
 import java.util.List;
 import rungwise.science.Hansen;
 import rungwise.science.Sphere;
@@ -9,7 +10,7 @@ import rungwise.science.Sphere;
  *
  * @param spheres published fits of one material; they differ, and the spread is shown
  */
-public record Solute(String id, String name, Role role, List<Fit> spheres, String note) {
+public record Solute(String id, String name, Role role, List<Fit> spheres, @JsonProperty(access = JsonProperty.Access.WRITE_ONLY) String note) {
     public Solute {
         spheres = List.copyOf(spheres);
         note = note == null ? "" : note;

@@ -1,5 +1,6 @@
 package rungwise.knowledge;
 
+import com.fasterxml.jackson.annotation.JsonProperty;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -25,7 +26,7 @@ public record Substance(String id, String name, String cas, String formula, Opti
                         Optional<Double> boilingC, Optional<Double> flashC, Optional<Double> lowerFlammablePercent,
                         Optional<Double> upperFlammablePercent, Optional<Double> evaporationRate,
                         Optional<Double> exposureLimitPpm, String exposureLimitBy, Optional<Double> idlhPpm,
-                        boolean throughSkin, String note, Set<String> recalled, Basis basis, List<String> sources) {
+                        boolean throughSkin, @JsonProperty(access = JsonProperty.Access.WRITE_ONLY) String note, Set<String> recalled, Basis basis, List<String> sources) {
     public Substance {
         formula = formula == null ? "" : formula;
         solvent = solvent == null ? Optional.empty() : solvent;

@@ -4,8 +4,10 @@ import java.util.EnumMap;
 import java.util.EnumSet;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 /**
  * Material, finish and condition, told by what it tolerates.
@@ -25,15 +27,28 @@ public record Surface(String id, String name, String description, SurfaceKind ki
                       double maxPressureBar, Set<Trait> traits, String film, List<String> never,
                       List<String> cautions, List<Polymer> polymers, String wayOut, Basis basis, List<String> sources,
                       Set<SurfaceKind> kinds) {
+    /** Where two windows do not meet nothing fits but what is never used on a vehicle. */
+    private static final Range NO_PH = new Range(0, 0);
+
     public Surface {
         solvents = Sorted.map(solvents);
         kinds = kinds == null || kinds.isEmpty() ? Set.of(kind) : Sorted.set(kinds);
-        traits = Sorted.set(traits);
+        traits = withFilm(traits);
         film = film == null ? "" : film;
         never = never == null ? List.of() : List.copyOf(never);
         cautions = cautions == null ? List.of() : List.copyOf(cautions);
         polymers = polymers == null ? List.of() : List.copyOf(polymers);
         sources = sources == null ? List.of() : List.copyOf(sources);
+    }
+
+    /** What can be refined loses film to whatever refines it. */
+    private static Set<Trait> withFilm(Set<Trait> traits) {
+        if (traits == null || !traits.contains(Trait.REFINABLE)) {
+            return Sorted.set(traits);
+        }
+        Set<Trait> more = EnumSet.of(Trait.LOSES_FILM);
+        more.addAll(traits);
+        return Sorted.set(more);
     }
 
     public boolean is(Trait trait) {
@@ -77,12 +92,26 @@ public record Surface(String id, String name, String description, SurfaceKind ki
         double low = Math.max(acidity.from(), other.acidity.from());
         double high = Math.min(acidity.to(), other.acidity.to());
         return new Surface(id.equals(other.id) ? id : id + "+" + other.id, name + ", treated as " + other.name,
-                description, kind == other.kind ? kind : SurfaceKind.PAINT, low <= high ? new Range(low, high) : new Range(7, 7), both,
+                description, kind == other.kind ? kind : SurfaceKind.PAINT, low <= high ? new Range(low, high) : NO_PH, both,
                 Math.min(maxC, other.maxC), mechanical.stricter(other.mechanical),
                 Math.min(hardness, other.hardness), Math.min(maxPressureBar, other.maxPressureBar), all, film,
                 union(never, other.never), union(cautions, other.cautions),
                 union(polymers, other.polymers), wayOut, basis,
                 union(sources, other.sources), allKinds);
+    }
+
+    /** The same surface where it is on the vehicle: a place only adds weaknesses. */
+    public Surface at(Place place) {
+        if (traits.containsAll(place.traits())) {
+            return this;
+        }
+        Set<Trait> more = EnumSet.copyOf(place.traits());
+        more.removeAll(traits);
+        Set<Trait> all = EnumSet.copyOf(place.traits());
+        all.addAll(traits);
+        String added = more.stream().map(t -> "+" + t.name().toLowerCase(Locale.ROOT)).collect(Collectors.joining());
+        return new Surface(id + added, name + " (" + place.name() + ")", description, kind, acidity, solvents, maxC, mechanical, hardness,
+                maxPressureBar, all, film, never, cautions, polymers, wayOut, basis, sources, kinds);
     }
 
     private static <T> List<T> union(List<T> one, List<T> two) {

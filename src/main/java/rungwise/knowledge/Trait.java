@@ -10,8 +10,6 @@ public enum Trait {
     STRESS_CRACKS,
     /** Holds a plasticiser that solvents draw out. */
     PLASTICISED,
-    /** Hydrocarbons swell or blotch it. */
-    SWELLS_IN_OIL,
     /** The texture is the finish: any polish shows as a gloss patch for good. */
     TEXTURE_IS_FINISH,
     /** Grain or pores that clay and polish embed in. */
@@ -46,16 +44,16 @@ public enum Trait {
     PIGMENT_ON_TOP,
     /** May hold lead or chromate pigment. */
     LEAD_SUSPECT,
-    /** A film that can be levelled and refined, within a budget. */
+    /** A film that can be levelled and refined, within a budget: the one strength among weaknesses. */
     REFINABLE,
+    /** A film of which clay, pad and paper take something. It follows from {@link #REFINABLE} and, unlike it, stays beside any other surface. */
+    LOSES_FILM,
     /** Painted plastic that gives: its paint holds a softener. */
     FLEXES,
     /** A paint gauge does not read here. */
     NO_GAUGE,
     /** Too little film left for heavy work. */
     THIN,
-    /** Refinish found, cause and product unknown. */
-    REFINISHED,
     /** Inside the vehicle, or holds electrics: no running water; it is wiped and sucked, not rinsed. */
     NO_RUNNING_WATER,
     /** Must not be wetted through: glue, foam or board beneath lets go or rings. */

@@ -5,26 +5,27 @@ import rungwise.knowledge.Method;
 import rungwise.knowledge.Severity;
 import rungwise.rules.Because;
 import rungwise.rules.Use;
-import rungwise.science.Belief;
-import rungwise.science.ExpectedCost;
+import rungwise.science.LeastCostMix;
 
 /**
  * A permitted method with everything that choosing and ordering need.
  *
+ * @param likely  what is known of its chance, for each suspect
+ * @param chances its chance in each hidden state
  * @param own     its own key
  * @param carried its key, or a larger one that it carries because it must come after, or waits as a slow one
  * @param depth   how many must-precede steps it hangs on: ties of the carried key go by it
  * @param cost    worker minutes that trying it on one spot is worth, marks and film included
  * @param asks    needs somebody's agreement
  */
-record Choice(Use use, Judged judged, Severity severity, Likely likely, Key own, Key carried, int depth,
-              double workMinutes, double dwellMinutes, double cost, double markChance, boolean asks,
-              List<Because> orderReasons) {
-    Method method() {
+public record Choice(Use use, Verdict verdict, Severity severity, List<Likely> likely, double[] chances, Key own, Key carried,
+                     int depth, double workMinutes, double dwellMinutes, double cost, double markChance, boolean asks,
+                     List<Because> orderReasons) {
+    public Method method() {
         return use.method();
     }
 
-    String id() {
+    public String id() {
         return use.method().id();
     }
 
@@ -32,42 +33,54 @@ record Choice(Use use, Judged judged, Severity severity, Likely likely, Key own,
         return use.method().family();
     }
 
-    double ifFresh() {
-        return likely.ifFresh();
-    }
-
-    double ifHardened() {
-        return likely.ifHardened();
-    }
-
-    double mean(Belief belief) {
-        return belief.mean(ifFresh(), ifHardened());
+    double mean(double[] weights) {
+        return States.mean(weights, chances);
     }
 
     double bestChance() {
-        return Math.max(ifFresh(), ifHardened());
+        double best = 0;
+        for (double chance : chances) {
+            best = Math.max(best, chance);
+        }
+        return best;
     }
 
-    boolean takesFilm() {
-        return severity.filmMicrons() >= 0.3;
+    /** Whether it is at least as likely in every state. */
+    boolean isAsLikelyAs(Choice other) {
+        for (int i = 0; i < chances.length; i++) {
+            if (chances[i] < other.chances[i]) {
+                return false;
+            }
+        }
+        return true;
     }
 
-    boolean isSlow() {
-        return dwellMinutes > 30;
+    /** Whether it is likelier in every state that somebody stated a chance for. */
+    boolean isLikelierThan(Choice other) {
+        for (int i = 0; i < chances.length - 1; i++) {
+            if (chances[i] <= other.chances[i]) {
+                return false;
+            }
+        }
+        return true;
     }
 
-    ExpectedCost.Try asTry() {
-        return new ExpectedCost.Try(cost, ifFresh(), ifHardened(), family());
+    public boolean takesFilm() {
+        return own.takesFilm();
+    }
+
+    LeastCostMix.Try asTry() {
+        return new LeastCostMix.Try(cost, States.boxed(chances), family());
     }
 
     Choice carrying(Key key, int level, List<Because> reasons) {
-        return new Choice(use, judged, severity, likely, own, key, level, workMinutes, dwellMinutes, cost, markChance,
+        return new Choice(use, verdict, severity, likely, chances, own, key, level, workMinutes, dwellMinutes, cost, markChance,
                 asks, reasons);
     }
 
     /** The same, where it is, with other chances: its key keeps the prior. */
-    Choice with(Likely other) {
-        return new Choice(use, judged, severity, other, own, carried, depth, workMinutes, dwellMinutes, cost,
+    Choice with(List<Likely> others, double[] otherChances) {
+        return new Choice(use, verdict, severity, others, otherChances, own, carried, depth, workMinutes, dwellMinutes, cost,
                 markChance, asks, orderReasons);
     }
 }

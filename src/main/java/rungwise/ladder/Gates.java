@@ -7,7 +7,7 @@ import rungwise.knowledge.Method;
 import rungwise.question.Question;
 
 /** Which gates a question has opened. What opens a gate is knowledge; here it is only held against the question. */
-final class Gates {
+public final class Gates {
     private static final Map<String, Predicate<Question>> GIVEN = Map.of(
             "totalFilmMicrons", q -> q.facts().totalFilmMicrons().isPresent(),
             "clearMicrons", q -> q.facts().clearMicrons().isPresent(),
@@ -23,7 +23,7 @@ final class Gates {
         this.question = question;
     }
 
-    boolean isOpen(Gate gate, Method by) {
+    public boolean isOpen(Gate gate, Method by) {
         Gate.Opens opens = gate.opens();
         String method = by.id();
         return isGranted(gate, method)
@@ -37,13 +37,13 @@ final class Gates {
     }
 
     /** An agreement to the gate, or to the method with all that it needs. Nobody can agree to a fact or to work. */
-    boolean isGranted(Gate gate, String method) {
+    public boolean isGranted(Gate gate, String method) {
         return gate.needsAgreement() && (question.consent().granted().contains(gate.id())
                 || question.consent().granted().contains(method));
     }
 
     /** Whether it is the worker's to do now: no test spot, no question, nor what only an unknown bay leaves open. */
-    boolean isWork(Gate gate) {
+    public boolean isWork(Gate gate) {
         boolean unknownBay = gate.opens().airChangesPerHour().isPresent() && !GIVEN.get("bay").test(question);
         return !gate.asks() && !gate.opens().testPassed() && !unknownBay;
     }

@@ -7,7 +7,7 @@ import java.util.List;
  * How gentle a method is on a surface: compared field by field, never added up, because damage cannot be bought with
  * minutes. It holds no belief, no cost and no log.
  */
-record Key(boolean takesFilm, int worst, int chemical, int mechanical, int thermal, double filmMicrons,
+public record Key(boolean takesFilm, int worst, int chemical, int mechanical, int thermal, double filmMicrons,
            double marring, double minusPriorHardened, String id) implements Comparable<Key> {
     private static final Comparator<Key> ORDER = Comparator.comparing(Key::takesFilm).thenComparingInt(Key::worst)
             .thenComparingInt(Key::chemical).thenComparingInt(Key::mechanical).thenComparingInt(Key::thermal)
@@ -19,7 +19,7 @@ record Key(boolean takesFilm, int worst, int chemical, int mechanical, int therm
         return ORDER.compare(this, other);
     }
 
-    List<Object> fields() {
+    public List<Object> fields() {
         return List.of(takesFilm, worst, chemical, mechanical, thermal, filmMicrons, marring, minusPriorHardened, id);
     }
 }

@@ -1,121 +1,271 @@
 package rungwise.ladder;
 
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
-import rungwise.knowledge.Figures;
-import rungwise.knowledge.Mechanism;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import rungwise.knowledge.DecisionId;
 import rungwise.knowledge.Method;
+import rungwise.knowledge.MethodKind;
 import rungwise.question.Question;
-import rungwise.science.Belief;
+import rungwise.rules.Because;
+import rungwise.rules.Cleared;
+import rungwise.rules.Climbed;
+import rungwise.rules.Concluded;
+import rungwise.rules.Conclusions;
+import rungwise.rules.Earlier;
+import rungwise.rules.Phase;
+import rungwise.rules.Placed;
+import rungwise.rules.Reason;
+import rungwise.rules.Repeated;
+import rungwise.text.Figure;
 
 /**
- * The chosen rungs after everything that was tried: the ladder as it stood before the first try, less what was climbed.
+ * The ladder of one spot: over all that the deposit may be, in one order, after everything that was tried. A named deposit is
+ * a belief of one.
  *
- * @param rungs        still worth trying, in order
- * @param passed       permitted but not worth it
- * @param belief       after the tries
- * @param failed       rungs that changed nothing
- * @param partly       the rung that helped partly and may be repeated, if any
+ * @param order    every method that could have been a rung before the first try, in the fixed order
+ * @param rungs    still worth trying
+ * @param slow     gentle but slow, and not chosen
+ * @param passed   permitted and not offered, by method
+ * @param weights  belief in each hidden state, after the tries
+ * @param failed   rungs that changed nothing
+ * @param repeated rungs that helped and may be used once more
+ * @param cost     expected worker minutes, referral included
  */
-record Ladder(List<Choice> rungs, List<Choice> slow, List<Passed> passed, Belief belief, Set<String> failed,
-              Set<String> partly, boolean cleared) {
-
-    static Ladder climb(Question question, Scene scene, Candidacy candidacy, List<Choice> ordered, Worth worth,
-                        Sequence sequence) {
-        Worth.Chosen chosen = worth.choose(ordered, scene.belief(), question.canWaitMinutes());
-        List<Choice> rungs = new ArrayList<>(chosen.rungs());
-        Map<String, Passed> passed = new LinkedHashMap<>();
-        chosen.passed().forEach(p -> passed.put(p.choice().id(), p));
-        Map<String, Choice> byId = new LinkedHashMap<>();
-        ordered.forEach(c -> byId.put(c.id(), c));
-        Belief belief = scene.belief();
-        Set<String> failed = new HashSet<>();
-        Set<String> partly = new HashSet<>();
-        boolean cleared = false;
-        for (Question.Tried tried : question.tried()) {
-            if (!tried.counts() || tried.method().isEmpty()) {
-                continue;
-            }
-            String id = tried.method().get();
-            Choice choice = byId.get(id);
-            boolean isRung = rungs.stream().anyMatch(r -> r.id().equals(id));
-            switch (tried.outcome()) {
-                case "no-change" -> {
-                    Likely likely = choice == null ? Likely.prior(candidacy.chancesOf(id)) : choice.likely();
-                    for (int i = 0; i < tried.times(); i++) {
-                        belief = belief.afterFailure(likely.ifFresh(), likely.ifHardened());
-                    }
-                    if (isRung) {
-                        failed.add(id);
-                        cut(rungs, id, true, owed(rungs, id, question, sequence));
-                    }
-                    partly.remove(id);
-                }
-                case "partly" -> {
-                    if (isRung) {
-                        cut(rungs, id, false, Set.of());
-                        partly.add(id);
-                    }
-                }
-                case "cleared" -> cleared = true;
-                default -> {
-                }
-            }
-        }
-        Belief now = belief;
-        if (cleared) {
-            rungs.clear();
-        }
-        rungs.removeIf(r -> {
-            if (!candidacy.isPermitted(r.id())) {
-                return true;
-            }
-            if (r.mean(now) < Worth.POINTLESS_BELOW) {
-                passed.put(r.id(), new Passed(r, "pointless", "chance " + Figures.text(r.mean(now))
-                        + " after what was tried, under " + Figures.text(Worth.POINTLESS_BELOW)));
-                return true;
-            }
-            return false;
-        });
-        List<Choice> slow = (cleared ? List.<Passed>of() : passed.values()).stream().filter(p -> p.step().equals("slow"))
-                .map(Passed::choice).filter(c -> candidacy.isPermitted(c.id()))
-                .filter(c -> !question.hasTried(c.id()))
-                .filter(c -> c.mean(now) >= Worth.POINTLESS_BELOW).toList();
-        return new Ladder(List.copyOf(rungs), slow, passed.values().stream()
-                .filter(p -> candidacy.isPermitted(p.choice().id())).toList(), now, failed, partly, cleared);
-    }
-
-    int failedRungs() {
-        return failed.size();
-    }
+public record Ladder(Revision revision, Situation situation, Verdicts verdicts, States states, List<Choice> order, List<Choice> rungs,
+                     List<Choice> slow, Map<String, PassedOver> passed, double[] weights, Set<String> failed, Set<String> repeated,
+                     Optional<Because> cleared, double cost) {
 
     /**
-     * What should have come before a rung that only shears and was left out: it dissolves what clay, blade or pick would
-     * drag. That they lifted nothing says nothing of it.
+     * Builds it.
+     *
+     * @param all   judge every remover, also those that could never matter for this deposit
+     * @param table for what is worth trying; what is permitted and in which order stays with the priors
      */
-    private static Set<String> owed(List<Choice> rungs, String failed, Question question, Sequence sequence) {
-        Set<String> owed = new HashSet<>();
-        rungs.stream().filter(r -> r.id().equals(failed)).findFirst().ifPresent(sheared -> rungs.stream()
-                .filter(r -> isOwed(r.method(), sheared.method(), question, sequence)).forEach(r -> owed.add(r.id())));
-        return owed;
-    }
-
-    /** Whether a method should have come before one that only shears and that failed. */
-    static boolean isOwed(Method method, Method failed, Question question, Sequence sequence) {
-        return failed.mechanism() == Mechanism.SHEAR && method.mechanism() != Mechanism.SHEAR
-                && sequence.earlierThan(failed.id()).containsKey(method.id()) && !question.hasTried(method.id());
-    }
-
-    /** Drops everything up to a rung; gentler ones do not come back after a harsher one failed, but for what is owed. */
-    private static void cut(List<Choice> rungs, String id, boolean itself, Set<String> owed) {
-        int at = 0;
-        while (!rungs.get(at).id().equals(id)) {
-            at++;
+    public static Ladder of(Revision revision, Question question, Suspects suspects, boolean all, ChanceTable table) {
+        Situation situation = Situation.of(revision, question, suspects);
+        Verdicts verdicts = new Verdicts(revision, situation, all);
+        States priors = new States(situation, revision.base(), ChanceTable.PRIOR);
+        States states = new States(situation, revision.base(), table);
+        double pointless = revision.base().decisions().value(DecisionId.POINTLESS);
+        List<Choice> able = verdicts.all().keySet().stream().filter(verdicts::isPermittedEver).map(id -> verdicts.choice(id, priors))
+                .filter(c -> c.bestChance() >= pointless).toList();
+        Order order = Order.among(revision, situation, able);
+        verdicts.bar(order.bars());
+        List<Choice> permitted = able.stream().filter(c -> verdicts.isPermittedEver(c.id())).toList();
+        Set<String> ids = permitted.stream().map(Choice::id).collect(Collectors.toSet());
+        Worth worth = new Worth(revision.base().decisions(), revision.sequence(), question.canWaitMinutes());
+        // what moves another back is a rung by what knowledge says, so that no log and no try moves the order
+        Worth.Offer known = worth.choose(order.of(permitted, ids), priors.prior(), Set.of());
+        List<Choice> ordered = order.of(permitted, known.rungs().stream().map(Choice::id).collect(Collectors.toSet()));
+        if (table != ChanceTable.PRIOR) {
+            ordered = ordered.stream().map(c -> learned(c, states)).toList();
+            known = worth.choose(ordered, states.prior(), Set.of());
         }
-        rungs.subList(0, itself ? at + 1 : at).removeIf(r -> !owed.contains(r.id()));
+        return new Climb(revision, situation, verdicts, states, ordered, known, worth).ladder();
+    }
+
+    private static Choice learned(Choice choice, States states) {
+        List<Likely> likely = states.likely(choice.method());
+        return choice.with(likely, states.chances(choice.method(), likely));
+    }
+
+    /** What is left after the tries. */
+    private static final class Climb {
+        private final Revision revision;
+        private final Situation situation;
+        private final Verdicts verdicts;
+        private final States states;
+        private final List<Choice> ordered;
+        private final Worth.Offer first;
+        private final Worth worth;
+        private final double[] weights;
+        private final Map<String, PassedOver> passed = new LinkedHashMap<>();
+
+        private Climb(Revision revision, Situation situation, Verdicts verdicts, States states, List<Choice> ordered, Worth.Offer first,
+                      Worth worth) {
+            this.revision = revision;
+            this.situation = situation;
+            this.verdicts = verdicts;
+            this.states = states;
+            this.first = first;
+            this.ordered = ordered;
+            this.worth = worth;
+            this.weights = states.afterTries();
+        }
+
+        private Ladder ladder() {
+            passed.putAll(first.passed());
+            List<Choice> before = inOrder(first.rungs());
+            if (situation.attempts().isEmpty()) {
+                return whole(before, slow(before, Set.of()), Set.of(), Set.of(), Optional.empty(), first.cost());
+            }
+            Conclusions said = revision.book().run(Phase.TRIED, facts(before));
+            Map<String, List<Because>> climbed = new LinkedHashMap<>();
+            said.of(Climbed.class).forEach(c -> climbed.computeIfAbsent(c.conclusion().method(), m -> new ArrayList<>()).add(c.because()));
+            Set<String> repeated = said.of(Repeated.class).stream().map(r -> r.conclusion().method()).collect(Collectors.toSet());
+            Optional<Because> cleared = said.of(Cleared.class).stream().findFirst().map(Concluded::because);
+            Set<String> failed = before.stream().map(Choice::id).filter(this::changedNothing).collect(Collectors.toSet());
+            before.stream().filter(r -> climbed.containsKey(r.id())).forEach(r -> passed.put(r.id(),
+                    new PassedOver(r, climbed.get(r.id()).get(0).name(), climbed.get(r.id()))));
+            if (cleared.isPresent()) {
+                before.stream().filter(r -> !climbed.containsKey(r.id())).forEach(r -> passed.put(r.id(),
+                        new PassedOver(r, cleared.get().name(), List.of(cleared.get()))));
+                return whole(List.of(), List.of(), failed, repeated, cleared, 0);
+            }
+            Worth.Offer left = again(before, climbed.keySet());
+            List<Choice> rungs = inOrder(left.rungs()).stream().map(this::returned).toList();
+            return whole(rungs, slow(rungs, climbed.keySet()), failed, repeated, cleared, left.cost());
+        }
+
+        /** The tail of the old ladder; what became likelier, or was left out for one that is not offered any more; else all untried. */
+        private Worth.Offer again(List<Choice> before, Set<String> climbed) {
+            Set<String> old = before.stream().map(Choice::id).collect(Collectors.toSet());
+            List<Choice> open = ordered.stream().filter(c -> !climbed.contains(c.id()) && verdicts.isPermitted(c.id())).toList();
+            Set<String> tail = open.stream().map(Choice::id).filter(old::contains).collect(Collectors.toSet());
+            List<Choice> pool = open.stream().filter(c -> tail.contains(c.id()) || !situation.question().hasTried(c.id())
+                    && (gained(c) > 0 || isReleased(c, tail))).toList();
+            Worth.Offer offer = keep(worth.choose(pool, weights, tail));
+            if (!offer.rungs().isEmpty()) {
+                return offer;
+            }
+            return keep(worth.choose(open.stream().filter(c -> !situation.question().hasTried(c.id())).toList(), weights, Set.of()));
+        }
+
+        /** What it passed over counts, and what it offers is not passed over. */
+        private Worth.Offer keep(Worth.Offer offer) {
+            passed.putAll(offer.passed());
+            offer.rungs().forEach(r -> passed.remove(r.id()));
+            return offer;
+        }
+
+        /** It was left out for the sake of one that is neither offered nor was tried. */
+        private boolean isReleased(Choice choice, Set<String> tail) {
+            PassedOver why = passed.get(choice.id());
+            return why != null && why.step().equals("same-again") && ordered.stream().noneMatch(other -> why.because().stream()
+                    .flatMap(b -> b.figures().stream()).anyMatch(f -> f.name().equals("instead")
+                            && f.value().equals(other.method().name()))
+                    && (tail.contains(other.id()) || situation.question().hasTried(other.id())));
+        }
+
+        private List<Object> facts(List<Choice> before) {
+            List<Object> facts = new ArrayList<>(situation.attempts());
+            double pointless = revision.base().decisions().value(DecisionId.POINTLESS);
+            for (int place = 0; place < ordered.size(); place++) {
+                Choice choice = ordered.get(place);
+                boolean offered = index(before, choice.id()) >= 0 || situation.isOpen() && choice.mean(states.prior()) >= pointless;
+                facts.add(new Placed(choice.use(), place, offered, situation.question().hasTried(choice.id()), gained(choice)));
+                revision.sequence().earlierThan(choice.id()).keySet().forEach(f -> facts.add(new Earlier(f, choice.id())));
+            }
+            return facts;
+        }
+
+        /** A gentler one that comes after a harsher one failed says why. */
+        private Choice returned(Choice rung) {
+            int place = index(ordered, rung.id());
+            boolean gentler = gained(rung) > 0 && ordered.stream().filter(c -> changedNothing(c.id()))
+                    .anyMatch(c -> index(ordered, c.id()) > place);
+            return !gentler ? rung : rung.carrying(rung.carried(), rung.depth(), Stream.concat(rung.orderReasons().stream(),
+                    Stream.of(Because.of(Reason.decision(revision.base().decisions().of(DecisionId.COMES_BACK)), List.of(Figure.against("chanceNow",
+                            Math.round(1000 * rung.mean(weights)) / 1000.0, "", Math.round(1000 * rung.mean(states.prior())) / 1000.0)))))
+                    .toList());
+        }
+
+        /** By how much its chance rose with the tries, where these also tell what it is. */
+        private double gained(Choice choice) {
+            return situation.isOpen() ? Math.max(0, Math.round(1000 * (choice.mean(weights) - choice.mean(states.prior()))) / 1000.0) : 0;
+        }
+
+        private boolean changedNothing(String id) {
+            return situation.attempts().stream().anyMatch(a -> a.counts() && a.outcome().equals("no-change") && a.method().equals(id));
+        }
+
+        private List<Choice> inOrder(List<Choice> rungs) {
+            return ordered.stream().filter(c -> index(rungs, c.id()) >= 0).toList();
+        }
+
+        private static int index(List<Choice> rungs, String id) {
+            for (int i = 0; i < rungs.size(); i++) {
+                if (rungs.get(i).id().equals(id)) {
+                    return i;
+                }
+            }
+            return -1;
+        }
+
+        private List<Choice> slow(List<Choice> rungs, Set<String> climbed) {
+            double pointless = revision.base().decisions().value(DecisionId.POINTLESS);
+            return passed.values().stream().filter(p -> p.step().equals("slow")).map(PassedOver::choice)
+                    .filter(c -> verdicts.isPermitted(c.id()) && !climbed.contains(c.id()) && index(rungs, c.id()) < 0)
+                    .filter(c -> !situation.question().hasTried(c.id())).filter(c -> c.mean(weights) >= pointless).toList();
+        }
+
+        private Ladder whole(List<Choice> rungs, List<Choice> slow, Set<String> failed, Set<String> repeated,
+                             Optional<Because> cleared, double cost) {
+            Set<String> placed = new LinkedHashSet<>();
+            Stream.concat(rungs.stream(), slow.stream()).forEach(c -> placed.add(c.id()));
+            addPointless(placed);
+            Map<String, PassedOver> out = new LinkedHashMap<>();
+            passed.forEach((id, p) -> {
+                if (!placed.contains(id) && verdicts.isPermitted(id)) {
+                    out.put(id, p);
+                }
+            });
+            return new Ladder(revision, situation, verdicts, states, ordered, rungs, slow, out, weights, failed, repeated, cleared, cost);
+        }
+
+        /** Every other remover that nothing bars: it could do nothing here, whatever the state of the deposit. */
+        private void addPointless(Set<String> placed) {
+            Map<String, Verdict> onSurface = revision.standing().on(situation.surface());
+            double limit = revision.base().decisions().value(DecisionId.POINTLESS);
+            for (Method method : revision.base().methods().values()) {
+                String id = method.id();
+                boolean permitted = verdicts.all().containsKey(id) ? verdicts.isPermitted(id)
+                        : onSurface.getOrDefault(id, Verdict.NOTHING).isPermitted()
+                        && !situation.question().consent().refused().contains(id);
+                if (method.kind() == MethodKind.REMOVE && permitted && !placed.contains(id) && !passed.containsKey(id)) {
+                    Choice choice = verdicts.choice(id, states);
+                    passed.put(id, new PassedOver(choice, "pointless", List.of(Because.of(Reason.decision(
+                            revision.base().decisions().of(DecisionId.POINTLESS)), List.of(Figure.against("chance",
+                            choice.bestChance(), "", limit))))));
+                }
+            }
+        }
+    }
+
+    /** Belief by suspect, after the tries. */
+    public Map<String, Double> belief() {
+        return states.bySuspect(weights);
+    }
+
+    /** Belief that it has hardened, after the tries. */
+    public double hardened() {
+        return states.hardened(weights);
+    }
+
+    public double mean(Choice choice) {
+        return choice.mean(weights);
+    }
+
+    public double triesBehind(Choice choice) {
+        return states.triesBehind(choice.likely(), weights);
+    }
+
+    /** Chance of any method that was judged, offered or not. */
+    public double chance(String method) {
+        return verdicts.choice(method, states).mean(weights);
+    }
+
+    /** Belief that a mark is already beneath. */
+    public double marked() {
+        Map<String, Double> belief = belief();
+        double sum = belief.values().stream().mapToDouble(b -> b).sum();
+        return situation.suspects().stream().mapToDouble(s -> belief.get(s.id()) / sum * s.deposit().marked()).sum();
     }
 }

@@ -20,7 +20,7 @@ public record Likely(double ifFresh, double ifHardened, double triesFresh, doubl
     }
 
     /** How a log moved these figures from what knowledge says, in words. */
-    String movedFrom(Chances prior) {
+    public String movedFrom(Chances prior) {
         return "fresh " + Figures.text(prior.fresh().probability()) + " to " + Figures.text(Figures.thousandths(ifFresh))
                 + " on " + Figures.text(Figures.thousandths(triesFresh)) + " tries, hardened "
                 + Figures.text(prior.hardened().probability()) + " to " + Figures.text(Figures.thousandths(ifHardened))
@@ -28,7 +28,7 @@ public record Likely(double ifFresh, double ifHardened, double triesFresh, doubl
     }
 
     /** What the figures rest on, where knowledge states a chance or chemistry filled it in. */
-    String basis(boolean computed) {
+    public String basis(boolean computed) {
         return learned ? "learned" : computed ? "computed" : "prior";
     }
 }

@@ -21,16 +21,16 @@ import rungwise.workup.PolymerContacts;
  * What the rules say of every method on a surface, whatever the day. It depends on nothing else, so it is decided once
  * per surface and kept.
  */
-final class Standing {
+public final class Standing {
     /** Surfaces and their combinations are few; past this many somebody is asking nonsense. */
     private static final int KEPT = 512;
 
     private final KnowledgeBase base;
     private final RuleBook book;
-    private final Function<String, Optional<Map<String, Judged>>> prepared;
-    private final Map<String, Map<String, Judged>> kept = new ConcurrentHashMap<>();
+    private final Function<String, Optional<Map<String, Verdict>>> prepared;
+    private final Map<String, Map<String, Verdict>> kept = new ConcurrentHashMap<>();
 
-    Standing(KnowledgeBase base, RuleBook book) {
+    public Standing(KnowledgeBase base, RuleBook book) {
         this(base, book, surface -> Optional.empty());
     }
 
@@ -39,32 +39,31 @@ final class Standing {
      *
      * @param prepared by surface id
      */
-    Standing(KnowledgeBase base, RuleBook book, Function<String, Optional<Map<String, Judged>>> prepared) {
+    public Standing(KnowledgeBase base, RuleBook book, Function<String, Optional<Map<String, Verdict>>> prepared) {
         this.base = base;
         this.book = book;
         this.prepared = prepared;
     }
 
-    Map<String, Judged> on(Surface surface) {
-        Map<String, Judged> known = kept.get(surface.id());
+    public Map<String, Verdict> on(Surface surface) {
+        Map<String, Verdict> known = kept.get(surface.id());
         if (known != null) {
             return known;
         }
         if (kept.size() >= KEPT) {
             kept.clear();
         }
-        Map<String, Judged> judged = prepared.apply(surface.id()).orElseGet(() -> judge(surface));
+        Map<String, Verdict> judged = prepared.apply(surface.id()).orElseGet(() -> judge(surface));
         kept.put(surface.id(), judged);
         return judged;
     }
 
-    Judged of(Surface surface, String method) {
-        return on(surface).getOrDefault(method, Judged.NOTHING);
+    public Verdict of(Surface surface, String method) {
+        return on(surface).getOrDefault(method, Verdict.NOTHING);
     }
 
-    private Map<String, Judged> judge(Surface surface) {
-        List<Object> facts = new ArrayList<>();
-        facts.add(base.decisions());
+    private Map<String, Verdict> judge(Surface surface) {
+        List<Object> facts = new ArrayList<>(List.of(base.decisions()));
         for (Method method : base.methods().values()) {
             Use use = use(method, surface);
             facts.add(use);
@@ -77,10 +76,10 @@ final class Standing {
             }
             facts.addAll(PolymerContacts.of(use, base));
         }
-        return Judged.byMethod(book.run(Phase.STANDING, facts));
+        return Verdict.byMethod(book.run(Phase.STANDING, facts).all());
     }
 
-    Use use(Method method, Surface surface) {
+    public Use use(Method method, Surface surface) {
         return new Use(method, base.agentOf(method), base.toolOf(method), surface);
     }
 }

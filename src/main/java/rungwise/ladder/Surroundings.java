@@ -1,65 +1,148 @@
 package rungwise.ladder;
 
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
+import rungwise.knowledge.Agent;
+import rungwise.knowledge.DecisionId;
 import rungwise.knowledge.Method;
+import rungwise.question.Question;
+import rungwise.rules.Advice;
+import rungwise.rules.Attempt;
 import rungwise.rules.Bar;
-import rungwise.rules.Because;
+import rungwise.rules.Body;
+import rungwise.rules.Chosen;
+import rungwise.rules.Clash;
 import rungwise.rules.Concluded;
+import rungwise.rules.Conclusions;
+import rungwise.rules.Laid;
+import rungwise.rules.Phase;
+import rungwise.rules.Step;
+import rungwise.rules.Water;
+import rungwise.workup.Zones;
 
 /**
- * Steps around the rungs, less those that are barred: a step that only the weather bars today waits for it, and says
- * so; any other barred step is left out.
+ * What surrounds the rungs: preparation, what must happen between two chemistries, the finish. A step that only the weather bars
+ * waits for it; any other barred step is left out.
  */
-final class Surroundings {
-    private final Candidacy candidacy;
+public final class Surroundings {
+    private final Ladder ladder;
+    private final List<Asked> steps;
+    private final List<Concluded<Advice>> advice;
     private final Map<String, List<Concluded<Bar>>> bars = new HashMap<>();
 
-    /** Judges all steps that may be named together, as one look at the rules costs as much as many. */
-    Surroundings(Candidacy candidacy, Set<String> steps) {
-        this.candidacy = candidacy;
-        bars.putAll(candidacy.barsOfSteps(new TreeSet<>(steps)));
+    public Surroundings(Ladder ladder) {
+        this.ladder = ladder;
+        Conclusions close = close();
+        this.advice = close.of(Advice.class);
+        this.steps = asked(close);
+        // one look at the rules costs as much as many
+        bars.putAll(ladder.verdicts().barsOfSteps(named()));
     }
 
-    boolean isPermitted(String step) {
+    private Conclusions close() {
+        Situation situation = ladder.situation();
+        Question question = situation.question();
+        List<String> ids = ladder.rungs().stream().map(Choice::id).toList();
+        List<Object> facts = new ArrayList<>(List.of(ladder.revision().base().decisions()));
+        situation.suspects().forEach(s -> facts.add(new Laid(ids, situation.surface(), s.deposit(), Zones.of(situation.surface(),
+                s.contaminant(), question.facts().place(), ladder.revision().base()))));
+        for (int i = 0; i < ids.size(); i++) {
+            facts.add(new Chosen(ladder.rungs().get(i).use(), i + 1, ladder.mean(ladder.rungs().get(i))));
+        }
+        facts.add(situation.panel());
+        OptionalDouble hard = question.setting().waterHardnessMgL();
+        facts.add(hard.isPresent() ? new Water(hard.getAsDouble(), true) : Water.UNTOLD);
+        facts.add(new Body(question.facts().soiling().orElse(Question.UNKNOWN),
+                question.facts().protection().orElse(Question.UNKNOWN)));
+        return ladder.revision().book().run(Phase.CLOSE, facts);
+    }
+
+    /** What the closing rules ask for, each step once, in its order and with the rungs in theirs. */
+    private List<Asked> asked(Conclusions close) {
+        List<String> order = ladder.rungs().stream().map(Choice::id).toList();
+        Map<String, Asked> byName = new LinkedHashMap<>();
+        close.of(Step.class).stream().sorted(Comparator.comparingInt((Concluded<Step> s) -> s.conclusion().order())
+                        .thenComparingInt(s -> s.conclusion().rungs().stream().mapToInt(order::indexOf).min().orElse(-1)))
+                .forEach(s -> byName.merge(s.conclusion().place() + " " + s.conclusion().name(),
+                        new Asked(s.conclusion(), List.of(s.because())), Asked::with));
+        return List.copyOf(byName.values());
+    }
+
+    /** Every method that may be named beside the rungs: preparation and finish, what follows, corrects or bridges each. */
+    private Set<String> named() {
+        Set<String> named = new TreeSet<>();
+        steps.forEach(s -> named.add(s.name()));
+        addNamed(ladder.rungs(), named);
+        ladder.slow().forEach(c -> addNamed(List.of(c), named));
+        return named;
+    }
+
+    private void addNamed(List<Choice> choices, Set<String> named) {
+        List<Agent> earlier = new ArrayList<>(tried());
+        for (Choice choice : choices) {
+            named.addAll(choice.method().afterwards());
+            named.addAll(choice.method().correction());
+            earlier.forEach(before -> ladder.revision().sequence().clashes(before, choice.use())
+                    .forEach(c -> named.addAll(c.conclusion().bridge())));
+            earlier.add(choice.use().agent());
+        }
+    }
+
+    /** What was brought to this spot in this visit. */
+    public List<Agent> tried() {
+        double visit = ladder.revision().base().decisions().value(DecisionId.A_VISIT);
+        return ladder.situation().attempts().stream().filter(a -> a.hoursAgo() < visit).map(Attempt::agent).toList();
+    }
+
+    /** What must happen before a rung because of what came before it. */
+    public List<Concluded<Clash>> clashes(Agent before, Choice choice) {
+        return ladder.revision().sequence().clashes(before, choice.use());
+    }
+
+    public List<Concluded<Advice>> advice() {
+        return advice;
+    }
+
+    /** Steps of a place (before, after) that are still to be done and may be, or wait for the weather. */
+    public List<Asked> steps(String place) {
+        return steps.stream().filter(s -> s.step().place().equals(place))
+                .filter(s -> !ladder.situation().question().done().contains(s.step().done()))
+                .filter(s -> isPermitted(s.name()) || waitsFor(s.name()).isPresent()).toList();
+    }
+
+    public boolean isPermitted(String step) {
         return bars.getOrDefault(step, List.of()).isEmpty();
     }
 
-    /** The steps that may be named today, those that wait gathered under what they wait for. */
-    List<Answer.Around> of(List<Answer.Around> steps) {
-        Map<String, Answer.Around> named = new LinkedHashMap<>();
-        for (Answer.Around step : steps) {
-            List<Concluded<Bar>> here = bars.getOrDefault(step.step(), List.of());
-            if (here.isEmpty()) {
-                named.putIfAbsent(step.step(), step);
-            } else if (here.stream().allMatch(b -> b.conclusion().isWeather())) {
-                wait(step, here).forEach(w -> named.merge(w.step(), w, Surroundings::both));
-            }
-        }
-        return List.copyOf(named.values());
+    /** What a step waits for that only the weather bars. */
+    public Optional<String> waitsFor(String step) {
+        List<Concluded<Bar>> here = bars.getOrDefault(step, List.of());
+        return here.isEmpty() || !here.stream().allMatch(b -> b.conclusion().isWeather()) ? Optional.empty()
+                : Optional.of(here.stream().map(b -> b.conclusion().opensWith()).distinct().sorted().collect(Collectors.joining(" and ")));
     }
 
-    private static Stream<Answer.Around> wait(Answer.Around step, List<Concluded<Bar>> here) {
-        String opens = here.stream().map(b -> b.conclusion().opensWith()).distinct().sorted()
-                .collect(Collectors.joining(" and "));
-        List<Because> because = Stream.concat(here.stream().map(Concluded::because), step.because().stream()).toList();
-        return Stream.of(new Answer.Around(opens, "Once it is " + NextStep.untilWords(opens) + ": " + step.text(),
-                step.dilution(), step.onDry(), step.watch(), step.rinse(), step.wear(), because));
-    }
-
-    private static Answer.Around both(Answer.Around one, Answer.Around other) {
-        return one.saying(one.text().endsWith(other.text()) ? one.text() : one.text() + " " + other.text(),
-                one.rinse().or(other::rinse), Stream.concat(one.because().stream(), other.because().stream()).distinct().toList());
+    /** Why it waits, or is left out. */
+    public List<Concluded<Bar>> barsOf(String step) {
+        return bars.getOrDefault(step, List.of());
     }
 
     /** Corrections of a method that may be named today. */
-    List<Method> corrections(Method method) {
-        return candidacy.corrections(method).stream().filter(m -> isPermitted(m.id())).toList();
+    public List<Method> corrections(Method method) {
+        return List.copyOf(new LinkedHashSet<>(ladder.verdicts().corrections(method).stream().filter(m -> isPermitted(m.id())).toList()));
+    }
+
+    /** Preparation that this rung needs; a photograph is a record and keeps nobody from work. */
+    public List<Asked> preparing(Choice rung) {
+        return steps("before").stream().filter(s -> !s.name().equals("photograph") && s.step().isFor(rung.id())).toList();
     }
 }

@@ -2,231 +2,296 @@ package rungwise.ladder;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
+import rungwise.knowledge.DecisionId;
 import rungwise.knowledge.Decisions;
-import rungwise.knowledge.Family;
 import rungwise.knowledge.Figures;
 import rungwise.knowledge.Mechanism;
-import rungwise.knowledge.ToolKind;
-import rungwise.science.Belief;
-import rungwise.science.ExpectedCost;
-import rungwise.science.LeastCostSubset;
+import rungwise.rules.Because;
+import rungwise.rules.Concluded;
+import rungwise.rules.Reason;
+import rungwise.rules.Replaces;
+import rungwise.science.LeastCostMix;
+import rungwise.text.Figure;
 
-/** Which of the permitted methods, in their fixed order, are worth trying: the seven steps. */
+/**
+ * Which of the permitted methods, in their fixed order, are worth trying. Every figure it compares with is a decision of
+ * knowledge; every method that is left out says which.
+ */
 final class Worth {
-    static final double POINTLESS_BELOW = 0.10;
-    static final double REAL_FROM = 0.30;
-    /** Where less than this is left it is likelier something else than what it was taken for. */
-    static final double ENOUGH_BELOW = 0.02;
-    /** Two methods within a minute a spot are equally quick. */
-    private static final double AS_QUICK_MINUTES = 1;
-    private static final int OPTIONAL_AT_MOST = 12;
+    private final Decisions decisions;
+    private final Sequence sequence;
+    private final double canWaitMinutes;
 
-    private final Decisions weights;
-    private final Map<String, Family> families;
-    private final Map<String, Passed> passed = new LinkedHashMap<>();
-
-    Worth(Decisions weights, Map<String, Family> families) {
-        this.weights = weights;
-        this.families = families;
+    Worth(Decisions decisions, Sequence sequence, double canWaitMinutes) {
+        this.decisions = decisions;
+        this.sequence = sequence;
+        this.canWaitMinutes = canWaitMinutes;
     }
 
-    /** Rungs in order, and what was passed over on the way. */
-    record Chosen(List<Choice> rungs, List<Passed> passed) {
+    /**
+     * What is offered.
+     *
+     * @param cost expected worker minutes of the rungs, referral included
+     */
+    record Offer(List<Choice> rungs, Map<String, PassedOver> passed, double cost) {
     }
 
-    Chosen choose(List<Choice> ordered, Belief belief, double canWaitMinutes) {
-        List<Choice> left = new ArrayList<>(ordered);
-        left.removeIf(c -> pointless(c, belief));
-        Set<String> twins = new HashSet<>();
-        for (Choice one : left) {
-            left.stream().filter(other -> !twins.contains(other.id()) && replaces(other, one, belief)).findFirst()
-                    .ifPresent(other -> {
-                        twins.add(one.id());
-                        pass(one, "same again", other.family().equals(one.family()) && isAsQuick(other, one)
-                                ? "same chemistry as " + other.id() + ", which is no harsher, no less likely and no slower"
-                                : "same mechanism as " + other.id() + ", which is gentler and no less likely");
-                    });
+    /** What does the work of a method that is left out. */
+    private record Twin(Choice one, Choice other, Because rule) {
+    }
+
+    /**
+     * Chooses.
+     *
+     * @param ordered in their fixed order
+     * @param weights belief in each hidden state
+     * @param kept    stay unless they are pointless
+     */
+    Offer choose(List<Choice> ordered, double[] weights, Set<String> kept) {
+        Map<String, PassedOver> pointless = new LinkedHashMap<>();
+        List<Choice> able = new ArrayList<>(ordered);
+        able.removeIf(c -> isPointless(c, weights, pointless));
+        // a method is left out only for one that is offered: what turned out not to be offered replaces nothing
+        Set<String> absent = new HashSet<>();
+        while (true) {
+            Map<String, PassedOver> passed = new LinkedHashMap<>(pointless);
+            List<Twin> twins = twins(able, weights, absent, kept);
+            twins.forEach(t -> pass(t.one(), DecisionId.SAME_AGAIN, List.of(t.rule(), because(DecisionId.SAME_AGAIN,
+                    Figure.of("instead", t.other().method().name()), Figure.against("chance", rounded(t.one().mean(weights)), "",
+                            rounded(t.other().mean(weights))))), passed));
+            Set<String> replaced = new HashSet<>();
+            twins.forEach(t -> replaced.add(t.one().id()));
+            Offer offer = offer(able.stream().filter(c -> !replaced.contains(c.id())).toList(), weights, kept, passed);
+            Set<String> offered = new HashSet<>();
+            offer.rungs().forEach(r -> offered.add(r.id()));
+            boolean holds = true;
+            for (Twin twin : twins) {
+                holds &= offered.contains(twin.other().id()) || !absent.add(twin.other().id());
+            }
+            if (holds) {
+                return offer;
+            }
         }
-        left.removeIf(c -> twins.contains(c.id()));
-        left.removeIf(c -> unearned(c, belief));
-        left.removeAll(harsherForLess(left, belief));
+    }
+
+    private Offer offer(List<Choice> able, double[] weights, Set<String> kept, Map<String, PassedOver> passed) {
+        List<Choice> left = new ArrayList<>(able);
+        left.removeIf(c -> !kept.contains(c.id()) && isUnearned(c, weights, passed));
+        left.removeAll(harsherForLess(left, weights, kept, passed));
         Set<String> forced = new HashSet<>();
         for (Choice choice : left) {
-            if (choice.mean(belief) >= REAL_FROM && !choice.takesFilm()
-                    && (!choice.isSlow() || choice.dwellMinutes() <= canWaitMinutes)) {
+            boolean real = isReal(choice, weights) && !choice.takesFilm() && (!isSlow(choice)
+                    || choice.dwellMinutes() <= canWaitMinutes);
+            if (real || kept.contains(choice.id())) {
                 forced.add(choice.id());
                 finer(choice, left).forEach(f -> forced.add(f.id()));
             }
         }
-        List<Choice> optional = left.stream().filter(c -> !forced.contains(c.id())).toList();
-        if (optional.size() > OPTIONAL_AT_MOST) {
-            List<Choice> best = optional.stream().sorted(Comparator.comparingDouble(
-                    (Choice c) -> -c.mean(belief) / Math.max(0.1, c.cost()))).toList();
-            for (Choice dropped : best.subList(OPTIONAL_AT_MOST, best.size())) {
-                left.remove(dropped);
-                pass(dropped, "cost", "twelve others promise more for their minutes");
-            }
+        dropMost(left, forced, weights, passed);
+        LeastCostMix.Chosen chosen = cheapest(left, forced, weights);
+        List<Choice> picked = new ArrayList<>();
+        List<Choice> dear = new ArrayList<>();
+        for (int i = 0; i < left.size(); i++) {
+            ((chosen.mask() & 1L << i) != 0 ? picked : dear).add(left.get(i));
         }
-        Set<String> chosen = cheapest(left, forced, belief);
-        List<Choice> rungs = enough(left.stream().filter(c -> chosen.contains(c.id())).toList(), belief);
-        for (Choice out : left) {
-            if (!chosen.contains(out.id())) {
-                passForCost(out, left, chosen, belief);
-            }
-        }
-        return new Chosen(rungs, List.copyOf(passed.values()));
+        dear.forEach(out -> passForCost(out, left, picked, weights, passed));
+        return new Offer(enough(picked, weights, kept, passed), passed, chosen.cost());
     }
 
-    private boolean pointless(Choice choice, Belief belief) {
-        double mean = choice.mean(belief);
-        if (mean >= POINTLESS_BELOW) {
+    boolean isPointless(Choice choice, double[] weights, Map<String, PassedOver> passed) {
+        double mean = choice.mean(weights);
+        double limit = decisions.value(DecisionId.POINTLESS);
+        if (mean >= limit) {
             return false;
         }
-        pass(choice, "pointless", "chance " + Figures.text(mean) + ", under " + Figures.text(POINTLESS_BELOW));
+        pass(choice, DecisionId.POINTLESS, List.of(because(DecisionId.POINTLESS, Figure.against("chance", rounded(mean), "", limit))), passed);
         return true;
     }
 
-    /** Whether the other does all that this one does, at no price. */
-    private boolean replaces(Choice other, Choice one, Belief belief) {
-        return other != one && !isFinerThan(one, other) && other.own().compareTo(one.own()) < 0
-                && other.ifFresh() >= one.ifFresh() && other.ifHardened() >= one.ifHardened()
-                && (one.asks() || !other.asks())
-                && (other.family().equals(one.family()) && isAsQuick(other, one) || leavesNothingTo(other, one, belief));
+    boolean isReal(Choice choice, double[] weights) {
+        return choice.mean(weights) >= decisions.value(DecisionId.REAL_CHANCE);
     }
 
-    private static boolean isAsQuick(Choice other, Choice one) {
+    boolean isSlow(Choice choice) {
+        return choice.dwellMinutes() > decisions.value(DecisionId.SLOW);
+    }
+
+    /** What each of these could do without, for the sake of another of them that comes first. */
+    private List<Twin> twins(List<Choice> able, double[] weights, Set<String> absent, Set<String> kept) {
+        List<Twin> twins = new ArrayList<>();
+        Set<String> out = new HashSet<>();
+        for (Choice one : able) {
+            if (kept.contains(one.id())) {
+                continue;
+            }
+            for (Choice other : able) {
+                Optional<Because> rule = other == one || out.contains(other.id()) || absent.contains(other.id())
+                        ? Optional.empty() : replaces(other, one, weights);
+                if (rule.isPresent()) {
+                    out.add(one.id());
+                    twins.add(new Twin(one, other, rule.get()));
+                    break;
+                }
+            }
+        }
+        return twins;
+    }
+
+    /** The rule by which the other does all that this one does, at no price; empty where it does not. */
+    private Optional<Because> replaces(Choice other, Choice one, double[] weights) {
+        if (sequence.isFiner(one.id(), other.id()) || other.own().compareTo(one.own()) >= 0 || !other.isAsLikelyAs(one)
+                || other.asks() && !one.asks()) {
+            return Optional.empty();
+        }
+        for (Concluded<Replaces> alike : sequence.replacing(other.id(), one.id())) {
+            boolean does = alike.conclusion().like() == Replaces.Like.CHEMISTRY ? isAsQuick(other, one)
+                    : leavesNothingTo(other, one, weights);
+            if (does) {
+                return Optional.of(alike.because());
+            }
+        }
+        return Optional.empty();
+    }
+
+    private boolean isAsQuick(Choice other, Choice one) {
         return other.workMinutes() + other.dwellMinutes()
-                <= one.workMinutes() + one.dwellMinutes() + AS_QUICK_MINUTES;
+                <= one.workMinutes() + one.dwellMinutes() + decisions.value(DecisionId.AS_QUICK);
     }
 
-    /**
-     * One mechanism again, by a gentler one that comes first: if that failed, this one has half its chance.
-     * So it goes if it was the lesser chance from the start, or unlikely; a second solvent also where half is no real one.
-     */
-    private static boolean leavesNothingTo(Choice other, Choice one, Belief belief) {
-        ToolKind tool = one.use().tool().kind();
-        Mechanism mechanism = one.method().mechanism();
-        double mean = one.mean(belief);
-        return other.method().mechanism().actsLike(mechanism) && !other.isSlow()
-                && (tool == ToolKind.NONE || tool == ToolKind.CLOTH || tool == other.use().tool().kind())
-                && ((mechanism.kin() == Mechanism.DISSOLVE ? mean / 2 : mean) < REAL_FROM
-                || other.ifFresh() > one.ifFresh() && other.ifHardened() > one.ifHardened());
+    /** Half a chance is left to it; so it goes if it was the lesser chance from the start, or half is no real one. */
+    private boolean leavesNothingTo(Choice other, Choice one, double[] weights) {
+        double mean = one.mean(weights);
+        boolean dissolves = one.method().mechanism().kin() == Mechanism.DISSOLVE;
+        return (dissolves ? mean * decisions.value(DecisionId.SAME_AGAIN) : mean) < decisions.value(DecisionId.REAL_CHANCE)
+                || other.isLikelierThan(one);
     }
 
-    private boolean unearned(Choice choice, Belief belief) {
-        double mean = choice.mean(belief);
-        if (mean >= REAL_FROM || !(choice.takesFilm() || choice.asks())) {
+    private boolean isUnearned(Choice choice, double[] weights, Map<String, PassedOver> passed) {
+        if (isReal(choice, weights) || !(choice.takesFilm() || choice.asks())) {
             return false;
         }
-        pass(choice, "earned", (choice.takesFilm() ? "takes film" : "needs agreement") + " for a chance of "
-                + Figures.text(mean) + ", under " + Figures.text(REAL_FROM));
+        pass(choice, DecisionId.REAL_CHANCE, List.of(because(DecisionId.REAL_CHANCE, Figure.of("price", choice.takesFilm() ? "film" : "an agreement"),
+                Figure.against("chance", rounded(choice.mean(weights)), "", decisions.value(DecisionId.REAL_CHANCE)))), passed);
         return true;
     }
 
     /** Unlikely ones after a likelier gentler one, unless they are the finer grade of a likely one. */
-    private List<Choice> harsherForLess(List<Choice> left, Belief belief) {
+    private List<Choice> harsherForLess(List<Choice> left, double[] weights, Set<String> kept, Map<String, PassedOver> passed) {
         List<Choice> out = new ArrayList<>();
-        boolean real = false;
+        Choice real = null;
         for (Choice one : left) {
-            double mean = one.mean(belief);
-            if (mean >= REAL_FROM) {
-                real |= !one.isSlow();
-            } else if (real && left.stream().noneMatch(c -> isFinerThan(one, c) && c.mean(belief) >= REAL_FROM)) {
+            if (isReal(one, weights)) {
+                real = real == null && !isSlow(one) ? one : real;
+            } else if (real != null && !kept.contains(one.id())
+                    && left.stream().noneMatch(c -> sequence.isFiner(one.id(), c.id()) && isReal(c, weights))) {
                 out.add(one);
-                pass(one, "harsher for less", "chance " + Figures.text(Figures.thousandths(mean)) + ", under "
-                        + Figures.text(REAL_FROM) + ", after a gentler one with more");
+                pass(one, DecisionId.HARSHER_FOR_LESS, List.of(because(DecisionId.HARSHER_FOR_LESS, Figure.of("after", real.method().name()),
+                        Figure.against("chance", rounded(one.mean(weights)), "", decisions.value(DecisionId.REAL_CHANCE)))), passed);
             }
         }
         return out;
     }
 
-    private boolean isGraded(Choice choice) {
-        Family family = families.get(choice.family());
-        return family != null && family.graded();
-    }
-
-    /** By the film they take from clear coat: on glass, which loses none, a fine clay is still the finer one. */
-    private boolean isFinerThan(Choice one, Choice other) {
-        return isGraded(one) && one.family().equals(other.family())
-                && one.method().severity().filmMicrons() < other.method().severity().filmMicrons();
-    }
-
     private List<Choice> finer(Choice choice, List<Choice> among) {
-        return among.stream().filter(c -> isFinerThan(c, choice)).toList();
+        return among.stream().filter(c -> sequence.isFiner(c.id(), choice.id())).toList();
     }
 
-    /**
-     * The rungs until next to nothing is left for the next one. A second try of one mechanism counts half its chance, as
-     * what one of them leaves the other mostly leaves too.
-     */
-    private List<Choice> enough(List<Choice> rungs, Belief belief) {
-        Set<Mechanism> kinds = new HashSet<>();
-        double fresh = belief.fresh();
-        double hardened = belief.hardened();
-        List<Choice> kept = new ArrayList<>();
-        for (Choice rung : rungs) {
-            if (fresh + hardened < ENOUGH_BELOW) {
-                pass(rung, "enough", "the gentler rungs leave " + Figures.text(Figures.thousandths(fresh + hardened)) + ", under "
-                        + Figures.text(ENOUGH_BELOW));
-                continue;
-            }
-            double share = kinds.add(rung.method().mechanism().kin()) ? 1 : 0.5;
-            fresh *= 1 - share * rung.ifFresh();
-            hardened *= 1 - share * rung.ifHardened();
-            kept.add(rung);
+    /** Of those that are only worth it for their minutes, no more than can be weighed against one another. */
+    private void dropMost(List<Choice> left, Set<String> forced, double[] weights, Map<String, PassedOver> passed) {
+        int most = (int) decisions.value(DecisionId.MOST_WEIGHED);
+        List<Choice> optional = left.stream().filter(c -> !forced.contains(c.id())).sorted(Comparator.comparingDouble(
+                (Choice c) -> -c.mean(weights) / Math.max(0.1, c.cost())).thenComparing(Choice::id)).toList();
+        for (Choice dropped : optional.subList(Math.min(most, optional.size()), optional.size())) {
+            left.remove(dropped);
+            pass(dropped, DecisionId.MOST_WEIGHED, List.of(because(DecisionId.MOST_WEIGHED, Figure.against("methods", optional.size(), "", most))),
+                    passed);
         }
-        return List.copyOf(kept);
     }
 
     /** What must be in is in; of the rest, whatever lowers the expected cost. */
-    private Set<String> cheapest(List<Choice> left, Set<String> forced, Belief belief) {
+    private LeastCostMix.Chosen cheapest(List<Choice> left, Set<String> forced, double[] weights) {
         long always = 0;
         long[] needs = new long[left.size()];
+        Map<String, Integer> at = new HashMap<>();
+        for (int i = 0; i < left.size(); i++) {
+            at.put(left.get(i).id(), i);
+        }
         for (int i = 0; i < left.size(); i++) {
             if (forced.contains(left.get(i).id())) {
                 always |= 1L << i;
             }
             for (Choice finer : finer(left.get(i), left)) {
-                needs[i] |= 1L << left.indexOf(finer);
+                needs[i] |= 1L << at.get(finer.id());
             }
         }
-        long best = LeastCostSubset.of(left.stream().map(Choice::asTry).toList(), always, needs, belief,
-                weights.value("handing-over"));
-        Set<String> chosen = new HashSet<>();
-        for (int i = 0; i < left.size(); i++) {
-            if ((best & 1L << i) != 0) {
-                chosen.add(left.get(i).id());
-            }
-        }
-        return chosen;
+        return LeastCostMix.of(left.stream().map(Choice::asTry).toList(), always, needs, weights, decisions.value(DecisionId.HANDING_OVER));
     }
 
-    private double cost(List<Choice> left, Set<String> ids, Belief belief) {
-        return ExpectedCost.of(left.stream().filter(c -> ids.contains(c.id())).map(Choice::asTry).toList(), belief,
-                weights.value("handing-over"));
+    private double cost(List<Choice> tried, double[] weights) {
+        long all = tried.isEmpty() ? 0 : -1L >>> 64 - tried.size();
+        return LeastCostMix.of(tried.stream().map(Choice::asTry).toList(), all, new long[tried.size()], weights,
+                decisions.value(DecisionId.HANDING_OVER)).cost();
     }
 
-    private void passForCost(Choice out, List<Choice> left, Set<String> chosen, Belief belief) {
-        Set<String> with = new HashSet<>(chosen);
-        with.add(out.id());
-        String figures = "expected cost " + Figures.text(Math.round(cost(left, with, belief) * 10) / 10.0)
-                + " min with it, " + Figures.text(Math.round(cost(left, chosen, belief) * 10) / 10.0) + " without";
-        List<Choice> missing = finer(out, left).stream().filter(f -> !chosen.contains(f.id())).toList();
-        if (out.isSlow()) {
-            pass(out, "slow", "stays " + Figures.text(out.dwellMinutes()) + " min; " + figures);
-        } else if (!missing.isEmpty()) {
-            pass(out, "finest first", "the finer " + missing.get(0).id() + " is not worth it either; " + figures);
+    private void passForCost(Choice out, List<Choice> left, List<Choice> picked, double[] weights, Map<String, PassedOver> passed) {
+        List<Choice> with = left.stream().filter(c -> c == out || picked.contains(c)).toList();
+        Figure figure = Figure.against("expectedCost", Math.round(cost(with, weights) * 10) / 10.0, "min",
+                Math.round(cost(picked, weights) * 10) / 10.0);
+        Optional<Choice> missing = finer(out, left).stream().filter(f -> !picked.contains(f)).findFirst();
+        if (isSlow(out)) {
+            pass(out, DecisionId.SLOW, List.of(because(DecisionId.SLOW, Figure.against("dwell", out.dwellMinutes(), "min", decisions.value(DecisionId.SLOW)),
+                    figure)), passed);
+        } else if (missing.isPresent()) {
+            pass(out, DecisionId.FINEST_FIRST, List.of(sequence.finerFirst(missing.get().id(), out.id()).orElseThrow(),
+                    because(DecisionId.FINEST_FIRST, Figure.of("finer", missing.get().method().name()), figure)), passed);
         } else {
-            pass(out, "cost", figures);
+            pass(out, DecisionId.NOT_WORTH_ITS_MINUTES, List.of(because(DecisionId.NOT_WORTH_ITS_MINUTES, figure)), passed);
         }
     }
 
-    private void pass(Choice choice, String step, String why) {
-        passed.put(choice.id(), new Passed(choice, step, why));
+    /**
+     * The rungs until next to nothing is left for the next one. A second try of one mechanism counts part of its chance, as
+     * what one of them leaves the other mostly leaves too.
+     */
+    private List<Choice> enough(List<Choice> rungs, double[] weights, Set<String> keep, Map<String, PassedOver> passed) {
+        Set<Mechanism> kinds = new HashSet<>();
+        double[] left = weights.clone();
+        List<Choice> kept = new ArrayList<>();
+        for (Choice rung : rungs) {
+            double still = 0;
+            for (double share : left) {
+                still += share;
+            }
+            if (still < decisions.value(DecisionId.ENOUGH) && !keep.contains(rung.id())) {
+                pass(rung, DecisionId.ENOUGH, List.of(because(DecisionId.ENOUGH, Figure.against("chanceLeft", rounded(still), "",
+                        decisions.value(DecisionId.ENOUGH)))), passed);
+                continue;
+            }
+            double share = kinds.add(rung.method().mechanism().kin()) ? 1 : decisions.value(DecisionId.SAME_AGAIN);
+            for (int i = 0; i < left.length; i++) {
+                left[i] *= 1 - share * rung.chances()[i];
+            }
+            kept.add(rung);
+        }
+        return List.copyOf(kept);
+    }
+
+    private Because because(DecisionId decision, Figure... figures) {
+        return Because.of(Reason.decision(decisions.of(decision)), List.of(figures));
+    }
+
+    private static double rounded(double value) {
+        return Figures.thousandths(value);
+    }
+
+    private static void pass(Choice choice, DecisionId step, List<Because> because, Map<String, PassedOver> passed) {
+        passed.put(choice.id(), new PassedOver(choice, step.id(), because));
     }
 }

@@ -9,15 +9,16 @@ import java.util.TreeSet;
 import rungwise.rules.Because;
 import rungwise.rules.Concluded;
 import rungwise.rules.FlushFirst;
+import rungwise.rules.Reason;
 import rungwise.rules.Step;
 
 /** A step that one rule asks for on a surface where another bars it for good. */
 final class ContradictingRules implements LadderCheck {
     /** Who asks for which method. */
-    private record Demand(String rule, String method) implements Comparable<Demand> {
+    private record Demand(Reason rule, String method) implements Comparable<Demand> {
         @Override
         public int compareTo(Demand other) {
-            return (rule + " " + method).compareTo(other.rule + " " + other.method);
+            return (rule.id() + " " + method).compareTo(other.rule.id() + " " + other.method);
         }
     }
 
@@ -35,7 +36,7 @@ final class ContradictingRules implements LadderCheck {
             });
         }
         List<Finding> found = new ArrayList<>();
-        surfaces.forEach((demand, where) -> found.add(Finding.of("rules", demand.rule(), demand.method(),
+        surfaces.forEach((demand, where) -> found.add(Finding.of(demand.rule(), demand.method(),
                 "it asks for " + demand.method() + " on " + String.join(", ", where) + ", where "
                         + String.join(", ", barring.get(demand)) + " bars it, so the step is left out in silence",
                 "let the rule speak only of surfaces that take the step, or ask for one that they take")));
@@ -45,10 +46,10 @@ final class ContradictingRules implements LadderCheck {
     private static Set<Demand> demands(Probe probe) {
         Set<Demand> demands = new TreeSet<>();
         for (Concluded<Step> step : probe.heard(Step.class)) {
-            demands.add(new Demand(step.because().name(), step.conclusion().name()));
+            demands.add(new Demand(step.because().reason(), step.conclusion().name()));
         }
         for (Concluded<FlushFirst> flush : probe.heard(FlushFirst.class)) {
-            demands.add(new Demand(flush.because().name(), flush.conclusion().method()));
+            demands.add(new Demand(flush.because().reason(), flush.conclusion().method()));
         }
         return demands;
     }

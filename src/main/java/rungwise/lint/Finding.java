@@ -2,6 +2,7 @@ package rungwise.lint;
 
 import rungwise.knowledge.Fault;
 import rungwise.knowledge.Waiver;
+import rungwise.rules.Reason;
 
 /**
  * A fault and what it is about, so that it can be waived.
@@ -12,6 +13,11 @@ import rungwise.knowledge.Waiver;
 record Finding(String entry, String about, Fault fault) {
     static Finding of(String file, String entry, String about, String wrong, String remedy) {
         return new Finding(entry, about, new Fault(file, entry + (about.isEmpty() ? "" : " with " + about), wrong, remedy));
+    }
+
+    /** About what stands behind a conclusion: a rule, or an entry of another kind. */
+    static Finding of(Reason reason, String about, String wrong, String remedy) {
+        return of(reason.id().substring(0, reason.id().indexOf('/')), reason.name(), about, wrong, remedy);
     }
 
     boolean isWaivedBy(Waiver waiver) {

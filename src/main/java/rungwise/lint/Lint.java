@@ -7,11 +7,11 @@ import java.util.List;
 import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
+import rungwise.answer.Advisor;
 import rungwise.knowledge.Contaminant;
 import rungwise.knowledge.Fault;
 import rungwise.knowledge.LoadingChecks;
 import rungwise.knowledge.Waiver;
-import rungwise.ladder.Advisor;
 
 /** Asks the engine for reference ladders and tells what is wrong with them, less what is waived with a reason. */
 public final class Lint {

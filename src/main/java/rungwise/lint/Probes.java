@@ -5,10 +5,11 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Predicate;
+import rungwise.answer.Advisor;
 import rungwise.knowledge.Contaminant;
+import rungwise.knowledge.Gate;
 import rungwise.knowledge.KnowledgeBase;
 import rungwise.knowledge.Mappers;
-import rungwise.ladder.Advisor;
 import rungwise.question.QuestionReader;
 import rungwise.rules.Concluded;
 import rungwise.rules.Conclusion;
@@ -89,7 +90,8 @@ final class Probes {
     /** A plain day with one method alone at hand, on thick sound paint that has been read, and everything agreed to. */
     String alone(String method) {
         return "{setting: " + PLAIN + ", shelf: [" + method + "], canWaitMinutes: 2880, facts: " + THICK
-                + ", consent: {granted: [" + String.join(", ", known().gates().keySet()) + "]}}";
+                + ", consent: {granted: [" + String.join(", ", known().gates().values().stream()
+                .filter(Gate::needsAgreement).map(Gate::id).toList()) + "]}}";
     }
 
     /** Those that were asked about. */

@@ -8,16 +8,25 @@ import rungwise.rules.Assume;
 import rungwise.rules.Bar;
 import rungwise.rules.Caution;
 import rungwise.rules.Clash;
+import rungwise.rules.Cleared;
+import rungwise.rules.Climbed;
 import rungwise.rules.Conclusion;
+import rungwise.rules.Finer;
 import rungwise.rules.FlushFirst;
 import rungwise.rules.Gated;
 import rungwise.rules.Halt;
 import rungwise.rules.Hold;
+import rungwise.rules.Marring;
 import rungwise.rules.MightBe;
 import rungwise.rules.Moved;
 import rungwise.rules.Narrow;
 import rungwise.rules.NeighbourNote;
+import rungwise.rules.Next;
 import rungwise.rules.Protect;
+import rungwise.rules.Pushes;
+import rungwise.rules.Repeated;
+import rungwise.rules.Replaces;
+import rungwise.rules.Spared;
 import rungwise.rules.Step;
 import rungwise.rules.TreatAs;
 
@@ -85,6 +94,33 @@ final class Said {
         }
         if (one instanceof Advice a) {
             return "advice " + a.about() + " " + a.template();
+        }
+        if (one instanceof Pushes p) {
+            return "pushes " + p.first() + " " + p.later() + " " + p.waits();
+        }
+        if (one instanceof Finer f) {
+            return "finer " + f.fine() + " " + f.coarse();
+        }
+        if (one instanceof Replaces r) {
+            return "replaces " + r.one() + " " + r.other() + " " + r.like();
+        }
+        if (one instanceof Spared s) {
+            return "spared " + s.method();
+        }
+        if (one instanceof Marring m) {
+            return "marring " + m.method() + " " + m.times();
+        }
+        if (one instanceof Climbed c) {
+            return "climbed " + c.method();
+        }
+        if (one instanceof Repeated r) {
+            return "repeated " + r.method();
+        }
+        if (one instanceof Cleared) {
+            return "cleared";
+        }
+        if (one instanceof Next n) {
+            return "next " + n.action() + " " + n.method() + " " + n.text();
         }
         NeighbourNote note = (NeighbourNote) one;
         return "neighbour " + note.surface() + " " + note.method() + " " + note.action();

@@ -4,10 +4,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
-import rungwise.ladder.Answer;
+import rungwise.answer.Answer;
 import rungwise.rules.Clash;
 import rungwise.rules.Concluded;
 import rungwise.rules.Conclusion;
+import rungwise.rules.Reason;
 
 /** Two that must not meet, and nothing between them. */
 final class UnbridgedClash implements LadderCheck {
@@ -17,15 +18,15 @@ final class UnbridgedClash implements LadderCheck {
         for (List<Concluded<? extends Conclusion>> run : probes.runs()) {
             for (Concluded<? extends Conclusion> one : run) {
                 if (one.conclusion() instanceof Clash clash) {
-                    look(probes, one.because().name(), clash, found);
+                    look(probes, one.because().reason(), clash, found);
                 }
             }
         }
         for (Probe probe : probes.plain()) {
             for (Answer.Rung rung : probe.rungs().toList()) {
                 rung.bridgeBefore().stream().filter(b -> b.steps().isEmpty() && b.waitMinutes() <= 0)
-                        .forEach(b -> found.putIfAbsent(b.because().get(0).name() + rung.method() + probe.surface(),
-                                Finding.of("rules", b.because().get(0).name(), probe.surface(), "between " + b.after()
+                        .forEach(b -> found.putIfAbsent(b.because().get(0).id() + rung.method() + probe.surface(),
+                                Finding.of(b.because().get(0).reason(), probe.surface(), "between " + b.after()
                                         + " and " + rung.method() + " on " + probe.surface()
                                         + " every step of the bridge is barred", "name a step that this surface takes, "
                                         + "or a wait; otherwise never in one visit")));
@@ -34,16 +35,16 @@ final class UnbridgedClash implements LadderCheck {
         return new ArrayList<>(found.values());
     }
 
-    private static void look(Probes probes, String rule, Clash clash, Map<String, Finding> found) {
+    private static void look(Probes probes, Reason rule, Clash clash, Map<String, Finding> found) {
         String pair = clash.first() + " then " + clash.then();
         if (!clash.visit() && clash.bridge().isEmpty() && clash.waitMinutes() <= 0) {
-            found.putIfAbsent(rule, Finding.of("rules", rule, clash.first(), "it says that " + pair
+            found.putIfAbsent(rule.id(), Finding.of(rule, clash.first(), "it says that " + pair
                     + " clash, and names neither a step between them nor a wait",
                     "name the methods that clear the first, or say never in one visit"));
         }
         List<String> missing = clash.bridge().stream().filter(m -> !probes.known().methods().containsKey(m)).toList();
         if (!missing.isEmpty()) {
-            found.putIfAbsent(rule, Finding.of("rules", rule, missing.get(0), "between " + pair + " it names "
+            found.putIfAbsent(rule.id(), Finding.of(rule, missing.get(0), "between " + pair + " it names "
                     + String.join(", ", missing) + ", which is no method", "name methods that exist"));
         }
     }

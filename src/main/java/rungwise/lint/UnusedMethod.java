@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Stream;
+import rungwise.answer.Answer;
 import rungwise.knowledge.Chance;
 import rungwise.knowledge.Chances;
 import rungwise.knowledge.Contaminant;
@@ -13,7 +14,6 @@ import rungwise.knowledge.Inspection;
 import rungwise.knowledge.KnowledgeBase;
 import rungwise.knowledge.Method;
 import rungwise.knowledge.MethodKind;
-import rungwise.ladder.Answer;
 
 /** A method that no reference ladder ever names, even where it alone is on the shelf. */
 final class UnusedMethod implements LadderCheck {
@@ -52,7 +52,7 @@ final class UnusedMethod implements LadderCheck {
         answer.before().forEach(s -> used.add(s.step()));
         answer.after().forEach(s -> used.add(s.step()));
         answer.next().method().ifPresent(used::add);
-        used.add(answer.wayOut().method());
+        answer.whoTakesOver().ifPresent(w -> used.add(w.method()));
     }
 
     /** A rung loses to a likelier one of its family as long as both are at hand. */

@@ -96,9 +96,11 @@ public record Question(Optional<String> contaminant, List<String> observations, 
      * What was measured or is known of the panel.
      *
      * @param colour        dark, medium or light
+     * @param place         where on the vehicle, a word of its closed list
+     * @param priorDamage   damage that was there before, words of their closed list
      * @param warmestPanelC hottest the panel has been since the deposit landed; moves belief
      * @param soiling       of the whole body (or wheel): light or heavy
-     * @param protection    what lies on the paint: none, wax or coating
+     * @param protection    what lies on the paint, a word of its closed list
      */
     public record Facts(Optional<Span> totalFilmMicrons, OptionalDouble clearMicrons, Optional<String> colour,
                         OptionalDouble paintAgeDays, OptionalInt vehicleYear, Optional<Boolean> refinished,
@@ -204,12 +206,13 @@ public record Question(Optional<String> contaminant, List<String> observations, 
     /**
      * Something tried before.
      *
-     * @param method    id; or else
-     * @param substance an agent id; or else
-     * @param text      free words, for the record
+     * @param method    id
+     * @param substance an agent id; it counts beside the method
+     * @param text      free words: the everyday products that they name count, see {@link TriedAgents}; alone and naming none
+     *                  they count as something that may hold anything
      * @param outcome   cleared, partly, no-change or harm
      * @param prepared  false = on a dirty, hot or wet panel: it taught nothing
-     * @param signs     stop signs that were seen
+     * @param signs     stop signs that were seen, words of their closed list
      */
     public record Tried(Optional<String> method, Optional<String> substance, Optional<String> text, String outcome,
                         int times, double dwellMinutes, double hoursAgo, Optional<Boolean> prepared,

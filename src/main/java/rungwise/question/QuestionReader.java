@@ -8,6 +8,7 @@ import java.util.Collection;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import rungwise.knowledge.Gate;
 import rungwise.knowledge.KnowledgeBase;
 import rungwise.knowledge.Mappers;
 import rungwise.knowledge.Near;
@@ -19,18 +20,13 @@ import tools.jackson.databind.exc.UnrecognizedPropertyException;
 /** Reads a question from a parsed tree and checks it against what is known. */
 public final class QuestionReader {
     private static final ObjectMapper MAPPER = Mappers.json();
-    private static final List<String> OUTCOMES = List.of("cleared", "partly", "no-change", "harm");
-    private static final List<String> SUN = List.of("direct", "overcast", "shade");
-    private static final List<String> LEVELS = List.of("L1", "L2", "L3", "L4");
-    private static final List<String> SOILING = List.of("light", "heavy");
-    private static final List<String> PROTECTION = List.of("none", "wax", "coating");
-    private static final List<String> COLOURS = List.of("dark", "medium", "light");
 
     private final KnowledgeBase base;
-    private final List<Problem> problems = new ArrayList<>();
+    private final List<Problem> problems;
 
-    private QuestionReader(KnowledgeBase base) {
+    private QuestionReader(KnowledgeBase base, List<Problem> problems) {
         this.base = base;
+        this.problems = problems;
     }
 
     /**
@@ -49,24 +45,32 @@ public final class QuestionReader {
         if (!empty.isEmpty()) {
             throw new BadQuestion(empty);
         }
-        Question question;
+        List<Problem> problems = new ArrayList<>();
+        JsonNode inWords = new ClosedLists(base).read(tree, problems);
+        return new QuestionReader(base, problems).checked(bound(inWords, problems));
+    }
+
+    private static Question bound(JsonNode tree, List<Problem> problems) {
         try {
-            question = MAPPER.treeToValue(tree, Question.class);
+            return MAPPER.treeToValue(tree, Question.class);
         } catch (UnrecognizedPropertyException e) {
             List<String> fields = e.getReferringClass().isRecord()
                     ? Arrays.stream(e.getReferringClass().getRecordComponents()).map(RecordComponent::getName).toList()
                     : List.of();
-            throw new BadQuestion(List.of(new Problem(WrongKind.pointer(e), "\"" + e.getPropertyName()
+            problems.add(0, new Problem(WrongKind.pointer(e), "\"" + e.getPropertyName()
                     + "\" is not a field here", fields.isEmpty() ? "leave it out"
-                    : Near.among(e.getPropertyName(), fields, "the fields are"))));
+                    : Near.among(e.getPropertyName(), fields, "the fields are")));
         } catch (JacksonException e) {
-            throw new BadQuestion(List.of(WrongKind.in(tree, e)));
+            problems.add(0, WrongKind.in(tree, e));
         }
-        return new QuestionReader(base).checked(question);
+        throw new BadQuestion(problems);
     }
 
-    /** A list of things holds things; what is unknown is left out. */
+    /** A list of things holds things; what is unknown is left out. Empty text would be read as nothing where a number belongs. */
     private static void nulls(JsonNode tree, String at, List<Problem> empty) {
+        if (tree.isString() && tree.stringValue().chars().allMatch(c -> c <= ' ')) {
+            empty.add(new Problem(at, "it says nothing", "say what it is, or leave it out"));
+        }
         for (int i = 0; tree.isArray() && i < tree.size(); i++) {
             if (tree.get(i).isNull()) {
                 empty.add(new Problem(at + "/" + i, "null is nothing that a list can hold", "leave it out"));
@@ -98,27 +102,32 @@ public final class QuestionReader {
         q.shelf().ifPresent(s -> known("/shelf", s, things, true));
         Set<String> gatesAndMethods = new HashSet<>(base.methods().keySet());
         gatesAndMethods.addAll(base.gates().keySet());
-        known("/consent/granted", q.consent().granted(), gatesAndMethods, true);
+        agreed(q.consent().granted(), gatesAndMethods);
         known("/consent/refused", q.consent().refused(), gatesAndMethods, true);
         known("/passedTests", q.passedTests(), base.methods().keySet(), true);
         known("/wanted", q.wanted(), base.methods().keySet(), true);
         numbers(q);
         tried(q);
-        q.setting().sun().ifPresent(sun -> word("/setting/sun", sun, SUN));
         if (q.setting().outdoors() && q.setting().indoors().isPresent()) {
             problems.add(new Problem("/setting/outdoors", "the work cannot be outdoors and in a bay at once",
                     "leave out outdoors, or the bay"));
         }
-        q.facts().colour().ifPresent(c -> word("/facts/colour", c, COLOURS));
-        q.facts().soiling().ifPresent(s -> word("/facts/soiling", s, SOILING));
-        q.facts().protection().ifPresent(p -> word("/facts/protection", p, PROTECTION));
-        for (int i = 0; i < q.workers().size(); i++) {
-            word("/workers/" + i + "/level", q.workers().get(i).level(), LEVELS);
+        if (q.workers().stream().anyMatch(w -> !w.sensitisedTo().isEmpty())) {
+            sensitised(q.workers(), new Sensitisation(base));
         }
         if (!problems.isEmpty()) {
             throw new BadQuestion(problems);
         }
         return q;
+    }
+
+    private void sensitised(List<Question.Worker> workers, Sensitisation sensitisation) {
+        for (int i = 0; i < workers.size(); i++) {
+            List<String> words = workers.get(i).sensitisedTo();
+            for (int j = 0; j < words.size(); j++) {
+                sensitisation.problem("/workers/" + i + "/sensitisedTo/" + j, words.get(j)).ifPresent(problems::add);
+            }
+        }
     }
 
     private void age(String age) {
@@ -178,10 +187,10 @@ public final class QuestionReader {
             if (tried.method().isEmpty() && tried.substance().isEmpty() && tried.text().isEmpty()) {
                 problems.add(new Problem(at, "it does not say what was tried", "name a method, a substance or a text"));
             }
+            tried.text().ifPresent(text -> text(at + "/text", text));
             if (tried.outcome() == null) {
-                problems.add(new Problem(at + "/outcome", "it is missing", "say " + String.join(", ", OUTCOMES)));
-            } else {
-                word(at + "/outcome", tried.outcome(), OUTCOMES);
+                problems.add(new Problem(at + "/outcome", "it is missing", "say "
+                        + String.join(", ", base.questionWords().outcomes().keySet())));
             }
             within(at + "/times", tried.times(), 1, 100);
             within(at + "/dwellMinutes", tried.dwellMinutes(), 0, 100_000);
@@ -196,10 +205,22 @@ public final class QuestionReader {
         }
     }
 
-    private void word(String pointer, String word, List<String> words) {
-        if (!words.contains(word)) {
-            problems.add(new Problem(pointer, "\"" + word + "\" is not one of the words here",
-                    "use " + String.join(", ", words)));
+    private void text(String pointer, String text) {
+        if (!PlainText.isPlain(text)) {
+            problems.add(new Problem(pointer, "it holds a character that nobody sees", "use plain text"));
+        }
+    }
+
+    /** Nobody can agree to work or to the answer to a question. */
+    private void agreed(List<String> granted, Set<String> gatesAndMethods) {
+        known("/consent/granted", granted, gatesAndMethods, true);
+        List<String> agreeable = ClosedLists.agreeable(base);
+        for (int i = 0; i < granted.size(); i++) {
+            Gate gate = base.gates().get(granted.get(i));
+            if (gate != null && !agreeable.contains(granted.get(i))) {
+                problems.add(new Problem("/consent/granted/" + i, "\"" + gate.id() + "\" is nothing that somebody agrees to",
+                        gate.asks() ? gate.obtain() : "say under done that it was done"));
+            }
         }
     }
 

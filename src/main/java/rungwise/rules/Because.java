@@ -1,5 +1,6 @@
 package rungwise.rules;
 
+import com.fasterxml.jackson.annotation.JsonInclude;
 import java.util.List;
 import rungwise.text.Figure;
 
@@ -8,7 +9,8 @@ import rungwise.text.Figure;
  *
  * @param sources published sources of what was found, beside those of the reason itself
  */
-public record Because(Reason reason, List<Figure> figures, List<String> sources) {
+public record Because(Reason reason, @JsonInclude(JsonInclude.Include.NON_EMPTY) List<Figure> figures,
+                      @JsonInclude(JsonInclude.Include.NON_EMPTY) List<String> sources) {
     public Because {
         figures = List.copyOf(figures);
         sources = List.copyOf(sources);

@@ -18,19 +18,6 @@ public record Chemistry(Method method, Agent agent, Tool tool) {
         return tool.kind() == kind;
     }
 
-    public boolean isFamily(String family) {
-        return method.family().equals(family);
-    }
-
-    public boolean isSolvent() {
-        return agent.isSolvent() && !agent.family().equals("wash");
-    }
-
-    /** Water or chemistry goes on with it. */
-    public boolean isWet() {
-        return agent.isWet();
-    }
-
     public List<Figure> figures(Chemistry other) {
         return List.of(Figure.against("before", method.name(), "", other.method.name()));
     }

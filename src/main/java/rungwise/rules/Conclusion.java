@@ -4,8 +4,9 @@ import java.util.List;
 import rungwise.text.Figure;
 
 /** What a rule may assert. Rules only add conclusions; none takes one back. */
-public sealed interface Conclusion extends Named permits Advice, Assume, Bar, Caution, Clash, After, Gated, Halt, Hold, FlushFirst, MightBe,
-        Moved, Narrow, NeighbourNote, Protect, Step, TreatAs {
+public sealed interface Conclusion extends Named permits Advice, After, Assume, Bar, Caution, Clash, Cleared,
+        Climbed, Finer, FlushFirst, Gated, Halt, Hold, Marring, MightBe, Moved, Narrow, NeighbourNote, Next, Protect, Pushes, Repeated,
+        Replaces, Spared, Step, TreatAs {
     /** What was matched, in words and figures. */
     List<Figure> figures();
 

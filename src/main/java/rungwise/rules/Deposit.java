@@ -15,12 +15,6 @@ public record Deposit(Contaminant contaminant, boolean ageKnown, double ageHours
         return contaminant.hazards().contains(hazard);
     }
 
-    /** A liquid spilt within two hours, by our own figure. */
-    public boolean isWetYet() {
-        return ageKnown && ageHours <= 2 && !is(Nature.DUSTY) && !is(Nature.DRY_FIRST)
-                && !contaminant.bond().fresh().equals("loose") && !contaminant.isDamage();
-    }
-
     /** Hours within which first aid for the surface still helps; below 0 where there is none. */
     public double emergencyHours() {
         return contaminant.emergency().map(Contaminant.Emergency::untilHours).orElse(-1.0);

@@ -10,8 +10,12 @@ public enum Phase {
     STANDING,
     /** The same method in today's setting, with these people, this shelf, this consent. */
     TODAY,
-    /** Which method comes after which, and which chemistries clash. */
+    /** Which method comes after which and is like which, and which chemistries clash; what that makes of a ladder. */
     ORDER,
+    /** What the tries on this spot leave of the ladder. */
+    TRIED,
+    /** What to do now. */
+    NEXT,
     /** What surrounds the chosen rungs. */
     CLOSE;
 

@@ -1,11 +1,13 @@
 package rungwise.rules;
 
+import com.fasterxml.jackson.annotation.JsonValue;
 import java.util.List;
 import rungwise.knowledge.Agent;
 import rungwise.knowledge.Assumption;
 import rungwise.knowledge.Basis;
 import rungwise.knowledge.Contaminant;
 import rungwise.knowledge.Decision;
+import rungwise.knowledge.MechanismWord;
 import rungwise.knowledge.Method;
 import rungwise.knowledge.Surface;
 
@@ -14,6 +16,7 @@ import rungwise.knowledge.Surface;
  * is where it is found below {@code /v1/}, so that every reason of an answer leads somewhere.
  */
 public sealed interface Reason permits KnownReason {
+    @JsonValue
     String id();
 
     /** The sentence a person reads. */
@@ -38,6 +41,11 @@ public sealed interface Reason permits KnownReason {
     static Reason assumption(Assumption assumption) {
         return new KnownReason("assumptions/" + assumption.id(), assumption.says(), assumption.cause(), assumption.sources(),
                 assumption.basis());
+    }
+
+    /** The sentence has places for the agent, the tool and the deposit. */
+    static Reason mechanism(MechanismWord mechanism) {
+        return new KnownReason("mechanisms/" + mechanism.id(), mechanism.says(), mechanism.cause(), mechanism.sources(), mechanism.basis());
     }
 
     static Reason method(Method method) {

@@ -6,6 +6,7 @@ import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.concurrent.ConcurrentHashMap;
@@ -175,7 +176,7 @@ public final class RuleBook {
             @Override
             public void objectInserted(ObjectInsertedEvent event) {
                 if (watching && current != null && event.getObject() instanceof Conclusion conclusion) {
-                    Concluded<Conclusion> one = new Concluded<>(conclusion, because(conclusion));
+                    Concluded<Conclusion> one = new Concluded<>(conclusion, because(conclusion), suspect());
                     concluded.add(new Keyed(one.because().id() + " " + conclusion.key(), one));
                 }
             }
@@ -187,6 +188,16 @@ public final class RuleBook {
             List<Concluded<? extends Conclusion>> sorted = new ArrayList<>(concluded.size());
             concluded.forEach(k -> sorted.add(k.concluded()));
             return sorted;
+        }
+
+        /** The contaminant among what was matched. */
+        private Optional<String> suspect() {
+            for (Object matched : current.getObjects()) {
+                if (matched instanceof Deposit deposit) {
+                    return Optional.of(deposit.contaminant().id());
+                }
+            }
+            return Optional.empty();
         }
 
         private Because because(Conclusion conclusion) {

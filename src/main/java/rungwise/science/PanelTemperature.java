@@ -84,12 +84,4 @@ public final class PanelTemperature {
             default -> 0.9;
         };
     }
-
-    /** Which way a part of the body faces; an unknown one counts as the hotter. */
-    public static Facing facing(String place) {
-        return switch (place) {
-            case "bonnet", "roof", "boot", "boot lid", "horizontal" -> Facing.HORIZONTAL;
-            default -> Facing.VERTICAL;
-        };
-    }
 }

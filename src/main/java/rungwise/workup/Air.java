@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import rungwise.knowledge.AirHazard;
+import rungwise.knowledge.AssumptionId;
 import rungwise.knowledge.KnowledgeBase;
 import rungwise.knowledge.Respirator;
 import rungwise.question.Question;
@@ -45,7 +46,7 @@ public final class Air {
 
     /** What is reckoned with where nobody told where the work is. */
     public static Bay closed(KnowledgeBase base) {
-        return new Bay(base.assumptions().value("closed-bay-volume"), base.assumptions().value("closed-bay-air"));
+        return new Bay(base.assumptions().value(AssumptionId.CLOSED_BAY_VOLUME), base.assumptions().value(AssumptionId.CLOSED_BAY_CHANGES));
     }
 
     /** Where no cartridge is enough for a closed bay, a better aired one may still ask for any of them. */

@@ -5,10 +5,11 @@ import java.util.List;
 import java.util.Optional;
 import rungwise.knowledge.Chance;
 import rungwise.knowledge.Contaminant;
-import rungwise.knowledge.Figures;
+import rungwise.knowledge.DecisionId;
 import rungwise.knowledge.KnowledgeBase;
 import rungwise.knowledge.Method;
 import rungwise.science.Solubility;
+import rungwise.text.Texts;
 
 /**
  * A chance that somebody stated and that the chemistry contradicts, fresh deposit taken.
@@ -41,7 +42,8 @@ public record ChemistryDoubt(String contaminant, String method, Chance stated, C
             double red = estimate.red().low();
             Solubility.Band band = Solubility.band(red);
             boolean distant = band == Solubility.Band.PASSES && stated.compareTo(Chance.L) >= 0;
-            boolean near = band == Solubility.Band.DISSOLVES && expected.ordinal() - stated.ordinal() > 1;
+            boolean near = band == Solubility.Band.DISSOLVES && expected.ordinal() - stated.ordinal()
+                    > known.decisions().value(DecisionId.CHEMISTRY_BEARS_OUT);
             return distant || near ? Optional.of(new ChemistryDoubt(contaminant.id(), method.id(), stated, expected, red))
                     : Optional.empty();
         });
@@ -49,7 +51,6 @@ public record ChemistryDoubt(String contaminant, String method, Chance stated, C
 
     /** As a sentence. */
     public String words() {
-        return "its chance by " + method + " is stated " + stated + " while fresh, but at RED " + Figures.text(red)
-                + " chemistry expects " + expected;
+        return Texts.ENGLISH.say("chemistry.doubt", "method", method, "stated", stated, "red", red, "expected", expected);
     }
 }

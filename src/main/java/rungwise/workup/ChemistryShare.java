@@ -9,6 +9,7 @@ import java.util.stream.Collectors;
 import rungwise.knowledge.Chance;
 import rungwise.knowledge.Chances;
 import rungwise.knowledge.Contaminant;
+import rungwise.knowledge.DecisionId;
 import rungwise.knowledge.KnowledgeBase;
 import rungwise.knowledge.Method;
 import rungwise.knowledge.Surface;
@@ -16,6 +17,7 @@ import rungwise.knowledge.Verdict;
 import rungwise.rules.PolymerContact;
 import rungwise.rules.Use;
 import rungwise.science.Solubility;
+import rungwise.text.Texts;
 
 /**
  * How much of what the trade says of solvents is computed, or confirmed by computation, where there are figures. What
@@ -43,6 +45,7 @@ public record ChemistryShare(int pairs, int chances, int computed, int confirmed
         int computed = 0;
         int confirmed = 0;
         List<Contradiction> contradicted = new ArrayList<>();
+        double within = known.decisions().value(DecisionId.CHEMISTRY_BEARS_OUT);
         ComputedChances completed = ComputedChances.of(known);
         for (Method method : known.methods().values()) {
             if (!ComputedChances.dissolves(method) || !known.agentOf(method).isSolvent()) {
@@ -60,7 +63,7 @@ public record ChemistryShare(int pairs, int chances, int computed, int confirmed
                 Chances expected = new Chances(young.get().chances().fresh(), old.get().chances().hardened());
                 if (completed.isComputed(contaminant.id(), method.id())) {
                     computed++;
-                } else if (near(said.fresh(), expected.fresh()) && near(said.hardened(), expected.hardened())) {
+                } else if (near(said.fresh(), expected.fresh(), within) && near(said.hardened(), expected.hardened(), within)) {
                     confirmed++;
                 } else {
                     contradicted.add(new Contradiction(method.id(), contaminant.id(), words(said), words(expected)));
@@ -88,8 +91,8 @@ public record ChemistryShare(int pairs, int chances, int computed, int confirmed
                 disagreements);
     }
 
-    private static boolean near(Chance one, Chance other) {
-        return Math.abs(one.ordinal() - other.ordinal()) <= 1;
+    private static boolean near(Chance one, Chance other, double within) {
+        return Math.abs(one.ordinal() - other.ordinal()) <= within;
     }
 
     private static String words(Chances chances) {
@@ -107,18 +110,16 @@ public record ChemistryShare(int pairs, int chances, int computed, int confirmed
 
     /** As lines for a person. */
     public String words() {
-        return "Chemistry: for " + chances + " of " + pairs + " pairs of contaminant and solvent there are a composition and a "
-                + "sphere. Of these " + computed + " chances are computed, " + confirmed + " stated and confirmed, "
-                + contradicted.size() + " stated and contradicted (" + share(computed + confirmed, chances)
-                + " % computed or confirmed). Of " + verdicts + " solvent verdicts of surfaces " + agreed
-                + " are confirmed (" + share(agreed, verdicts) + " %).";
+        return Texts.ENGLISH.say("chemistry.share", "chances", chances, "pairs", pairs, "computed", computed, "confirmed", confirmed,
+                "contradicted", contradicted.size(), "share", share(computed + confirmed, chances), "verdicts", verdicts, "agreed", agreed,
+                "agreedShare", share(agreed, verdicts));
     }
 
     /** What is contradicted, a line a method; chances fresh/hardened. */
     public List<String> contradictions() {
         List<String> lines = new ArrayList<>();
         contradicted.stream().collect(Collectors.groupingBy(Contradiction::method, TreeMap::new, Collectors.groupingBy(
-                c -> "stated " + c.said() + ", expected " + c.expected(), TreeMap::new,
+                c -> Texts.ENGLISH.say("chemistry.contradiction", "stated", c.said(), "expected", c.expected()), TreeMap::new,
                 Collectors.mapping(Contradiction::contaminant, Collectors.joining(", "))))).forEach((method, by) ->
                 by.forEach((what, contaminants) -> lines.add(method + ": " + what + ": " + contaminants)));
         if (!disagreements.isEmpty()) {

@@ -5,21 +5,26 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import rungwise.knowledge.AssumptionId;
+import rungwise.knowledge.Assumptions;
 import rungwise.knowledge.Basis;
 import rungwise.knowledge.Chance;
 import rungwise.knowledge.Chances;
 import rungwise.knowledge.Contaminant;
-import rungwise.knowledge.Figures;
+import rungwise.knowledge.DecisionId;
+import rungwise.knowledge.Decisions;
 import rungwise.knowledge.KnowledgeBase;
 import rungwise.knowledge.Mechanism;
 import rungwise.knowledge.Method;
 import rungwise.knowledge.MethodKind;
 import rungwise.knowledge.Solute;
 import rungwise.science.Solubility;
+import rungwise.text.Texts;
 
 /**
  * Chances of solvents that nobody has stated a chance for, from how near their organic part lies to what the deposit
@@ -30,11 +35,6 @@ import rungwise.science.Solubility;
  */
 public record ComputedChances(KnowledgeBase base, Map<String, Set<String>> computed) {
     private static final List<Chance> DOWN = List.of(Chance.VL, Chance.L, Chance.P, Chance.U, Chance.VU);
-    /** Below this share of organic part a solvent works a grade worse; below {@link #WEAK_PERCENT} two. */
-    private static final double THIN_PERCENT = 50;
-    private static final double WEAK_PERCENT = 15;
-    /** A large molecule that stays for so long gets as far in as a small one in a few minutes; our own figure. */
-    private static final double MAKES_UP_MINUTES = 30;
 
     public static ComputedChances of(KnowledgeBase known) {
         Map<String, Contaminant> contaminants = new TreeMap<>();
@@ -100,9 +100,11 @@ public record ComputedChances(KnowledgeBase base, Map<String, Set<String>> compu
         }
         Solubility.Interval red = Solubility.interval(organics.blend(),
                 like.get().spheres().stream().map(Solute.Fit::sphere).toList());
-        int worse = (organics.percent() < WEAK_PERCENT ? 2 : organics.percent() < THIN_PERCENT ? 1 : 0)
-                + (organics.isSlow() && method.dwell().usual() < MAKES_UP_MINUTES ? 1 : 0);
-        Chance fresh = down(byBand(red.low()), worse);
+        Decisions decided = base.decisions();
+        int worse = (organics.percent() < decided.value(DecisionId.WEAK_SOLVENT) ? 2
+                : organics.percent() < decided.value(DecisionId.THIN_SOLVENT) ? 1 : 0)
+                + (organics.isSlow() && method.dwell().usual() < decided.value(DecisionId.LARGE_MOLECULE) ? 1 : 0);
+        Chance fresh = down(byBand(red.low(), base.assumptions()), worse);
         if (like.get().spheres().stream().allMatch(f -> f.measure() == Solute.Measure.CHEMICAL_RESISTANCE)
                 && fresh.compareTo(Chance.U) > 0) {
             fresh = Chance.U;
@@ -116,13 +118,13 @@ public record ComputedChances(KnowledgeBase base, Map<String, Set<String>> compu
         return bond.equals(contaminant.bond().fresh()) ? contaminant.dissolvesLike().or(() -> ofClass) : ofClass;
     }
 
-    private static Chance byBand(double red) {
-        return switch (Solubility.band(red)) {
-            case DISSOLVES -> Chance.L;
-            case SWELLS -> Chance.P;
-            case SLOW -> Chance.U;
-            case PASSES -> Chance.VU;
-        };
+    private static Chance byBand(double red, Assumptions assumed) {
+        return Chance.valueOf(assumed.word(switch (Solubility.band(red)) {
+            case DISSOLVES -> AssumptionId.CHANCE_WHERE_IT_DISSOLVES;
+            case SWELLS -> AssumptionId.CHANCE_WHERE_IT_SWELLS;
+            case SLOW -> AssumptionId.CHANCE_WHERE_IT_SOFTENS;
+            case PASSES -> AssumptionId.CHANCE_WHERE_IT_PASSES;
+        }));
     }
 
     private static Chance down(Chance chance, int by) {
@@ -132,21 +134,12 @@ public record ComputedChances(KnowledgeBase base, Map<String, Set<String>> compu
     private static String words(Organics organics, Solute like) {
         List<Solute.Fit> nearest = like.spheres().stream().sorted(Comparator.comparingDouble(
                 (Solute.Fit f) -> Solubility.red(organics.blend(), f.sphere()))).toList();
-        StringBuilder words = new StringBuilder("By computation its solvent part ");
-        for (int i = 0; i < nearest.size(); i++) {
-            double red = Solubility.red(organics.blend(), nearest.get(i).sphere());
-            words.append(i == 0 ? "" : "; it ").append(verb(red)).append(' ').append(nearest.get(i).what())
-                    .append(", RED ").append(Figures.text(red));
+        List<String> words = new ArrayList<>();
+        for (Solute.Fit fit : nearest) {
+            double red = Solubility.red(organics.blend(), fit.sphere());
+            words.add(Texts.ENGLISH.say(words.isEmpty() ? "chemistry.first" : "chemistry.further", "does",
+                    Texts.ENGLISH.say("chemistry." + Solubility.band(red).name().toLowerCase(Locale.ROOT)), "what", fit.what(), "red", red));
         }
-        return words.append('.').toString();
-    }
-
-    public static String verb(double red) {
-        return switch (Solubility.band(red)) {
-            case DISSOLVES -> "dissolves";
-            case SWELLS -> "swells";
-            case SLOW -> "slowly softens";
-            case PASSES -> "leaves alone";
-        };
+        return String.join("; ", words) + ".";
     }
 }

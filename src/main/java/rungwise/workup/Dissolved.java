@@ -4,6 +4,8 @@ import java.util.List;
 import java.util.Optional;
 import rungwise.knowledge.Agent;
 import rungwise.knowledge.AirHazard;
+import rungwise.knowledge.DecisionId;
+import rungwise.knowledge.Decisions;
 import rungwise.knowledge.Dissociation;
 import rungwise.knowledge.Exposure;
 import rungwise.knowledge.KnowledgeBase;
@@ -12,8 +14,6 @@ import rungwise.science.Acidity;
 /** What an agent holds in water, as chemistry reckons with it. */
 public final class Dissolved {
     private static final double GRAMS_PER_PERCENT = 10;
-    /** Below this a first constant is a strong acid's. */
-    private static final double STRONG = -2;
 
     private Dissolved() {
     }
@@ -26,13 +26,13 @@ public final class Dissolved {
     /** All that an agent holds; empty where one of them cannot be reckoned with. */
     public static Optional<List<Acidity.Solute>> solutes(Agent agent, KnowledgeBase base) {
         List<Optional<Acidity.Solute>> all = agent.dissolved().entrySet().stream()
-                .map(held -> solute(base.exposures().get(held.getKey()), held.getValue())).toList();
+                .map(held -> solute(base.exposures().get(held.getKey()), held.getValue(), base.decisions())).toList();
         return all.stream().allMatch(Optional::isPresent) ? Optional.of(all.stream().flatMap(Optional::stream).toList())
                 : Optional.empty();
     }
 
     /** Empty where its constants or its molar mass are not known. */
-    public static Optional<Acidity.Solute> solute(Exposure what, double percent) {
+    static Optional<Acidity.Solute> solute(Exposure what, double percent, Decisions decisions) {
         if (what.molarMass().isEmpty()) {
             return Optional.empty();
         }
@@ -45,7 +45,7 @@ public final class Dissolved {
         if (what.hazard() == AirHazard.AMMONIA) {
             return Optional.of(Acidity.Solute.base(molar, proton.get(0)));
         }
-        return Optional.of(proton.size() == 1 && proton.get(0) < STRONG ? Acidity.Solute.strongAcid(molar)
+        return Optional.of(proton.size() == 1 && proton.get(0) < decisions.value(DecisionId.STRONG_ACID) ? Acidity.Solute.strongAcid(molar)
                 : Acidity.Solute.salt(molar, proton, constants.get().replaced()));
     }
 }

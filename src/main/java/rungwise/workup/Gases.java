@@ -10,6 +10,7 @@ import rungwise.knowledge.Exposure;
 import rungwise.knowledge.KnowledgeBase;
 import rungwise.science.Acidity;
 import rungwise.science.HenrysLaw;
+import rungwise.text.Texts;
 
 /**
  * Which gas stands over an agent in water, where both its strength and how readily it leaves water are known. What of it is
@@ -57,7 +58,7 @@ public final class Gases {
             Optional<Double> molar = Dissolved.molar(what, held.getValue());
             if (what.henry().isPresent() && molar.isPresent() && Fumes.limit(what).isPresent()) {
                 // where something is dissolved that nobody can reckon with, all of it counts as free
-                double share = all.flatMap(solutes -> Dissolved.solute(what, held.getValue())
+                double share = all.flatMap(solutes -> Dissolved.solute(what, held.getValue(), base.decisions())
                         .map(s -> s.uncharged(Acidity.acidity(solutes)))).orElse(1.0);
                 gases.add(new Gas(what, held.getValue(), molar.get() * share, what.henry().get().law()));
             }

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import rungwise.knowledge.Agent;
+import rungwise.knowledge.AssumptionId;
 import rungwise.knowledge.GloveMaterial;
 import rungwise.knowledge.KnowledgeBase;
 import rungwise.knowledge.Method;
@@ -17,17 +18,19 @@ import rungwise.rules.Candidate;
 import rungwise.rules.HandCover;
 import rungwise.science.GloveTime;
 
-/** Picks gloves by all that an agent holds and by how long hands are in it; unknown extent counts as a shift's hour. */
+/** Picks gloves by all that an agent holds and by how long hands are in it. */
 public final class GloveChoice {
-    private static final double UNKNOWN_MINUTES = 60;
-
     /** By agent id: for each glove the minutes that the shortest chart gives; no entry where no chart is needed. */
     private final Map<String, Charted> charted = new HashMap<>();
+    private final Extents extents;
+    private final double untoldMinutes;
 
     private record Charted(List<String> names, Map<GloveMaterial, Double> minutes) {
     }
 
     public GloveChoice(KnowledgeBase base) {
+        extents = Extents.of(base.assumptions());
+        untoldMinutes = base.assumptions().value(AssumptionId.HANDS_IN_IT);
         for (Agent agent : base.agents().values()) {
             List<Permeation> held = base.gloves().values().stream().filter(p -> p.counts(agent)).toList();
             if (!held.isEmpty()) {
@@ -73,8 +76,8 @@ public final class GloveChoice {
         return held.stream().map(p -> p.shortest(glove)).mapToDouble(m -> m.orElse(0)).min().orElse(0);
     }
 
-    private static double contact(Method method, Question.Extent extent) {
-        double work = Extents.isKnown(extent) ? Extents.workMinutes(method, extent) : UNKNOWN_MINUTES;
+    private double contact(Method method, Question.Extent extent) {
+        double work = Extents.isKnown(extent) ? extents.workMinutes(method, extent) : untoldMinutes;
         return work + method.dwell().to();
     }
 }

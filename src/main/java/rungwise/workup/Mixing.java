@@ -1,5 +1,7 @@
 package rungwise.workup;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.regex.Matcher;
@@ -11,6 +13,7 @@ import rungwise.knowledge.ToolKind;
 import rungwise.question.Question;
 import rungwise.rules.Use;
 import rungwise.science.Dilution;
+import rungwise.text.Texts;
 
 /**
  * How much of an agent goes into a bottle of the size asked for. It reads a dilution as labels write it: 1:5 to 1:20,
@@ -73,20 +76,28 @@ public final class Mixing {
     private static String amounts(Agent agent, Shares shares, double bottle, OptionalDouble drawParts) {
         double draw = drawParts.orElse(0);
         if (shares.strong() > Dilution.oneToParts(draw)) {
-            return "A lance that draws one part to " + Figures.text(draw) + " of water brings at most "
-                    + Figures.text(100 * Dilution.oneToParts(draw)) + " % to the panel, too little: use a sprayer.";
+            return Texts.ENGLISH.say("mix.lance-too-weak", "draw", draw, "percent", 100 * Dilution.oneToParts(draw));
         }
-        Dilution.Mix weak = Dilution.lance(bottle, draw, shares.weak());
-        Dilution.Mix strong = Dilution.lance(bottle, draw, shares.strong());
-        String from = Figures.text(round(weak.concentrateMl()));
-        String to = Figures.text(round(strong.concentrateMl()));
-        String panel = drawParts.isEmpty() ? ""
-                : " The panel gets " + Figures.text(100 * shares.weak()) + (shares.weak() == shares.strong() ? ""
-                : " to " + Figures.text(100 * shares.strong())) + " %.";
-        String reading = RATIO.matcher(agent.dilution()).find() ? " 1:n is one part to n of water." : "";
-        String note = isByMass(agent) ? " Grams of the pure thing; of a solution as much more as it is weaker." : "";
-        return "For " + Figures.text(bottle) + " ml: " + (from.equals(to) ? to : from + " to " + to)
-                + (isByMass(agent) ? " g" : " ml") + ", water to the mark." + panel + reading + note;
+        List<String> sentences = new ArrayList<>();
+        sentences.add(Texts.ENGLISH.say(isByMass(agent) ? "mix.grams" : "mix.millilitres", "bottle", bottle, "amount", span(
+                round(Dilution.lance(bottle, draw, shares.weak()).concentrateMl()),
+                round(Dilution.lance(bottle, draw, shares.strong()).concentrateMl()))));
+        if (drawParts.isPresent()) {
+            sentences.add(Texts.ENGLISH.say("mix.panel-gets", "percent", span(100 * shares.weak(), 100 * shares.strong())));
+        }
+        if (RATIO.matcher(agent.dilution()).find()) {
+            sentences.add(Texts.ENGLISH.say("mix.ratio"));
+        }
+        if (isByMass(agent)) {
+            sentences.add(Texts.ENGLISH.say("mix.pure"));
+        }
+        return String.join(" ", sentences);
+    }
+
+    private static String span(double from, double to) {
+        String first = Figures.text(from);
+        String last = Figures.text(to);
+        return first.equals(last) ? last : Texts.ENGLISH.say("span", "from", first, "to", last);
     }
 
     /** A percentage of something named is one by mass. */

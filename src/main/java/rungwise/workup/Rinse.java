@@ -2,8 +2,8 @@ package rungwise.workup;
 
 import java.util.List;
 import java.util.Optional;
-import rungwise.knowledge.Figures;
 import rungwise.rules.Because;
+import rungwise.text.Texts;
 
 /**
  * How much rinsing is enough.
@@ -18,8 +18,7 @@ public record Rinse(Optional<Integer> times, Optional<Double> litresPerM2, Optio
                     String basis, List<Because> because) {
     /** As a line for a person. */
     public String words() {
-        return times.isPresent() ? "rinse " + times.get() + " times, " + Figures.text(litresPerM2.orElse(0.0))
-                + " l/m² in all, which leaves pH " + Figures.text(leavesAcidity.orElse(0.0))
-                : "rinse " + Figures.text(minutes) + " min";
+        return times.isPresent() ? Texts.ENGLISH.say("rinse.passes", "times", times.get(), "litres", litresPerM2.orElse(0.0),
+                "acidity", leavesAcidity.orElse(0.0)) : Texts.ENGLISH.say("rinse.minutes", "minutes", minutes);
     }
 }

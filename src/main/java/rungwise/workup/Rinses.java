@@ -8,13 +8,15 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.concurrent.ConcurrentHashMap;
 import rungwise.knowledge.Agent;
-import rungwise.knowledge.Figures;
+import rungwise.knowledge.AssumptionId;
+import rungwise.knowledge.DecisionId;
 import rungwise.knowledge.KnowledgeBase;
 import rungwise.question.Question;
 import rungwise.rules.Because;
 import rungwise.rules.Reason;
 import rungwise.science.Acidity;
 import rungwise.science.Hardness;
+import rungwise.text.Figure;
 
 /**
  * How much rinsing is enough after an agent: until the film that clings is as neutral as the water itself and hardly any of
@@ -22,33 +24,26 @@ import rungwise.science.Hardness;
  */
 public final class Rinses {
     private static final double CLINGS = Acidity.CLINGS_L_M2;
-    /** Water of one pass over an upright panel; litres a square metre, common practice. */
-    private static final double ONE_PASS = 2;
-    /** Soft water neutralises little: what is reckoned with until the alkalinity is told, mg/l as lime. */
-    private static final double SOFT_MG_L = 25;
-    /** Hardly any water holds less; a water that buffers nothing has no pH of its own to come near to. */
-    private static final double LEAST_MG_L = 1;
-    private static final double TAP_ACIDITY = 7.5;
-    /** As near to the water's own pH as paper shows. */
-    private static final double WITHIN = 0.5;
-    /** What may stay of the agent. */
-    private static final double MOST_LEFT = 1e-3;
-    private static final int MOST_PASSES = 10;
 
     private final KnowledgeBase base;
     private final Acidity.TapWater tap;
-    private final String water;
+    private final Figure water;
+    private final double passLitres;
+    private final int mostPasses;
     private final Map<String, Optional<Rinse>> byAgent = new ConcurrentHashMap<>();
 
-    /** With a water of which nothing was told. */
+    /** With a water of which nothing was told: soft, as that neutralises little. */
     public Rinses(KnowledgeBase base) {
-        this(base, SOFT_MG_L, "soft tap water");
+        this(base, base.assumptions().value(AssumptionId.TAP_ALKALINITY), "waterUntold");
     }
 
     private Rinses(KnowledgeBase base, double alkalinityMgL, String water) {
         this.base = base;
-        this.tap = new Acidity.TapWater(Hardness.alkalinityM(Math.max(LEAST_MG_L, alkalinityMgL)), TAP_ACIDITY);
-        this.water = water;
+        double atLeast = Math.max(base.assumptions().value(AssumptionId.LEAST_ALKALINITY), alkalinityMgL);
+        this.tap = new Acidity.TapWater(Hardness.alkalinityM(atLeast), base.assumptions().value(AssumptionId.TAP_ACIDITY));
+        this.water = Figure.of(water, alkalinityMgL, "mg/l");
+        this.passLitres = base.assumptions().value(AssumptionId.PASS_OF_WATER);
+        this.mostPasses = (int) base.decisions().value(DecisionId.MOST_PASSES);
     }
 
     /**
@@ -59,11 +54,10 @@ public final class Rinses {
         OptionalDouble alkalinity = told.map(Question.Water::alkalinityMgL).orElseGet(OptionalDouble::empty);
         OptionalDouble hardness = told.map(Question.Water::hardnessMgL).orElseGet(OptionalDouble::empty);
         if (alkalinity.isPresent()) {
-            return new Rinses(base, alkalinity.getAsDouble(), "tap water of alkalinity "
-                    + Figures.text(alkalinity.getAsDouble()) + " mg/l");
+            return new Rinses(base, alkalinity.getAsDouble(), "waterAlkalinity");
         }
-        return hardness.isEmpty() || hardness.getAsDouble() >= SOFT_MG_L ? this : new Rinses(base, hardness.getAsDouble(),
-                "tap water of hardness " + Figures.text(hardness.getAsDouble()) + " mg/l, its alkalinity not told and taken as no more,");
+        boolean soft = hardness.isPresent() && hardness.getAsDouble() < base.assumptions().value(AssumptionId.TAP_ALKALINITY);
+        return soft ? new Rinses(base, hardness.getAsDouble(), "waterOfHardness") : this;
     }
 
     /** Empty where the agent leaves nothing behind. */
@@ -80,33 +74,39 @@ public final class Rinses {
     private Optional<Rinse> of(Agent agent) {
         Optional<List<Acidity.Solute>> solutes = Dissolved.solutes(agent, base).filter(all -> !all.isEmpty());
         Optional<Rinse> computed = solutes.flatMap(all -> computed(agent, all));
-        return computed.or(() -> stated(agent, solutes.isPresent() ? agent.name() + " takes more than " + MOST_PASSES + " passes"
-                : "what is dissolved in " + agent.name() + " is not stated"));
+        return computed.or(() -> stated(agent, solutes.isPresent() ? Figure.of("passesMoreThan", mostPasses)
+                : Figure.of("dissolvedNotStated", agent.name())));
     }
 
-    private Optional<Rinse> stated(Agent agent, String why) {
+    private Optional<Rinse> stated(Agent agent, Figure why) {
         return agent.residueRinse() <= 0 ? Optional.empty() : Optional.of(new Rinse(Optional.empty(), Optional.empty(),
-                Optional.empty(), agent.residueRinse(), "table", List.of(Because.of(Reason.decision(base.decisions().of("rinsed-as-stated")), why + "; " + Figures.text(agent.residueRinse()) + " min"))));
+                Optional.empty(), agent.residueRinse(), "table", List.of(Because.of(reason(DecisionId.RINSED_AS_STATED),
+                List.of(why, Figure.of("rinsedFor", agent.residueRinse(), "min"))))));
     }
 
     private Optional<Rinse> computed(Agent agent, List<Acidity.Solute> solutes) {
-        int neutral = Acidity.rinsesEnough(solutes, CLINGS, ONE_PASS, tap, WITHIN, MOST_PASSES);
-        if (neutral > MOST_PASSES) {
+        double within = base.decisions().value(DecisionId.RINSED_UNTIL_NEUTRAL);
+        int neutral = Acidity.rinsesEnough(solutes, CLINGS, passLitres, tap, within, mostPasses);
+        if (neutral > mostPasses) {
             return Optional.empty();
         }
         int thin = 0;
-        while (Acidity.left(CLINGS, ONE_PASS, thin) > MOST_LEFT) {
+        while (Acidity.left(CLINGS, passLitres, thin) > base.decisions().value(DecisionId.HARDLY_ANY_LEFT)) {
             thin++;
         }
         int times = Math.max(neutral, thin);
-        double before = Acidity.acidity(solutes);
-        double one = Acidity.afterRinses(solutes, CLINGS, ONE_PASS, times - 1, tap);
-        double leaves = round(Acidity.afterRinses(solutes, CLINGS, ONE_PASS, times, tap));
-        return Optional.of(new Rinse(Optional.of(times), Optional.of(times * ONE_PASS), Optional.of(leaves),
-                agent.residueRinse(), "computed", List.of(Because.of(Reason.decision(base.decisions().of("rinsed-until-neutral")), agent.name() + ", pH " + Figures.text(round(before)) + " as used; " + times + " passes of "
-                        + Figures.text(ONE_PASS) + " l a square metre leave pH " + Figures.text(leaves) + ", one pass less "
-                        + Figures.text(round(one)) + "; one part in "
-                        + Math.round(1 / Acidity.left(CLINGS, ONE_PASS, times)) + " stays; " + water + " of pH " + Figures.text(TAP_ACIDITY)))));
+        double leaves = round(Acidity.afterRinses(solutes, CLINGS, passLitres, times, tap));
+        List<Figure> figures = List.of(Figure.of("agent", agent.name()), Figure.of("asUsed", round(Acidity.acidity(solutes))),
+                Figure.of("passes", times), Figure.of("pass", passLitres, "l/m²"), Figure.of("leavesAcidity", leaves),
+                Figure.of("onePassLess", round(Acidity.afterRinses(solutes, CLINGS, passLitres, times - 1, tap))),
+                Figure.of("staysOneIn", Math.round(1 / Acidity.left(CLINGS, passLitres, times))), water,
+                Figure.of("waterAcidity", tap.acidity()));
+        return Optional.of(new Rinse(Optional.of(times), Optional.of(times * passLitres), Optional.of(leaves), agent.residueRinse(),
+                "computed", List.of(Because.of(reason(DecisionId.RINSED_UNTIL_NEUTRAL), figures))));
+    }
+
+    private Reason reason(DecisionId id) {
+        return Reason.decision(base.decisions().of(id));
     }
 
     private static double round(double acidity) {

@@ -14,6 +14,10 @@ import java.util.stream.Collectors;
 import rungwise.knowledge.Agent;
 import rungwise.knowledge.AirHazard;
 import rungwise.knowledge.AirLimit;
+import rungwise.knowledge.AssumptionId;
+import rungwise.knowledge.Assumptions;
+import rungwise.knowledge.DecisionId;
+import rungwise.knowledge.Decisions;
 import rungwise.knowledge.Exposure;
 import rungwise.knowledge.KnowledgeBase;
 import rungwise.knowledge.Method;
@@ -31,6 +35,7 @@ import rungwise.science.BayAir;
 import rungwise.science.Breathing;
 import rungwise.science.Evaporation;
 import rungwise.science.WetTime;
+import rungwise.text.Texts;
 
 /**
  * Works out what each solvent method would put into the air of a bay, substance by substance. What is not known errs to
@@ -38,42 +43,58 @@ import rungwise.science.WetTime;
  * kind of solvent counts as the strictest of its kind.
  */
 public final class Vapours {
-    /** A bay without designed airflow mixes badly (ACGIH: 1/3 to 1/10 of the air counts; the milder third). */
-    private static final double MIXING = 0.3;
-    /** Half ball of a metre around the hands, m². */
-    private static final double ZONE_M2 = 2 * Math.PI;
-    /** Air indoors drifts through it at some 0.06 m/s. */
-    private static final double DRIFT_MS = 0.06;
-    private static final double SHIFT_MINUTES = 480;
-    /** The shortest time over which a limit is averaged. What is quicker is spread over it, as work is seldom done once. */
-    private static final double AVERAGING_MINUTES = 15;
-    /** An open gate or a good fan. */
-    private static final double OPEN_CHANGES = 10;
-    /** What a damp cloth brings to a spot and what wets a square metre; common practice. */
-    private static final double SPOT_ML = 2;
-    private static final double SQUARE_METRE_ML = 50;
-    /** Of the air, which only holds water back. */
-    private static final double HUMIDITY = 0.5;
-
-    /** Air that moves past a wet panel indoors, m/s; the livelier end, as it brings more vapour. */
-    private static final double MOVING_MS = 0.3;
     private static final double SECONDS = 60;
+    /** Percent of air that is all vapour: what burns only above that never does. */
     private static final double NEVER_BURNS = 100;
-    /** Warm, where nobody gave a temperature. */
-    private static final double WARM_C = 25;
 
     private final KnowledgeBase base;
     private final Volatiles volatiles;
     private final Gases gases;
     private final Question.Extent extent;
     private final double warmestC;
+    private final Extents extents;
+    private final Shop shop;
+
+    /**
+     * What counts for every bay, as nobody measures it.
+     *
+     * @param mixing           share of its air that counts as mixed in
+     * @param zoneM2           surface of half a ball around the hands
+     * @param driftMs          how air drifts through it
+     * @param movingMs         how air moves past a wet panel; the livelier end, as it brings more vapour
+     * @param averagingMinutes over which what is quicker is spread
+     */
+    private record Shop(double mixing, double zoneM2, double driftMs, double movingMs, double humidity, double averagingMinutes,
+                        double shiftMinutes, double openChanges, double mostChanges, double spotMl, double squareMetreMl,
+                        double quickestMinutes) {
+        static Shop of(Assumptions known, Decisions decisions) {
+            double reach = known.value(AssumptionId.REACH_OF_HANDS);
+            return new Shop(known.value(AssumptionId.BAY_MIXING), 2 * Math.PI * reach * reach, known.value(AssumptionId.INDOOR_DRIFT),
+                    known.value(AssumptionId.STILL_AIR_MOST), known.value(AssumptionId.AIR_HUMIDITY),
+                    known.value(AssumptionId.AVERAGING_TIME), known.value(AssumptionId.WHOLE_SHIFT),
+                    known.value(AssumptionId.OPEN_GATE), decisions.value(DecisionId.FAN_AIRS_AT_MOST),
+                    known.value(AssumptionId.ML_PER_SPOT), known.value(AssumptionId.ML_PER_SQUARE_METRE),
+                    known.value(AssumptionId.QUICKEST_PACE));
+        }
+
+        BayAir.Room room(Bay bay, double gMin) {
+            return new BayAir.Room(bay.volumeM3(), bay.airChangesPerHour(), mixing, gMin);
+        }
+
+        /** What the air near the hands holds beyond that of the room, mg/m³. */
+        double near(double gMin) {
+            return BayAir.nearFieldMgM3(gMin, zoneM2, driftMs);
+        }
+    }
 
     private Vapours(KnowledgeBase base, Worked worked, Question question, Panel panel) {
         this.base = base;
         this.volatiles = worked.volatiles();
         this.gases = worked.gases();
         this.extent = question.extent();
-        double air = question.setting().airC().orElse(WARM_C);
+        this.extents = Extents.of(base.assumptions());
+        this.shop = Shop.of(base.assumptions(), base.decisions());
+        double air = question.setting().airC().orElseGet(() -> base.assumptions().value(AssumptionId.VAPOUR_TEMPERATURE));
         this.warmestC = panel.measured() ? Math.max(air, panel.celsius()) : air;
     }
 
@@ -132,26 +153,26 @@ public final class Vapours {
         double needed = 0;
         for (Part part : parts) {
             // each part may take its own share of the limit of the whole
-            double allowed = BayAir.mgM3(part.limitPpm() * part.share() / share, part.molarMass()) - near(part.gMin());
-            needed = Math.max(needed, BayAir.airChangesNeeded(room(bay, part.gMin()), allowed,
-                    Math.max(minutes, AVERAGING_MINUTES)));
+            double allowed = BayAir.mgM3(part.limitPpm() * part.share() / share, part.molarMass()) - shop.near(part.gMin());
+            needed = Math.max(needed, BayAir.airChangesNeeded(shop.room(bay, part.gMin()), allowed,
+                    Math.max(minutes, shop.averagingMinutes())));
         }
         boolean dangerous = parts.stream().anyMatch(p -> p.peakPpm() >= p.dangerousPpm());
         double burns = parts.stream().mapToDouble(p -> BayAir.shareOfFlammable(p.peakPpm(), p.lowerFlammablePercent())).sum();
-        boolean possible = needed <= base.decisions().value("fan-airs-at-most");
+        boolean possible = needed <= shop.mostChanges();
         Bay aired = new Bay(bay.volumeM3(), Math.max(bay.airChangesPerHour(),
-                Math.max(OPEN_CHANGES, possible ? Math.ceil(needed) : 0)));
+                Math.max(shop.openChanges(), possible ? Math.ceil(needed) : 0)));
         return Optional.of(new Airing(method.id(), bay, parts.stream().map(Part::breathed)
                 .sorted(Comparator.comparingDouble((Breathed b) -> -b.share()).thenComparing(Breathed::name)).toList(),
                 !standIns, share, burns, dangerous, needed, aired.airChangesPerHour(),
-                room(aired, parts.get(0).gMin()).minutesToNinetyFivePercent(), isExtentKnown(),
+                shop.room(aired, parts.get(0).gMin()).minutesToNinetyFivePercent(), isExtentKnown(),
                 respirator(share, dangerous, hazards(parts)), hazards(parts)));
     }
 
     /** What a cartridge must be made for: all that comes near its limit, and whatever comes nearest. */
     private Set<AirHazard> hazards(List<Part> parts) {
         double most = parts.stream().mapToDouble(Part::share).max().orElse(0);
-        return parts.stream().filter(p -> p.share() >= Math.min(base.decisions().value("worth-airing"), most)).map(Part::hazard)
+        return parts.stream().filter(p -> p.share() >= Math.min(base.decisions().value(DecisionId.WORTH_AIRING), most)).map(Part::hazard)
                 .collect(Collectors.toCollection(TreeSet::new));
     }
 
@@ -162,11 +183,11 @@ public final class Vapours {
      */
     private List<Part> overWater(Agent agent, Method method, Bay bay, double minutes) {
         List<Part> parts = new ArrayList<>();
-        double ml = millilitres(method, SPOT_ML, SQUARE_METRE_ML);
-        double seconds = Math.max(method.dwell().to(), AVERAGING_MINUTES) * SECONDS;
+        double ml = millilitres(method, shop.spotMl(), shop.squareMetreMl());
+        double seconds = Math.max(method.dwell().to(), shop.averagingMinutes()) * SECONDS;
         for (Gases.Gas gas : gases.of(agent)) {
             double molarMass = gas.what().molarMass().orElseThrow();
-            double share = gas.law().leaves(molarMass, gas.molar(), SQUARE_METRE_ML * gas.percent() / 100, warmestC, MOVING_MS, seconds);
+            double share = gas.law().leaves(molarMass, gas.molar(), shop.squareMetreMl() * gas.percent() / 100, warmestC, shop.movingMs(), seconds);
             OptionalDouble shift = gas.what().lowestPpm(AirLimit.Over.SHIFT);
             Part part = part(gas.what().name(), gas.what().hazard(), molarMass, ml * gas.percent() / 100 * share,
                     shift.orElseGet(() -> Fumes.limit(gas.what()).orElseThrow()), dangerous(gas.what()), NEVER_BURNS, bay, minutes);
@@ -183,10 +204,10 @@ public final class Vapours {
     /** Each substance by its own vapour pressure, limits and share; what nobody published of it by its kind. */
     private List<Part> bySubstance(Agent agent, Method method, Bay bay, double minutes) {
         List<Volatiles.Piece> pieces = volatiles.of(agent);
-        double ml = millilitres(method, SPOT_ML, SQUARE_METRE_ML);
+        double ml = millilitres(method, shop.spotMl(), shop.squareMetreMl());
         double[] left = volatiles.reference().map(r -> WetTime.left(pieces.stream().map(Volatiles.Piece::part).toList(),
-                new Evaporation.Air(warmestC, MOVING_MS, HUMIDITY), r,
-                Math.max(minutes, AVERAGING_MINUTES) * SECONDS / SQUARE_METRE_ML)).orElseGet(() -> new double[pieces.size()]);
+                new Evaporation.Air(warmestC, shop.movingMs(), shop.humidity()), r,
+                Math.max(minutes, shop.averagingMinutes()) * SECONDS / shop.squareMetreMl())).orElseGet(() -> new double[pieces.size()]);
         Map<String, Double> grams = new LinkedHashMap<>();
         for (int i = 0; i < pieces.size(); i++) {
             WetTime.Part part = pieces.get(i).part();
@@ -203,7 +224,7 @@ public final class Vapours {
                 continue;
             }
             if (paced != null) {
-                parts.add(part(substance.name() + (substance.exposureLimitPpm().isPresent() ? "" : " by the limit of its kind"),
+                parts.add(part(substance.exposureLimitPpm().isPresent() ? substance.name() : Texts.ENGLISH.say("air.by-its-kind", "substance", substance.name()),
                         AirHazard.VAPOUR, substance.molarMassGrams(), paced, limit,
                         substance.idlhPpm().orElseGet(() -> kind.map(Vapours::dangerous).orElse(Double.POSITIVE_INFINITY)),
                         substance.lowerFlammablePercent().orElseGet(() -> kind.flatMap(Exposure::vapour)
@@ -237,13 +258,13 @@ public final class Vapours {
                 vapour.lowerFlammablePercent(), bay, minutes);
     }
 
-    private static Part part(String name, AirHazard hazard, double molarMass, double paced, double limit, double dangerous, double burns,
+    private Part part(String name, AirHazard hazard, double molarMass, double paced, double limit, double dangerous, double burns,
                              Bay bay, double minutes) {
-        double over = Math.max(minutes, AVERAGING_MINUTES);
+        double over = Math.max(minutes, shop.averagingMinutes());
         double spread = paced * minutes / over;
         return new Part(name, hazard, molarMass, spread,
-                BayAir.ppm(room(bay, spread).mgM3After(over) + near(spread), molarMass),
-                BayAir.ppm(room(bay, paced).mgM3After(minutes) + near(paced), molarMass), limit, dangerous, burns);
+                BayAir.ppm(shop.room(bay, spread).mgM3After(over) + shop.near(spread), molarMass),
+                BayAir.ppm(shop.room(bay, paced).mgM3After(minutes) + shop.near(paced), molarMass), limit, dangerous, burns);
     }
 
     private static double limit(Exposure what) {
@@ -256,9 +277,9 @@ public final class Vapours {
 
     /** What is laid on in a minute of work: its pace sets the rate, the extent only how long it lasts. */
     private double millilitres(Method method, double perSpot, double perSquareMetre) {
-        double spot = perSpot / Math.max(method.minutes().perSpot(), 0.5);
+        double spot = perSpot / Math.max(method.minutes().perSpot(), shop.quickestMinutes());
         double area = method.minutes().squareMetre().isEmpty() ? spot
-                : perSquareMetre / Math.max(method.minutes().squareMetre().getAsDouble(), 0.5);
+                : perSquareMetre / Math.max(method.minutes().squareMetre().getAsDouble(), shop.quickestMinutes());
         return extent.areaM2().isPresent() ? area : extent.spots().isPresent() ? spot : Math.max(spot, area);
     }
 
@@ -268,18 +289,10 @@ public final class Vapours {
 
     private double minutes(Method method) {
         if (!isExtentKnown()) {
-            return SHIFT_MINUTES;
+            return shop.shiftMinutes();
         }
-        double work = Extents.workMinutes(method, extent);
-        return Math.min(SHIFT_MINUTES, work);
-    }
-
-    private static BayAir.Room room(Bay bay, double gMin) {
-        return new BayAir.Room(bay.volumeM3(), bay.airChangesPerHour(), MIXING, gMin);
-    }
-
-    private static double near(double gMin) {
-        return BayAir.nearFieldMgM3(gMin, ZONE_M2, DRIFT_MS);
+        double work = extents.workMinutes(method, extent);
+        return Math.min(shop.shiftMinutes(), work);
     }
 
     /** The least that is enough; none where it is dangerous at once. */

@@ -6,11 +6,13 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import rungwise.knowledge.Agent;
+import rungwise.knowledge.AssumptionId;
+import rungwise.knowledge.DecisionId;
 import rungwise.knowledge.Dwell;
-import rungwise.knowledge.Figures;
 import rungwise.knowledge.KnowledgeBase;
 import rungwise.knowledge.Layer;
 import rungwise.knowledge.Method;
+import rungwise.knowledge.Range;
 import rungwise.question.Question;
 import rungwise.rules.Because;
 import rungwise.rules.Concluded;
@@ -22,22 +24,11 @@ import rungwise.science.Antoine;
 import rungwise.science.Evaporation;
 import rungwise.science.Solubility;
 import rungwise.science.WetTime;
-import rungwise.text.Texts;
+import rungwise.text.Figure;
 
 /** How long an agent stays wet on this panel in this air, and how much may be wetted at once. */
 public final class Wetness {
-    /** Air never stands quite still over a panel somebody works on; m/s. */
-    private static final double STILL_FROM_MS = 0.15;
-    private static final double STILL_TO_MS = 0.3;
-    private static final double GUSTS = 1.5;
-    private static final double HUMIDITY = 0.5;
-    private static final double HUMIDITY_WITHIN = 0.15;
-    /** Distance below the upper edge of a patch: of one spot, and of a hand's breadth. */
-    private static final double NEAR_EDGE_M = 0.01;
-    private static final double FAR_FROM_EDGE_M = 0.1;
     private static final double PER_MINUTE = 60;
-    /** A hand's breadth. */
-    private static final double SMALLEST_M2 = 0.01;
 
     private final KnowledgeBase base;
     private final Question question;
@@ -62,7 +53,7 @@ public final class Wetness {
         if (!knowsWarmth || agent.composition().isEmpty() || volatiles.reference().isEmpty()) {
             return dwell.to() <= 0 ? Optional.empty() : Optional.of(byTable(method, dwell, agent, knowsWarmth));
         }
-        Layer layer = agent.layer().orElse(Layer.THIN_LIQUID);
+        Layer layer = agent.layer().orElseGet(this::thinLiquid);
         double from = seconds(agent, layer, true);
         double to = Math.max(from, seconds(agent, layer, false));
         return Optional.of(new Wet(Math.floor(from), Math.ceil(to), "computed",
@@ -81,18 +72,38 @@ public final class Wetness {
         return new Dwell(from, to, to == 0 ? 0 : (from + to) / 2);
     }
 
+    private double assumed(AssumptionId id) {
+        return base.assumptions().value(id);
+    }
+
+    /** From a cloth or a sprayer, for an agent of which nobody says how it lies. */
+    private Layer thinLiquid() {
+        return new Layer(new Range(assumed(AssumptionId.THIN_LIQUID_LEAST), assumed(AssumptionId.THIN_LIQUID_MOST)), 0,
+                assumed(AssumptionId.THIN_LIQUID_VISCOSITY));
+    }
+
+    /** Share of water in the air where it was told, or between which shares it is taken to be. */
+    private Range humidity() {
+        if (question.setting().humidity().isPresent()) {
+            return new Range(question.setting().humidity().getAsDouble(), question.setting().humidity().getAsDouble());
+        }
+        double middle = assumed(AssumptionId.AIR_HUMIDITY);
+        double within = assumed(AssumptionId.HUMIDITY_WITHIN);
+        return new Range(middle - within, middle + within);
+    }
+
     private Wet byTable(Method method, Dwell dwell, Agent agent, boolean knowsWarmth) {
-        return new Wet(dwell.from() * PER_MINUTE, dwell.to() * PER_MINUTE, "table",
-                atOnce(method, dwell.to() * PER_MINUTE, dwell), List.of(Because.of(Reason.decision(base.decisions().of("kept-wet")), knowsWarmth ? "what " + agent.name() + " is made of is not known"
-                        : "neither panel nor air temperature given")));
+        return new Wet(dwell.from() * PER_MINUTE, dwell.to() * PER_MINUTE, "table", atOnce(method, dwell.to() * PER_MINUTE, dwell),
+                List.of(Because.of(Reason.decision(base.decisions().of(DecisionId.KEPT_WET)), List.of(
+                        Figure.of(knowsWarmth ? "makeUpNotKnown" : "noTemperature", agent.name())))));
     }
 
     private double seconds(Agent agent, Layer layer, boolean dry) {
         double panelC = panel.celsius();
         double wind = panel.windMs();
-        double moving = dry ? Math.max(STILL_TO_MS, wind * GUSTS) : Math.max(STILL_FROM_MS, wind);
-        double humid = question.setting().humidity().orElse(HUMIDITY);
-        humid += question.setting().humidity().isPresent() ? 0 : dry ? -HUMIDITY_WITHIN : HUMIDITY_WITHIN;
+        double moving = dry ? Math.max(assumed(AssumptionId.STILL_AIR_MOST), wind * assumed(AssumptionId.GUSTS))
+                : Math.max(assumed(AssumptionId.STILL_AIR_LEAST), wind);
+        double humid = dry ? humidity().from() : humidity().to();
         Antoine water = volatiles.water().vapour();
         double airC = question.setting().airC().orElse(panelC);
         double overFilm = Math.min(1, humid * water.kpa(airC) / water.kpa(panelC));
@@ -113,14 +124,15 @@ public final class Wetness {
         double pace = WetTime.secondsPerMicron(parts, stays, new Evaporation.Air(panelC, moving, overFilm),
                 volatiles.reference().orElseThrow());
         return WetTime.seconds(dry ? layer.appliedMicrons().from() : layer.appliedMicrons().to(), layer.yieldPascals(),
-                layer.millipascalSeconds(), grams / volatilePercent, dry ? NEAR_EDGE_M : FAR_FROM_EDGE_M, pace);
+                layer.millipascalSeconds(), grams / volatilePercent,
+                assumed(dry ? AssumptionId.UPPER_EDGE_NEAR : AssumptionId.UPPER_EDGE_FAR), pace);
     }
 
     /**
      * What may be wetted at once, so that the last is wiped before the first is dry or has stayed longer than it may.
      * It goes by the shorter time; one spot is always possible.
      */
-    private static AtOnce atOnce(Method method, double seconds, Dwell dwell) {
+    private AtOnce atOnce(Method method, double seconds, Dwell dwell) {
         double until = dwell.to() > 0 ? Math.min(seconds, dwell.to() * PER_MINUTE) : seconds;
         if (until >= WetTime.FOR_GOOD_SECONDS) {
             return new AtOnce(Optional.empty(), Optional.empty());
@@ -129,7 +141,7 @@ public final class Wetness {
         Optional<Integer> spots = positive(method.minutes().spot()).map(minutes ->
                 (int) Math.max(1, Math.floor(WetTime.batch(until, wait, minutes * PER_MINUTE))));
         Optional<Double> area = positive(method.minutes().squareMetre()).map(minutes ->
-                Math.max(SMALLEST_M2, Math.floor(100 * WetTime.batch(until, wait, minutes * PER_MINUTE)) / 100));
+                Math.max(assumed(AssumptionId.SMALLEST_PATCH), Math.floor(100 * WetTime.batch(until, wait, minutes * PER_MINUTE)) / 100));
         return new AtOnce(spots, area);
     }
 
@@ -138,19 +150,23 @@ public final class Wetness {
     }
 
     private Because because(Agent agent, Layer layer, double from, double to, Dwell dwell) {
-        List<String> facts = new ArrayList<>();
-        facts.add(Texts.ENGLISH.of(panel.figures()) + ", wind " + Figures.text(panel.windMs()) + " m/s"
-                + (question.setting().humidity().isPresent() ? ", humidity "
-                + Figures.text(question.setting().humidity().getAsDouble() * 100) + " %"
-                : ", humidity taken as 35 to 65 %"));
-        facts.add("laid on " + layer.appliedMicrons() + " µm thick; "
-                + (from >= WetTime.FOR_GOOD_SECONDS ? "it does not dry until it is washed off"
-                : "dry or spent after " + Figures.text(Math.floor(from)) + " to "
-                + (to >= WetTime.FOR_GOOD_SECONDS ? "days" : Figures.text(Math.ceil(to)) + " s")));
+        List<Figure> figures = new ArrayList<>();
+        figures.add(Figure.of(panel.measured() ? "panel" : "panelWorkedOut", Math.round(panel.celsius()), "°C"));
+        figures.add(Figure.of("wind", panel.windMs(), "m/s"));
+        Range humid = new Range(Math.round(100 * humidity().from()), Math.round(100 * humidity().to()));
+        figures.add(Figure.of(question.setting().humidity().isPresent() ? "humidity" : "humidityTaken", humid, "%"));
+        figures.add(Figure.of("laidOn", layer.appliedMicrons(), "µm"));
+        if (from >= WetTime.FOR_GOOD_SECONDS) {
+            figures.add(Figure.of("staysWet", agent.name()));
+        } else if (to >= WetTime.FOR_GOOD_SECONDS) {
+            figures.add(Figure.of("driesAtSoonest", Math.floor(from), "s"));
+        } else {
+            figures.add(Figure.of("driesAfter", new Range(Math.floor(from), Math.ceil(to)), "s"));
+        }
         if (from < dwell.from() * PER_MINUTE) {
-            facts.add("it may dry before its dwell of " + Figures.text(dwell.from()) + " min is over: wet it again");
+            figures.add(Figure.of("driesWithinDwell", dwell.from(), "min"));
         }
         boolean gel = layer.yieldPascals() > 0;
-        return Because.of(Reason.decision(base.decisions().of(gel ? "gel-outlasts" : "liquid-dries-first")), String.join("; ", facts));
+        return Because.of(Reason.decision(base.decisions().of(gel ? DecisionId.GEL_OUTLASTS : DecisionId.LIQUID_DRIES_FIRST)), figures);
     }
 }

@@ -23,8 +23,8 @@ import org.junit.jupiter.api.io.TempDir;
 import rungwise.Base;
 import rungwise.cli.Main;
 import rungwise.knowledge.KnowledgeBase;
-import rungwise.ladder.Opened;
 import rungwise.lint.CheckPage;
+import rungwise.start.Opened;
 
 class BookTest {
     private static final Pattern HREF = Pattern.compile("href=\"([^\"]*)\"");
@@ -84,6 +84,9 @@ class BookTest {
         base.methods().keySet().forEach(id -> wanted.add("methods/" + id + ".html"));
         base.agents().keySet().forEach(id -> wanted.add("agents/" + id + ".html"));
         Base.advisor().rules().rules().keySet().forEach(id -> wanted.add("rules/" + id + ".html"));
+        base.mechanisms().keySet().forEach(id -> wanted.add("mechanisms/" + id + ".html"));
+        base.decisions().byId().keySet().forEach(id -> wanted.add("decisions/" + id + ".html"));
+        base.assumptions().byId().keySet().forEach(id -> wanted.add("assumptions/" + id + ".html"));
         CheckPage.all().keySet().forEach(id -> wanted.add("checks/" + id + ".html"));
         assertThat(pages().keySet()).containsExactlyInAnyOrderElementsOf(wanted);
         Set<String> named = HREF.matcher(TEXTS.get("index.html")).results().map(m -> m.group(1))
@@ -130,6 +133,40 @@ class BookTest {
         assertThat(rules.stream().filter(t -> t.contains("no case fires it"))).isNotEmpty();
         assertThat(rules).noneMatch(t -> t.contains("Nobody knows this surface"));
         assertThat(texts.get("rules/fluoride-never.html")).as("fluoride is barred on every surface").contains("Tar &amp; resin");
+    }
+
+    @Test
+    void a_figure_says_how_much_it_is_why_and_where_it_counts() {
+        assertThat(TEXTS.get("decisions/rare-outcome.html")).contains("0.005 chance", "weighs too little",
+                "what to look at next", "common practice");
+        assertThat(TEXTS.get("decisions/kept-wet.html")).as("a step has nothing to compare").doesNotContain("<dt>Value</dt>");
+        assertThat(TEXTS.get("assumptions/panel-colour.html")).contains("<dd>dark</dd>");
+        assertThat(TEXTS.get("assumptions/closed-bay-volume.html")).contains("<dd>60 m³</dd>", "what is breathed in a bay");
+    }
+
+    @Test
+    void a_way_of_working_says_what_it_does_and_who_works_by_it() {
+        assertThat(TEXTS.get("mechanisms/dissolve.html")).contains("The agent dissolves the deposit", "../methods/alc_gel.html");
+        assertThat(TEXTS.get("methods/alc_gel.html")).contains("../mechanisms/dissolve.html");
+        assertThat(pages().values()).noneMatch(t -> t.contains("{agent}") || t.contains("{deposit}") || t.contains("{tool}"));
+    }
+
+    @Test
+    void a_reason_links_to_the_page_of_its_kind() {
+        assertThat(pages().values().stream().filter(t -> t.contains("../decisions/"))).isNotEmpty();
+        assertThat(pages().values().stream().filter(t -> t.contains("../rules/"))).isNotEmpty();
+    }
+
+    /** What editors tell one another stands in the files alone. */
+    @Test
+    void no_page_shows_an_editors_note() {
+        KnowledgeBase base = Base.advisor().knowledge();
+        List<String> notes = java.util.stream.Stream.of(base.methods().values().stream().map(m -> m.note()),
+                base.exposures().values().stream().map(e -> e.note()), base.substances().values().stream().map(s -> s.note()),
+                base.solutes().values().stream().map(s -> s.note())).flatMap(s -> s).filter(n -> n.length() > 20).toList();
+        assertThat(notes).hasSizeGreaterThan(50);
+        String all = String.join("\n", pages().values());
+        assertThat(notes).allSatisfy(note -> assertThat(all).doesNotContain(j2html.utils.EscapeUtil.escape(note)));
     }
 
     @Test

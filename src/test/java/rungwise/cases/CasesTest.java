@@ -5,17 +5,30 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.concurrent.ConcurrentSkipListSet;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
 import rungwise.Base;
+import rungwise.answer.Advisor;
 import rungwise.cli.CaseFile;
 import rungwise.knowledge.KnowledgeBase;
-import rungwise.ladder.Advisor;
-import rungwise.ladder.Opened;
+import rungwise.rules.Advice;
+import rungwise.rules.Assume;
+import rungwise.rules.Caution;
+import rungwise.rules.Clash;
+import rungwise.rules.Concluded;
+import rungwise.rules.Conclusion;
+import rungwise.rules.Halt;
+import rungwise.rules.Step;
+import rungwise.start.Opened;
+import rungwise.text.Figure;
+import rungwise.text.Texts;
 import tools.jackson.databind.JsonNode;
 
 /** Every case written as data, and what the cases reach. */
@@ -59,7 +72,7 @@ class CasesTest {
 
     @Test
     void every_rule_fires_in_some_case() throws IOException {
-        Advisor fresh = Opened.from(java.util.Optional.empty(), java.util.Optional.empty()).orElseThrow();
+        Advisor fresh = new Advisor(Base.advisor().knowledge(), Base.advisor().rules().unfired());
         CaseFile file = new CaseFile(fresh);
         cases().forEach(file::differences);
         Set<String> never = new TreeSet<>(fresh.rules().rules().keySet());
@@ -67,5 +80,26 @@ class CasesTest {
         System.out.println("rule coverage: " + fresh.rules().fired().size() + " of "
                 + fresh.rules().rules().size() + " rules fired in " + cases().size() + " cases; never: " + never);
         assertThat(never).isEmpty();
+    }
+
+    /** A figure without a label would show its bare name; a sentence without its figure could not be said. */
+    @Test
+    void every_figure_that_a_rule_finds_has_a_label_and_every_sentence_its_figures() throws IOException {
+        Set<String> unsaid = new ConcurrentSkipListSet<>();
+        Advisor heard = new Advisor(Base.advisor().knowledge(), Base.advisor().rules().heardBy(said -> said.all().stream()
+                .map(Concluded::conclusion).forEach(one -> unsaid.addAll(unsaid(one)))));
+        CaseFile file = new CaseFile(heard);
+        cases().forEach(file::differences);
+        assertThat(unsaid).isEmpty();
+    }
+
+    private static Set<String> unsaid(Conclusion one) {
+        Set<String> unsaid = one.figures().stream().map(Figure::name).filter(name -> !Texts.ENGLISH.has("figure." + name))
+                .collect(Collectors.toCollection(TreeSet::new));
+        Optional<String> sentence = one instanceof Caution c ? Optional.of(c.text()) : one instanceof Clash c ? Optional.of(c.text())
+                : one instanceof Step s ? Optional.of(s.text()) : one instanceof Advice a ? Optional.of(a.text())
+                : one instanceof Assume a ? Optional.of(a.value()) : one instanceof Halt h ? Optional.of(h.text()) : Optional.empty();
+        sentence.filter(words -> words.contains("{")).ifPresent(unsaid::add);
+        return unsaid;
     }
 }

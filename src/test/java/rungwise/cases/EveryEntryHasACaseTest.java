@@ -13,6 +13,8 @@ import java.util.TreeSet;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import rungwise.Base;
+import rungwise.answer.Advisor;
+import rungwise.answer.Answer;
 import rungwise.diagnosis.Identification;
 import rungwise.diagnosis.Identifier;
 import rungwise.diagnosis.SpotReader;
@@ -21,8 +23,6 @@ import rungwise.knowledge.KnowledgeBase;
 import rungwise.knowledge.Mappers;
 import rungwise.knowledge.Method;
 import rungwise.knowledge.Observation;
-import rungwise.ladder.Advisor;
-import rungwise.ladder.Answer;
 import rungwise.question.BadQuestion;
 import rungwise.question.QuestionReader;
 import tools.jackson.databind.JsonNode;
@@ -165,7 +165,7 @@ class EveryEntryHasACaseTest {
         });
         steps(answer.before());
         steps(answer.after());
-        used.add(answer.wayOut().method());
+        answer.whoTakesOver().ifPresent(w -> used.add(w.method()));
         answer.next().method().ifPresent(used::add);
     }
 

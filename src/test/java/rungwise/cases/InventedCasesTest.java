@@ -14,12 +14,12 @@ import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
 import rungwise.Base;
+import rungwise.answer.Advisor;
 import rungwise.cli.CaseFile;
 import rungwise.knowledge.KnowledgeBase;
 import rungwise.knowledge.KnowledgeFiles;
 import rungwise.knowledge.KnowledgeLoader;
 import rungwise.knowledge.Mappers;
-import rungwise.ladder.Advisor;
 import tools.jackson.databind.JsonNode;
 
 /**

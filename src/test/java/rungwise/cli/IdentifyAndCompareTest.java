@@ -84,8 +84,8 @@ class IdentifyAndCompareTest {
         rungwise.knowledge.KnowledgeFiles.builtIn("knowledge").forEach((name, text) -> {
             try {
                 Files.createDirectories(other.resolve(name).getParent());
-                Files.writeString(other.resolve(name), name.equals("weights.yaml")
-                        ? text.replace("referral: 240", "referral: 20") : text);
+                Files.writeString(other.resolve(name), name.equals("decisions.yaml")
+                        ? text.replace("value: 240\n", "value: 20\n") : text);
             } catch (IOException e) {
                 throw new UncheckedIOException(e);
             }

@@ -10,11 +10,10 @@ import java.util.Set;
 import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
 import rungwise.Base;
+import rungwise.answer.Answer;
 import rungwise.knowledge.Mappers;
-import rungwise.ladder.Answer;
-import rungwise.ladder.Believed;
 import rungwise.ladder.ChanceTable;
-import rungwise.ladder.SpotAdvisor;
+import rungwise.ladder.Suspects;
 import rungwise.question.Question;
 import rungwise.question.QuestionReader;
 
@@ -25,7 +24,7 @@ class LadderOverBeliefTest {
     }
 
     private static Answer answer(String yaml, Map<String, Double> belief) {
-        return new SpotAdvisor(Base.advisor(), question(yaml), ChanceTable.PRIOR).answer(Believed.of(belief, question(yaml)));
+        return Base.advisor().answer(question(yaml), new Suspects(belief), false, ChanceTable.PRIOR);
     }
 
     private static final String PANEL = "{surface: clear_2k_sound, setting: {panelC: 20}, done: [washed, dried]}";
@@ -38,7 +37,7 @@ class LadderOverBeliefTest {
         assertThat(java.util.stream.Stream.concat(mixed.rungs().stream().map(Answer.Rung::method),
                 mixed.alternatives().stream().map(Answer.Alternative::method)).toList())
                 .containsAll(known.rungs().stream().filter(r -> r.chance().mean() >= 0.3 && r.severity()
-                        .filmMicrons() < 0.3 && r.gates().stream().noneMatch(g -> g.state().equals("open")
+                        .filmMicrons() < 0.3 && r.gates().stream().noneMatch(g -> g.state().equals(Answer.GateState.MISSING)
                         && Base.advisor().knowledge().gates().get(g.id()).needsAgreement()))
                         .map(Answer.Rung::method).toList());
         assertThat(mixed.next().method()).isEqualTo(known.next().method());
@@ -72,7 +71,8 @@ class LadderOverBeliefTest {
                         .noneMatch(r -> r.method().equals(method));
             }
         }
-        assertThat(tried).isGreaterThan(5);
+        // a suspect whose answer is first aid names no bars, so fewer pairs are left than there were
+        assertThat(tried).isGreaterThan(4);
         System.out.println("ladder over a belief: " + tried + " bars of a second suspect on rungs of the first");
     }
 
@@ -134,7 +134,7 @@ class LadderOverBeliefTest {
         System.out.printf(java.util.Locale.ROOT, "resin: %.2f before, %.2f after alkali did nothing and a swab turned "
                 + "amber%n", was, is);
         assertThat(is).isGreaterThan(was).isGreaterThan(0.85);
-        assertThat(identifier.ladder(question(after), ChanceTable.PRIOR).rungs()).anyMatch(r -> r.method().startsWith("alc_"))
+        assertThat(identifier.ladder(question(after), false, ChanceTable.PRIOR).rungs()).anyMatch(r -> r.method().startsWith("alc_"))
                 .noneMatch(r -> r.method().equals("alk_pre_mild"));
     }
 

@@ -8,11 +8,12 @@ import java.util.Map;
 import java.util.Random;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import rungwise.Base;
+import rungwise.answer.Answer;
 import rungwise.knowledge.KnowledgeBase;
 import rungwise.knowledge.Mappers;
-import rungwise.ladder.Answer;
 import rungwise.ladder.ChanceTable;
 import rungwise.question.Question;
 import rungwise.question.QuestionReader;
@@ -39,11 +40,19 @@ class LawFiveOverBeliefTest {
     }
 
     private static Answer ladder(Question question) {
-        return IDENTIFIER.ladder(question, ChanceTable.PRIOR);
+        return IDENTIFIER.ladder(question, false, ChanceTable.PRIOR);
     }
 
     private static List<String> ids(Answer answer) {
         return answer.rungs().stream().map(Answer.Rung::method).toList();
+    }
+
+    /** Its chance wherever it stands. */
+    private static double chance(Answer answer, String method) {
+        return Stream.of(answer.rungs().stream().filter(r -> r.method().equals(method)).map(r -> r.chance().mean()),
+                answer.alternatives().stream().filter(a -> a.method().equals(method)).map(a -> a.rung().chance().mean()),
+                answer.passedOver().stream().filter(p -> p.method().equals(method)).map(Answer.PassedOver::chance))
+                .flatMap(s -> s).findFirst().orElse(0.0);
     }
 
     private record Climb(int failures, int gentlerAgain, int rose, List<String> wrong) {
@@ -62,14 +71,13 @@ class LawFiveOverBeliefTest {
             List<String> signs = List.of(SIGNS.get(random.nextInt(SIGNS.size())), SIGNS.get(random.nextInt(SIGNS.size())));
             String surface = SURFACES.get(random.nextInt(SURFACES.size()));
             List<String> failed = new ArrayList<>();
-            Answer before = ladder(question(signs, surface, failed));
+            Answer untried = ladder(question(signs, surface, failed));
+            Answer before = untried;
             while (failed.size() < 4 && !before.rungs().isEmpty()) {
                 int at = random.nextBoolean() ? 0 : random.nextInt(before.rungs().size());
                 String tried = ids(before).get(at);
-                Map<String, Double> was = IDENTIFIER.belief(Spot.of(question(signs, surface, failed)));
                 failed.add(tried);
                 Question now = question(signs, surface, failed);
-                Map<String, Double> is = IDENTIFIER.belief(Spot.of(now));
                 Answer after = ladder(now);
                 failures++;
                 String where = signs + " on " + surface + " after " + failed + ": " + ids(before) + " became " + ids(after);
@@ -83,10 +91,8 @@ class LawFiveOverBeliefTest {
                         continue;
                     }
                     boolean owed = Base.advisor().comesBefore(skipped, tried);
-                    boolean said = rung.because().stream().anyMatch(b -> b.name().equals("again"));
-                    boolean likelier = is.entrySet().stream().anyMatch(e -> e.getValue() > was.get(e.getKey())
-                            && Base.advisor().answer(now.about(e.getKey())).rungs().stream().anyMatch(r ->
-                            r.method().equals(skipped)));
+                    boolean said = rung.because().stream().anyMatch(b -> b.name().equals("comes-back"));
+                    boolean likelier = rung.chance().mean() > chance(untried, skipped);
                     again++;
                     rose += said ? 1 : 0;
                     if (!(owed || said && likelier)) {
@@ -116,8 +122,7 @@ class LawFiveOverBeliefTest {
             for (int i = 0; i < rungs.size(); i++) {
                 Question after = question(List.of("form_beads"), "clear_2k_sound", List.of(rungs.get(i)));
                 Answer known = Base.advisor().answer(after.about(contaminant));
-                Answer mixed = new rungwise.ladder.SpotAdvisor(Base.advisor(), after, ChanceTable.PRIOR)
-                        .answer(rungwise.ladder.Believed.of(Map.of(contaminant, 1.0), after));
+                Answer mixed = Base.advisor().answer(after, rungwise.ladder.Suspects.named(contaminant), false, ChanceTable.PRIOR);
                 assertThat(ids(known)).as(contaminant + " after " + rungs.get(i)).containsAll(ids(mixed));
             }
         }

@@ -20,8 +20,8 @@ import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import rungwise.Base;
+import rungwise.compare.Comparison;
 import rungwise.diagnosis.Identification;
-import rungwise.ladder.compare.Comparison;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 

@@ -24,9 +24,9 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import rungwise.Base;
-import rungwise.ladder.Advisor;
-import rungwise.ladder.Opened;
+import rungwise.answer.Advisor;
 import rungwise.shoplog.Shoplog;
+import rungwise.start.Opened;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 
@@ -102,8 +102,8 @@ class ServiceTest {
     @Test
     void explain_all_names_more_barred_methods() throws Exception {
         HttpResponse<String> all = send("POST", "/v1/ladders?explain=all", TAR, "Content-Type", "application/json");
-        assertThat(JSON.readTree(all.body()).path("barred").size())
-                .isGreaterThan(JSON.readTree(ask(TAR).body()).path("barred").size());
+        assertThat(JSON.readTree(all.body()).path("never").size())
+                .isGreaterThan(JSON.readTree(ask(TAR).body()).path("never").size());
     }
 
     @Test
@@ -175,6 +175,27 @@ class ServiceTest {
         HttpResponse<String> response = send("DELETE", "/v1/ladders", null);
         problem(response, 405);
         assertThat(response.headers().firstValue("Allow")).hasValue("POST");
+    }
+
+    @Test
+    void a_decision_and_an_assumption_have_a_page_of_their_own() throws Exception {
+        JsonNode decision = JSON.readTree(get("/v1/decisions/pointless").body());
+        assertThat(decision.path("value").asDouble()).isEqualTo(Base.advisor().knowledge().decisions().value("pointless"));
+        assertThat(decision.path("says").asString()).isNotBlank();
+        assertThat(JSON.readTree(get("/v1/assumptions/panel-colour").body()).path("word").asString()).isEqualTo("dark");
+        assertThat(JSON.readTree(get("/v1/mechanisms/dissolve").body()).path("says").asString()).contains("{deposit}");
+        assertThat(problem(get("/v1/decisions/pointles"), 404).path("detail").asString()).contains("pointless");
+    }
+
+    @Test
+    void no_entry_carries_what_editors_tell_one_another() throws Exception {
+        for (String shelf : Shelves.NAMES) {
+            for (JsonNode item : JSON.readTree(get("/v1/" + shelf).body()).path("items")) {
+                String path = "/v1/" + shelf + "/" + item.path("id").asString();
+                assertThat(JSON.readTree(get(path).body()).findValues("note")).as(path).isEmpty();
+            }
+        }
+        assertThat(Base.advisor().knowledge().methods().values()).anyMatch(m -> !m.note().isEmpty());
     }
 
     @Test

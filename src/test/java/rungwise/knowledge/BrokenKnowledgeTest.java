@@ -12,22 +12,15 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import rungwise.Tiny;
 
 /**
  * A tiny base, broken in one way per folder. A folder holds the files that differ and {@code expected.txt}: how each
  * fault begins, one a line. A fault that is not expected fails too, so that one mistake is told once.
  */
 class BrokenKnowledgeTest {
-    private static final Path BROKEN = Path.of("src/test/resources/broken");
-    private static final Map<String, String> VALID = valid();
-
-    /** The tiny base with the figures by which everything is decided, as a base without them cannot be used at all. */
-    private static Map<String, String> valid() {
-        Map<String, String> files = new TreeMap<>(KnowledgeFiles.inFolder(BROKEN.resolve("_valid")));
-        Map<String, String> known = KnowledgeFiles.builtIn("knowledge");
-        List.of("decisions.yaml", "assumptions.yaml").forEach(name -> files.put(name, known.get(name)));
-        return files;
-    }
+    private static final Path BROKEN = Tiny.BROKEN;
+    private static final Map<String, String> VALID = Tiny.files();
 
     static Stream<String> broken() {
         Set<String> folders = new TreeSet<>();
@@ -113,8 +106,13 @@ class BrokenKnowledgeTest {
 
     @Test
     void an_empty_folder_is_told_and_raises_nothing() {
-        assertThat(load(Map.of()).faults()).extracting(Fault::toString).containsExactly("weights.yaml: it is missing;"
-                + " state what work, waiting, film, a mark and a referral cost [place]");
+        assertThat(load(Map.of()).faults()).extracting(Fault::toString).containsExactlyInAnyOrder(
+                "mechanisms.yaml: it is missing, and the program asks for what stands in it; put back the file that came with"
+                        + " the program [place]",
+                "decisions.yaml: it is missing, and the program asks for what stands in it; put back the file that came with"
+                        + " the program [place]",
+                "assumptions.yaml: it is missing, and the program asks for what stands in it; put back the file that came with"
+                        + " the program [place]");
     }
 
     @Test

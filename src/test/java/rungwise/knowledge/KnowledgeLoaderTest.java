@@ -70,12 +70,6 @@ class KnowledgeLoaderTest {
     }
 
     @Test
-    void a_wrong_list_of_methods_that_gain_with_age_is_found() {
-        finds(faultsWith("contaminants/sap_broadleaf.yaml", "alc_gel, ", ""), "contaminants/sap_broadleaf.yaml",
-                "the chances rise for");
-    }
-
-    @Test
     void a_residue_that_nothing_rinses_is_found() {
         finds(faultsWith("methods/thiol.yaml", "afterwards: [flood_rinse, neutral_rewash]", "afterwards: []"),
                 "methods/thiol.yaml", "nothing rinses it");
@@ -108,7 +102,22 @@ class KnowledgeLoaderTest {
 
     @Test
     void unreadable_yaml_is_found_with_its_line() {
-        finds(faultsWith("weights.yaml", "work: 1", "work: [1"), "weights.yaml", "not readable YAML");
+        finds(faultsWith("circumstances.yaml", "name: ", "name: ["), "circumstances.yaml", "not readable YAML");
+    }
+
+    @Test
+    void a_figure_that_the_program_asks_for_and_that_is_mistyped_is_found_from_both_sides() {
+        List<Fault> faults = faultsWith("assumptions.yaml", "id: tap-acidity", "id: tap-acidty");
+        finds(faults, "assumptions.yaml", "at tap-acidity: the program asks for it, and it is not there; did you mean tap-acidty?");
+        finds(faults, "assumptions.yaml", "at tap-acidty: nothing uses it; did you mean tap-acidity?");
+        assertThat(faults).hasSize(2);
+    }
+
+    @Test
+    void a_figure_that_nothing_asks_for_is_found() {
+        assertThat(faultsWith("assumptions.yaml", "- id: sun", "- id: moon\n  says: A moon that nobody told counts as full.\n"
+                + "  cause: It is seen more.\n  stage: setting\n  word: full\n  basis: common_practice\n- id: sun")).extracting(Fault::toString)
+                .containsExactly("assumptions.yaml at moon: nothing uses it; leave it out [asked-for]");
     }
 
     @Test

@@ -9,6 +9,7 @@ import java.util.function.BiConsumer;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import rungwise.Base;
+import rungwise.answer.Answer;
 import rungwise.knowledge.Agent;
 import rungwise.knowledge.Basis;
 import rungwise.knowledge.KnowledgeBase;
@@ -19,16 +20,15 @@ import rungwise.knowledge.Respirator;
 import rungwise.knowledge.SurfaceKind;
 import rungwise.knowledge.ToolKind;
 import rungwise.knowledge.Trait;
-import rungwise.ladder.Answer;
 import rungwise.question.Question;
 import rungwise.rules.Because;
 
 /** What a law finds wrong with an answer; nothing where it holds. */
 final class Checks {
     /** Steps that take an agent off again. */
-    private static final Set<String> TAKES_RESIDUE = Set.of("neutral_rewash", "flood_rinse", "wipe_off", "damp_microfibre",
+    static final Set<String> TAKES_RESIDUE = Set.of("neutral_rewash", "flood_rinse", "wipe_off", "damp_microfibre",
             "hot_extraction");
-    private static final Set<String> WAITS = Set.of("cool", "warm", "shade", "cool and shade", "shade and warm");
+    static final Set<String> WAITS = Set.of("cool", "warm", "shade", "cool and shade", "shade and warm");
 
     private Checks() {
     }
@@ -76,7 +76,7 @@ final class Checks {
     static List<String> unasked(Answer with, Answer without, Set<String> gates) {
         Set<String> barred = barred(with);
         return offered(without).filter(r -> barred.contains(r.method()))
-                .filter(r -> gates.stream().noneMatch(r::hasOpen)).map(Answer.Rung::method).toList();
+                .filter(r -> gates.stream().noneMatch(r::isMissing)).map(Answer.Rung::method).toList();
     }
 
     /** Bars but for those of tries and contact, which are counted for a rung, not for the rinse or wash around it. */
@@ -134,7 +134,7 @@ final class Checks {
         each(with, without, (before, after) -> {
             Set<String> gates = new TreeSet<>(before.gates().stream().map(Answer.GateState::id).toList());
             after.gates().forEach(g -> gates.remove(g.id()));
-            if (asks.stream().noneMatch(after::hasOpen)) {
+            if (asks.stream().noneMatch(after::isMissing)) {
                 gates.forEach(g -> lost.add(after.method() + " without " + g));
             }
         });
@@ -239,7 +239,7 @@ final class Checks {
         a.barred().forEach(x -> because("bar of " + x.method(), x.because(), wrong));
         a.passedOver().forEach(x -> because("passed over " + x.method(), x.because(), wrong));
         a.neighbours().forEach(x -> because("neighbour " + x.surface(), x.because(), wrong));
-        because("way out", a.wayOut().because(), wrong);
+        a.ladder().ifPresent(l -> because("way out", l.wayOut().because(), wrong));
         if (!a.next().action().equals("done")) {
             because("next " + a.next().action(), a.next().because(), wrong);
         }

@@ -3,11 +3,13 @@ package rungwise.laws;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
+import java.util.function.BiConsumer;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import rungwise.answer.Advisor;
+import rungwise.answer.Answer;
 import rungwise.knowledge.Agent;
 import rungwise.knowledge.KnowledgeBase;
-import rungwise.ladder.Advisor;
-import rungwise.ladder.Answer;
 import rungwise.question.Question;
 import rungwise.rules.Clash;
 import rungwise.rules.Meeting;
@@ -62,6 +64,48 @@ final class Clashes {
             }
         }
         return wrong;
+    }
+
+    /** The same of an answer over a belief: in one visit each that clashes with an earlier one carries a bridge after it. */
+    List<String> unbridged(Placed answer) {
+        List<String> wrong = new ArrayList<>();
+        forEachMeeting(answer, (before, rung) -> {
+            if (rung.bridges().stream().noneMatch(b -> b.after().equals(before.id()))) {
+                wrong.add(before.id() + " then " + rung.method() + " without a bridge");
+            }
+        });
+        return wrong;
+    }
+
+    /** Whether a clash lies between two that do not follow each other. */
+    boolean anyApart(Placed answer) {
+        List<String> apart = new ArrayList<>();
+        forEachMeeting(answer, (before, rung) -> {
+            int at = answer.rungs().indexOf(rung);
+            if (at > 0 && !agent(answer.rungs().get(at - 1)).equals(before)) {
+                apart.add(before.id());
+            }
+        });
+        return !apart.isEmpty();
+    }
+
+    boolean anyIn(Placed answer) {
+        List<String> met = new ArrayList<>();
+        forEachMeeting(answer, (before, rung) -> met.add(before.id()));
+        return !met.isEmpty();
+    }
+
+    private void forEachMeeting(Placed answer, BiConsumer<Agent, Placed.Offer> clash) {
+        for (int i = 0; i < answer.rungs().size(); i++) {
+            Placed.Offer rung = answer.rungs().get(i);
+            Stream<Agent> today = rung.visit() == 1 ? Visits.today(answer.question()).stream() : Stream.empty();
+            Stream.concat(today, answer.rungs().subList(0, i).stream().filter(r -> r.visit() == rung.visit()).map(this::agent))
+                    .distinct().filter(before -> !of(before, agent(rung)).isEmpty()).forEach(before -> clash.accept(before, rung));
+        }
+    }
+
+    private Agent agent(Placed.Offer rung) {
+        return known.agentOf(known.methods().get(rung.method()));
     }
 
     private record Met(Agent before, Answer.Rung rung, List<Clash> clashes) {

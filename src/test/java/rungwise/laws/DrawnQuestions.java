@@ -13,8 +13,8 @@ import java.util.stream.Stream;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
 import rungwise.Base;
+import rungwise.answer.Answer;
 import rungwise.knowledge.KnowledgeBase;
-import rungwise.ladder.Answer;
 import rungwise.question.Question;
 
 /** DrawnQuestions of every kind, weighted towards those that have a ladder. */
@@ -82,7 +82,7 @@ final class DrawnQuestions {
         return q;
     }
 
-    private static Question drawn(Random r) {
+    static Question drawn(Random r) {
         String contaminant = pick(r, KNOWN.contaminants().keySet());
         int days = r.nextBoolean() ? r.nextInt(12) : r.nextInt(401);
         List<String> surface = r.nextInt(12) == 0 ? List.of("unknown")

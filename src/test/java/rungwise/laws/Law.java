@@ -1,16 +1,32 @@
 package rungwise.laws;
 
 import java.util.List;
-import rungwise.ladder.Answer;
+import rungwise.answer.Answer;
+import rungwise.answer.LadderAnswer;
 
 /** Answers made wrong on purpose. */
 final class Law {
+    private static final Answer.State STOPPED = new Answer.State(0, 0, 0);
+
     private Law() {
     }
 
-    static Answer with(Answer a, List<Answer.Rung> rungs) {
-        return new Answer(a.revision(), a.question(), a.assumed(), a.hold(), a.belief(), a.before(), rungs,
-                a.alternatives(), a.passedOver(), a.barred(), a.neighbours(), a.after(), a.wayOut(), a.next(),
-                a.expected(), a.advice());
+    static Answer with(Answer answer, List<Answer.Rung> rungs) {
+        LadderAnswer a = answer.ladder().orElseThrow();
+        return new LadderAnswer(a.revision(), a.question(), a.assumed(), a.belief(), a.before(), rungs,
+                a.alternatives(), a.passedOver(), a.never(), a.notNow(), a.usedUp(), a.neighbours(), a.after(), a.wayOut(), a.next(),
+                a.expected(), a.advice(), a.reasons());
+    }
+
+    /** Belief in the state of the deposit; none of either where work is stopped before any ladder. */
+    static Answer.State belief(Answer answer) {
+        return answer.ladder().map(LadderAnswer::belief).orElse(STOPPED);
+    }
+
+    static Answer.Rung with(Answer.Rung r, String method, List<Answer.Ppe> ppe, List<Answer.GateState> gates,
+                            List<rungwise.rules.Because> because) {
+        return new Answer.Rung(r.rank(), r.visit(), method, r.name(), r.severity(), r.chance(), r.minutes(), r.agent(),
+                r.dwell(), r.staysWet(), r.window(), r.pressureBar(), r.tool(), r.technique(), r.tries(), r.level(),
+                r.stopSigns(), r.risks(), ppe, gates, r.waste(), r.bridgeBefore(), r.ifCleared(), r.ifMarked(), because);
     }
 }

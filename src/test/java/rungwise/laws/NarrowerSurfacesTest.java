@@ -15,11 +15,11 @@ import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
 import rungwise.Base;
+import rungwise.answer.Answer;
 import rungwise.knowledge.Contaminant;
 import rungwise.knowledge.KnowledgeBase;
 import rungwise.knowledge.SolventColumn;
 import rungwise.knowledge.Surface;
-import rungwise.ladder.Answer;
 
 /** Law 3 from surface to surface: where one is the other made more delicate, no limit, bar or grade is looser. */
 class NarrowerSurfacesTest {

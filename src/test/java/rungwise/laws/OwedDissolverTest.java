@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import org.junit.jupiter.api.Test;
 import rungwise.Base;
-import rungwise.ladder.Answer;
+import rungwise.answer.Answer;
 
 /** Law 5: a dissolver that was left out before a failed clay is owed, and only until it was tried. */
 class OwedDissolverTest {

@@ -10,6 +10,8 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
 import rungwise.Base;
+import rungwise.answer.Advisor;
+import rungwise.answer.Answer;
 import rungwise.knowledge.Contaminant;
 import rungwise.knowledge.KnowledgeBase;
 import rungwise.knowledge.Method;
@@ -17,8 +19,6 @@ import rungwise.knowledge.Nature;
 import rungwise.knowledge.Surface;
 import rungwise.knowledge.SurfaceKind;
 import rungwise.knowledge.Trait;
-import rungwise.ladder.Advisor;
-import rungwise.ladder.Answer;
 import rungwise.rules.Concluded;
 import rungwise.rules.Step;
 

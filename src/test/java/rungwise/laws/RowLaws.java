@@ -10,8 +10,8 @@ import java.util.concurrent.ConcurrentSkipListMap;
 import java.util.concurrent.atomic.AtomicLong;
 import java.util.stream.Collectors;
 import rungwise.Base;
-import rungwise.ladder.Advisor;
-import rungwise.ladder.Answer;
+import rungwise.answer.Advisor;
+import rungwise.answer.Answer;
 
 /** What a row of the array breaks, by law: the answer itself, and the answer beside those of questions one step away. */
 final class RowLaws {
@@ -101,7 +101,7 @@ final class RowLaws {
         };
     }
 
-    /** Laws of one answer: 1, 2, 8, 9, 13 and of 7 what follows. */
+    /** Laws of one answer: 1, 2, 8, 9, 13, 14 and of 7 what follows. */
     private void alone(Answer answer, Map<String, List<String>> wrong) {
         Set<String> barred = Checks.barred(answer);
         boolean real = !answer.rungs().isEmpty();
@@ -117,6 +117,8 @@ final class RowLaws {
         say(wrong, "8 because", Checks.unreasoned(answer));
         judged("9", real);
         say(wrong, "9 protection", Checks.unprotected(answer));
+        judged("14", real);
+        say(wrong, "14 one place each", CompletenessTest.misplaced(Placed.of(answer)));
         judged("13", answer.rungs().stream().anyMatch(r -> r.severity().filmMicrons() >= 0.3));
         say(wrong, "13 film", Checks.overBudget(answer));
     }
@@ -178,7 +180,7 @@ final class RowLaws {
                     && List.of("stop", "hold", "flush").contains(answer.next().action()) ? List.of()
                     : List.of("rungs " + Checks.ids(answer) + ", next " + answer.next().action()));
         } else if (tried.equals("unprepared")) {
-            say(wrong, "5 unprepared", answer.belief().equals(untried.belief()) ? List.of() : List.of("belief moved"));
+            say(wrong, "5 unprepared", answer.ladder().map(rungwise.answer.LadderAnswer::belief).equals(untried.ladder().map(rungwise.answer.LadderAnswer::belief)) ? List.of() : List.of("belief moved"));
         } else {
             List<String> rungs = Checks.ids(untried);
             int climbed = tried.equals("partly") ? 0 : tried.equals("two grades") ? Math.min(2, rungs.size()) : 1;

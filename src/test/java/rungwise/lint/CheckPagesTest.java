@@ -3,6 +3,7 @@ package rungwise.lint;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -17,18 +18,20 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import rungwise.Base;
+import rungwise.Tiny;
+import rungwise.answer.Advisor;
 import rungwise.knowledge.Fault;
 import rungwise.knowledge.KnowledgeFiles;
 import rungwise.knowledge.KnowledgeLoader;
 import rungwise.knowledge.LoadingChecks;
-import rungwise.ladder.Advisor;
-import rungwise.ladder.Opened;
 import rungwise.rules.RuleBook;
 import rungwise.rules.RuleBooks;
+import rungwise.start.Opened;
 
 /** Every check has a page, and what the page calls wrong is found and what it calls right is not. */
 class CheckPagesTest {
-    private static final Map<String, String> TINY = KnowledgeFiles.inFolder(Path.of("src/test/resources/broken/_valid"));
+    private static final Map<String, String> TINY = Tiny.files();
+    private static final Map<String, String> RULES = KnowledgeFiles.builtIn("rules");
     private static final Map<String, String> WHOLE = KnowledgeFiles.inFolder(Path.of("knowledge"));
     private static final String HEAD = "package rungwise.rules\nimport rungwise.knowledge.*;\nimport rungwise.rules.*;\n";
     private static final Set<String> LADDERS = Set.of("tar_spot", "coolant", "milk_dairy");
@@ -69,11 +72,25 @@ class CheckPagesTest {
             return Opened.from(Optional.empty(), Optional.empty(), Optional.of(folder)).faults();
         }
         if (check.startsWith(LoadingChecks.RULE.id())) {
-            Files.writeString(folder.resolve("own.drl"), HEAD + sample.text());
+            // a sample in the folder of a phase stands among the rules that are there
+            boolean amongOthers = sample.file().startsWith("rules/2-standing/");
+            if (amongOthers) {
+                RULES.forEach(this::write);
+            }
+            write("own.drl", (amongOthers ? HEAD.replaceFirst("rules", "rules.standing") : HEAD) + sample.text());
             return Opened.from(Optional.empty(), Optional.of(folder)).faults();
         }
         boolean onLoading = LoadingChecks.ids().anyMatch(check::equals);
         return onLoading ? KnowledgeLoader.load(sample.in(TINY), "test", Set.of()).faults() : asked(check, sample);
+    }
+
+    private void write(String name, String text) {
+        try {
+            Files.createDirectories(folder.resolve(name).getParent());
+            Files.writeString(folder.resolve(name), text);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
     }
 
     private static List<Fault> asked(String check, Sample sample) {

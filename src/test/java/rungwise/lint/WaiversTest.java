@@ -8,10 +8,10 @@ import java.util.Map;
 import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
 import rungwise.Base;
+import rungwise.answer.Advisor;
 import rungwise.knowledge.Fault;
 import rungwise.knowledge.KnowledgeFiles;
 import rungwise.knowledge.KnowledgeLoader;
-import rungwise.ladder.Advisor;
 
 /** What stands with a reason, for how long, and what becomes of a waiver that is left behind. */
 class WaiversTest {

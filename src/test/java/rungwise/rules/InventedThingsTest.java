@@ -8,6 +8,8 @@ import java.util.Optional;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import rungwise.Base;
+import rungwise.answer.Advisor;
+import rungwise.answer.Answer;
 import rungwise.knowledge.Agent;
 import rungwise.knowledge.Basis;
 import rungwise.knowledge.Chance;
@@ -25,8 +27,6 @@ import rungwise.knowledge.Severity;
 import rungwise.knowledge.Solvent;
 import rungwise.knowledge.Tool;
 import rungwise.knowledge.ToolKind;
-import rungwise.ladder.Advisor;
-import rungwise.ladder.Answer;
 
 /** Something nobody has heard of inherits every bar by its properties alone: no table of methods and surfaces exists. */
 class InventedThingsTest {

@@ -30,7 +30,7 @@ class SafetyPropertiesTest {
             assertThat(PanelTemperature.celsius(air, "direct", colour, wind + 3, facing)).isLessThanOrEqualTo(direct);
             assertThat(PanelTemperature.celsius(air, "shade", colour, wind, facing)).isEqualTo(air);
             assertThat(direct).isLessThanOrEqualTo(PanelTemperature.celsius(air, "direct", 0.9, 0,
-                    PanelTemperature.facing("unknown")) + (colour > 0.9 ? 10 : 0));
+                    Facing.VERTICAL) + (colour > 0.9 ? 10 : 0));
         }
     }
 

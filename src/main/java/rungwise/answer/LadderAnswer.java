@@ -1,0 +1,22 @@
+package rungwise.answer;
+
+import java.util.List;
+import java.util.Map;
+import rungwise.question.Question;
+
+/**
+ * A ladder: what is worth trying, what surrounds it, what was left out and why, and the next step.
+ *
+ * @param never  barred by the surface, the deposit, or what the customer refused
+ * @param notNow barred today: something opens it
+ * @param usedUp had its tries or its contact on this spot
+ */
+public record LadderAnswer(String revision, Question question, List<Assumed> assumed, State belief, List<Around> before,
+                           List<Rung> rungs, List<Alternative> alternatives, List<PassedOver> passedOver, List<Barred> never,
+                           List<Barred> notNow, List<Barred> usedUp, List<Neighbour> neighbours, List<Around> after, WayOut wayOut,
+                           Next next, Expected expected, List<Advice> advice, Map<String, Explained> reasons) implements Answer {
+    LadderAnswer with(Map<String, Explained> collected) {
+        return new LadderAnswer(revision, question, assumed, belief, before, rungs, alternatives, passedOver, never, notNow, usedUp,
+                neighbours, after, wayOut, next, expected, advice, collected);
+    }
+}

@@ -1,0 +1,107 @@
+package rungwise.answer;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import rungwise.knowledge.Gate;
+import rungwise.knowledge.KnowledgeBase;
+import rungwise.knowledge.Method;
+import rungwise.knowledge.MethodKind;
+import rungwise.knowledge.Sentence;
+import rungwise.ladder.Choice;
+import rungwise.ladder.Ladder;
+import rungwise.ladder.NextStep;
+import rungwise.ladder.Surroundings;
+import rungwise.rules.Action;
+import rungwise.rules.Because;
+import rungwise.rules.Next;
+import rungwise.rules.Reason;
+import rungwise.text.Figure;
+import rungwise.text.Texts;
+
+/** Writes the one thing to do now. */
+final class NextWriter {
+    private final KnowledgeBase base;
+    private final Ladder ladder;
+    private final Surroundings around;
+    private final StepWriter steps;
+    private final RungWriter rungs;
+    private final Texts texts;
+
+    NextWriter(Ladder ladder, Surroundings around, StepWriter steps, RungWriter rungs, Texts texts) {
+        this.base = ladder.revision().base();
+        this.ladder = ladder;
+        this.around = around;
+        this.steps = steps;
+        this.rungs = rungs;
+        this.texts = texts;
+    }
+
+    Answer.Next of(NextStep next, List<Answer.Rung> written) {
+        Next said = next.said().conclusion();
+        Optional<Method> method = next.method().map(base.methods()::get);
+        List<Answer.Due> due = said.action() == Action.PREPARE ? due(next) : List.of();
+        Optional<String> until = until(said.until());
+        List<Because> because = new ArrayList<>(List.of(next.said().because()));
+        due.forEach(d -> because.addAll(d.because()));
+        if (said.action() == Action.WAIT) {
+            ladder.verdicts().of(said.method()).bars().forEach(b -> because.add(b.because()));
+        }
+        Optional<Answer.Rung> rung = written.stream().filter(r -> next.method().filter(r.method()::equals).isPresent()).findFirst();
+        String text = texts.say("next." + said.text(), "method", method.map(Method::name).orElse(""),
+                "technique", method.map(Method::technique).orElse(""), "until", until.orElse(""),
+                "steps", due.stream().map(Answer.Due::text).collect(Collectors.joining(" ")), "wayOut", wayOutText(next.wayOut()),
+                "what", figure(said, "what"), "why", figure(said, "why"), "doFirst", figure(said, "doFirst"),
+                "ask", rung.map(this::questions).orElse(""));
+        return new Answer.Next(said.action().word(), next.method(), until, text, due,
+                said.action() == Action.FLUSH ? rungs.ppe(said.method()) : List.of(), because.stream().distinct().toList());
+    }
+
+    private static String figure(Next said, String name) {
+        return said.figures().stream().filter(f -> f.name().equals(name)).map(Figure::value).map(Object::toString).findFirst().orElse("");
+    }
+
+    private Optional<String> until(String until) {
+        if (until.isEmpty()) {
+            return Optional.empty();
+        }
+        String id = "until." + until.replace(' ', '-');
+        return Optional.of(texts.has(id) ? texts.say(id) : until);
+    }
+
+    private List<Answer.Due> due(NextStep next) {
+        Choice first = ladder.rungs().get(0);
+        List<Answer.Due> due = new ArrayList<>();
+        if (!next.bridges().isEmpty()) {
+            due.addAll(rungs.due(first));
+        }
+        steps.gathered(around.preparing(first).stream().map(steps::step).toList())
+                .forEach(s -> due.add(new Answer.Due(s.step(), s.text(), minutes(s.step()), s.because())));
+        next.gates().forEach(g -> {
+            Gate gate = base.gates().get(g.conclusion().gate());
+            due.add(new Answer.Due(gate.id(), gate.obtain(), 0, List.of(g.because())));
+        });
+        return due;
+    }
+
+    private double minutes(String step) {
+        return Optional.ofNullable(base.methods().get(step)).map(rungs::minutes).orElse(0.0);
+    }
+
+    /** What nobody told yet and could change the step, in one line. */
+    private String questions(Answer.Rung rung) {
+        List<String> asked = rung.gates().stream().filter(g -> g.state().equals(Answer.GateState.MISSING))
+                .filter(g -> base.gates().get(g.id()).asks()).map(Answer.GateState::name).map(Sentence::within).toList();
+        return asked.isEmpty() ? "" : texts.say("next.ask", "questions", String.join("; ", asked)) + " ";
+    }
+
+    Answer.WayOut wayOut(Method method) {
+        return new Answer.WayOut(method.id(), wayOutText(method), List.of(Because.of(Reason.surface(ladder.situation().asked()),
+                List.of())));
+    }
+
+    private String wayOutText(Method method) {
+        return method.kind() == MethodKind.WAIT ? texts.say("wayOut.leave") : texts.say("wayOut.hand-over", "method", method.name());
+    }
+}

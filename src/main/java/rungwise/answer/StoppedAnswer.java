@@ -1,0 +1,18 @@
+package rungwise.answer;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import rungwise.question.Question;
+
+/**
+ * All work ends here for now: a hazard, first aid while minutes count, or harm done. Nothing else can stand in it.
+ *
+ * @param call who takes over, where somebody does
+ */
+public record StoppedAnswer(String revision, Question question, List<Assumed> assumed, Optional<Held> hold, Next next, Optional<WayOut> call,
+                            Map<String, Explained> reasons) implements Answer {
+    StoppedAnswer with(Map<String, Explained> collected) {
+        return new StoppedAnswer(revision, question, assumed, hold, next, call, collected);
+    }
+}

@@ -1,0 +1,196 @@
+package rungwise.answer;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+import rungwise.knowledge.DecisionId;
+import rungwise.knowledge.Figures;
+import rungwise.knowledge.KnowledgeBase;
+import rungwise.knowledge.Method;
+import rungwise.knowledge.MethodKind;
+import rungwise.ladder.Choice;
+import rungwise.ladder.Ladder;
+import rungwise.ladder.NextStep;
+import rungwise.ladder.PassedOver;
+import rungwise.ladder.Surroundings;
+import rungwise.ladder.Verdict;
+import rungwise.question.Question;
+import rungwise.rules.Advice;
+import rungwise.rules.Bar;
+import rungwise.rules.Concluded;
+import rungwise.rules.Hold;
+import rungwise.text.Texts;
+import rungwise.workup.Rinses;
+import rungwise.workup.Wet;
+import rungwise.workup.Wetness;
+
+/** Writes a ladder out as an answer. */
+final class Writer {
+    private final KnowledgeBase base;
+    private final Ladder ladder;
+    private final Question question;
+    private final Texts texts;
+    private final boolean all;
+    private final Surroundings around;
+    private final StepWriter steps;
+    private final RungWriter rungs;
+    private final NextWriter next;
+
+    /**
+     * A writer.
+     *
+     * @param all name also what is barred and could never matter here
+     */
+    Writer(Ladder ladder, boolean all, Texts texts) {
+        this.base = ladder.revision().base();
+        this.ladder = ladder;
+        this.question = ladder.situation().question();
+        this.texts = texts;
+        this.all = all;
+        this.around = new Surroundings(ladder);
+        Rinses rinses = ladder.revision().worked().rinses().by(question.setting().water());
+        this.steps = new StepWriter(ladder, around, rinses, texts);
+        this.rungs = new RungWriter(ladder, around, steps, rinses);
+        this.next = new NextWriter(ladder, around, steps, rungs, texts);
+    }
+
+    Answer answer() {
+        return ladder.situation().isStopped() ? stopped() : laddered();
+    }
+
+    private Answer stopped() {
+        NextStep step = NextStep.of(ladder, around);
+        StoppedAnswer answer = new StoppedAnswer(base.revision(), question, assumed(), held(), next.of(step, List.of()),
+                Optional.of(step.wayOut()).filter(m -> m.kind() == MethodKind.REFER).map(next::wayOut), Map.of());
+        return answer.with(Reasons.in(answer));
+    }
+
+    private Optional<Answer.Held> held() {
+        List<Concluded<Hold>> holds = ladder.situation().derived().of(Hold.class);
+        return holds.isEmpty() ? Optional.empty() : Optional.of(new Answer.Held(
+                String.join("; ", holds.stream().map(h -> h.conclusion().what()).distinct().toList()),
+                String.join(" ", holds.stream().map(h -> h.conclusion().doFirst()).distinct().toList()),
+                String.join("; ", holds.stream().map(h -> h.conclusion().until()).distinct().toList()),
+                holds.stream().map(Concluded::because).toList()));
+    }
+
+    private Answer laddered() {
+        NextStep step = NextStep.of(ladder, around);
+        List<Answer.Rung> written = rungs.rungs();
+        Map<String, List<Answer.Barred>> barred = barred();
+        LadderAnswer answer = new LadderAnswer(base.revision(), question, assumed(), state(), steps.of("before"), written,
+                ladder.slow().stream().map(this::alternative).toList(), passedOver(), barred.get("never"), barred.get("notNow"),
+                barred.get("usedUp"), neighbours(written), steps.of("after"), next.wayOut(step.wayOut()),
+                next.of(step, written), expected(written), around.advice().stream().map(a -> advice(a)).distinct().toList(), Map.of());
+        return answer.with(Reasons.in(answer));
+    }
+
+    private static Answer.Advice advice(Concluded<Advice> said) {
+        return new Answer.Advice(said.conclusion().about(), said.conclusion().text(), List.of(said.because()));
+    }
+
+    private List<Answer.Assumed> assumed() {
+        return ladder.situation().assumptions().stream().map(a -> new Answer.Assumed(a.conclusion().fact(),
+                a.conclusion().value(), List.of(a.because()))).distinct().toList();
+    }
+
+    private Answer.State state() {
+        double hardened = ladder.hardened();
+        return new Answer.State(Figures.thousandths(1 - hardened), Figures.thousandths(hardened), Figures.thousandths(ladder.marked()));
+    }
+
+    private Answer.Alternative alternative(Choice choice) {
+        return new Answer.Alternative(choice.id(), choice.method().name(),
+                texts.say("alternative.slow", "minutes", choice.method().dwell().usual()), rungs.alone(choice));
+    }
+
+    private List<Answer.PassedOver> passedOver() {
+        Map<String, Answer.PassedOver> passed = new TreeMap<>();
+        for (PassedOver one : ladder.passed().values()) {
+            passed.put(one.choice().id(), new Answer.PassedOver(one.choice().id(), one.choice().method().name(), one.step(),
+                    texts.of(one.because().get(one.because().size() - 1).figures()), Figures.thousandths(ladder.mean(one.choice())),
+                    one.because()));
+        }
+        return List.copyOf(passed.values());
+    }
+
+    /** What is barred, by whether it is for good, for now, or for what was tried. */
+    private Map<String, List<Answer.Barred>> barred() {
+        Map<String, List<Answer.Barred>> kinds = new TreeMap<>(Map.of("never", new ArrayList<>(), "notNow", new ArrayList<>(),
+                "usedUp", new ArrayList<>()));
+        Map<String, List<Concluded<Bar>>> bars = new TreeMap<>();
+        ladder.verdicts().all().forEach((id, verdict) -> bars.put(id, verdict.bars()));
+        for (Map.Entry<String, Verdict> one : ladder.revision().standingOn(ladder.situation().surface()).entrySet()) {
+            if (base.methods().containsKey(one.getKey()) && (all || question.wanted().contains(one.getKey()))) {
+                bars.putIfAbsent(one.getKey(), one.getValue().bars());
+            }
+        }
+        bars.forEach((id, here) -> {
+            if (!here.isEmpty()) {
+                kinds.get(kind(here)).add(barred(id, here));
+            }
+        });
+        return kinds;
+    }
+
+    private static String kind(List<Concluded<Bar>> bars) {
+        Set<Bar.Kind> kinds = bars.stream().map(b -> b.conclusion().kind()).collect(Collectors.toSet());
+        return kinds.contains(Bar.Kind.NEVER) || kinds.contains(Bar.Kind.MADE_FOR_OTHER) ? "never"
+                : kinds.contains(Bar.Kind.USED_UP) ? "usedUp" : "notNow";
+    }
+
+    private Answer.Barred barred(String id, List<Concluded<Bar>> bars) {
+        boolean opens = bars.stream().noneMatch(b -> b.conclusion().opensWith().isEmpty());
+        Optional<String> with = opens ? Optional.of(String.join(" and ", bars.stream()
+                .map(b -> b.conclusion().opensWith()).distinct().sorted().toList())) : Optional.empty();
+        Method method = base.methods().get(id);
+        Optional<Wet> wet = bars.stream().allMatch(b -> b.conclusion().isWeather())
+                ? rungs.wetness().of(ladder.verdicts().use(method), Wetness.dwell(method, ladder.verdicts().of(id).narrows()))
+                : Optional.empty();
+        return new Answer.Barred(id, method.name(), bars.stream().allMatch(b -> b.conclusion().kind() == Bar.Kind.MADE_FOR_OTHER), with, wet, bars.stream().map(Concluded::because).distinct().toList());
+    }
+
+    /** What the rungs would do next door, and what is left out for its sake though it had a real chance. */
+    private List<Answer.Neighbour> neighbours(List<Answer.Rung> written) {
+        double real = base.decisions().value(DecisionId.REAL_CHANCE);
+        return ladder.verdicts().neighbourNotes().stream()
+                .filter(n -> n.conclusion().action().equals("barred")
+                        ? !written.isEmpty() && ladder.chance(n.conclusion().method()) >= real
+                        : written.stream().anyMatch(r -> r.method().equals(n.conclusion().method())))
+                .map(n -> new Answer.Neighbour(n.conclusion().surface(), n.conclusion().method(),
+                        n.conclusion().action(), List.of(n.because()))).distinct().toList();
+    }
+
+    private Answer.Expected expected(List<Answer.Rung> written) {
+        double[] left = ladder.weights().clone();
+        double unmarked = 1;
+        double likely = 0;
+        double worst = 0;
+        for (int i = 0; i < written.size(); i++) {
+            Choice choice = ladder.rungs().get(i);
+            double reached = 0;
+            for (double share : left) {
+                reached += share;
+            }
+            double minutes = rungs.minutes(choice.method());
+            likely += reached * minutes;
+            worst += minutes * choice.method().tries();
+            unmarked *= 1 - reached * choice.markChance();
+            for (int s = 0; s < left.length; s++) {
+                left[s] *= 1 - choice.chances()[s];
+            }
+        }
+        double still = 0;
+        for (double share : left) {
+            still += share;
+        }
+        double best = written.isEmpty() ? 0 : rungs.minutes(ladder.rungs().get(0).method());
+        return new Answer.Expected(written.isEmpty() ? 0 : Figures.thousandths(1 - still), Figures.thousandths(ladder.marked()),
+                Figures.thousandths(1 - unmarked),
+                new Answer.Took(Figures.thousandths(best), Figures.thousandths(likely), Figures.thousandths(worst)));
+    }
+}

@@ -1,0 +1,30 @@
+package rungwise.book;
+
+import rungwise.knowledge.KnowledgeBase;
+import rungwise.knowledge.MechanismWord;
+import rungwise.text.Figure;
+import rungwise.text.Texts;
+
+/** What a way of working does, and which methods work by it. */
+final class MechanismPage {
+    private final KnowledgeBase base;
+    private final Links links;
+
+    MechanismPage(KnowledgeBase base, Links links) {
+        this.base = base;
+        this.links = links;
+    }
+
+    Page of(MechanismWord one) {
+        return new Sheet().say(sentence(one)).fact("Cause", one.cause()).fact("Basis", links.basis(one.basis(), one.sources()))
+                .list("Methods that work by it", base.methods().values().stream().filter(m -> m.mechanism().id().equals(one.id()))
+                        .map(m -> links.to(Chapter.METHOD, m.id())).toList())
+                .page(Chapter.MECHANISM.path(one.id()), "Works by: " + Words.of(one.id()));
+    }
+
+    /** Of no agent, tool and deposit in particular. */
+    static String sentence(MechanismWord one) {
+        return Texts.ENGLISH.fill(one.says(), java.util.List.of("agent", "tool", "deposit").stream()
+                .map(name -> Figure.of(name, Texts.ENGLISH.say("mechanism." + name))).toList());
+    }
+}

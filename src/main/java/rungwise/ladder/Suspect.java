@@ -1,0 +1,18 @@
+package rungwise.ladder;
+
+import rungwise.knowledge.Contaminant;
+import rungwise.rules.Deposit;
+import rungwise.science.Belief;
+
+/**
+ * A contaminant that the deposit may be.
+ *
+ * @param weight belief in it by its signs, before any try
+ * @param now    belief in it after the tries
+ * @param age    belief that it has hardened, before any try
+ */
+record Suspect(Contaminant contaminant, double weight, double now, Deposit deposit, Belief age) {
+    String id() {
+        return contaminant.id();
+    }
+}

@@ -1,2 +1,0 @@
-/** Two answers side by side, and what an answer would be if a fact were otherwise. */
-package rungwise.ladder.compare;

@@ -1,0 +1,33 @@
+package rungwise.question;
+
+/** Text from outside as it may be shown: what steers a terminal, or turns the reading round, is written as its code. */
+public final class PlainText {
+    private PlainText() {
+    }
+
+    /** The same text, with each character that is not seen written as {@code \\u} and its code. */
+    public static String shown(String text) {
+        StringBuilder shown = new StringBuilder(text.length());
+        text.codePoints().forEach(c -> {
+            if (steers(c)) {
+                shown.append(Character.isBmpCodePoint(c) ? String.format("\\u%04x", c) : String.format("\\u{%x}", c));
+            } else {
+                shown.appendCodePoint(c);
+            }
+        });
+        return shown.toString();
+    }
+
+    /** Whether a text holds a character that a person does not see, line ends and tabs aside. */
+    public static boolean isPlain(String text) {
+        return text.codePoints().noneMatch(c -> steers(c) && c != '\n' && c != '\t');
+    }
+
+    private static boolean steers(int c) {
+        return switch (Character.getType(c)) {
+            case Character.CONTROL, Character.FORMAT, Character.SURROGATE, Character.LINE_SEPARATOR,
+                    Character.PARAGRAPH_SEPARATOR, Character.UNASSIGNED, Character.PRIVATE_USE -> true;
+            default -> false;
+        };
+    }
+}

@@ -1,0 +1,98 @@
+package rungwise.question;
+
+import java.util.Collection;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Stream;
+import rungwise.knowledge.Agent;
+import rungwise.knowledge.KnowledgeBase;
+import rungwise.knowledge.Sensitiser;
+
+/**
+ * What somebody reacts to, spread out to every name under which an agent may bear it: the sensitiser, its substances, the
+ * families that hold it and the agents of which it is a part.
+ */
+public final class Sensitisation {
+    private final KnowledgeBase base;
+    private WordList words;
+
+    public Sensitisation(KnowledgeBase base) {
+        this.base = base;
+    }
+
+    /** Most questions name nobody who reacts to anything, and need no list. */
+    private WordList words() {
+        if (words == null) {
+            words = list();
+        }
+        return words;
+    }
+
+    private WordList list() {
+        WordList all = WordList.of(base.questionWords().sensitisers().values());
+        all = all.and(WordList.ofIds(base.families().keySet())).and(WordList.ofIds(base.substances().keySet()))
+                .and(WordList.ofIds(base.exposures().keySet())).and(WordList.ofIds(base.agents().keySet()))
+                .and(WordList.ofIds(base.agents().values().stream().flatMap(a -> a.sensitisers().stream()).distinct().sorted()
+                        .toList()));
+        for (var substance : base.substances().values()) {
+            all = all.alsoSaid(substance.name(), substance.id()).alsoSaid(substance.cas(), substance.id());
+        }
+        for (Agent agent : base.agents().values()) {
+            all = all.alsoSaid(agent.name(), agent.id());
+        }
+        return all;
+    }
+
+    /** What is wrong with a word, if anything. */
+    Optional<Problem> problem(String pointer, String word) {
+        return words().id(word).isPresent() ? Optional.empty() : Optional.of(new Problem(pointer, "\"" + word
+                + "\" is no sensitiser, substance, family or agent that is known", "nearest are "
+                + String.join(", ", words().nearest(word)) + "; name what the safety data sheet names"));
+    }
+
+    /** Every id and name that stands for what these words mean. */
+    public Set<String> of(Collection<String> said) {
+        Set<String> all = new TreeSet<>();
+        said.forEach(word -> all.addAll(of(words().id(word).orElse(word))));
+        return all;
+    }
+
+    private Set<String> of(String id) {
+        Set<String> all = new TreeSet<>(Set.of(id));
+        Optional.ofNullable(base.agents().get(id)).ifPresent(a -> all.addAll(a.sensitisers()));
+        for (Sensitiser one : base.questionWords().sensitisers().values()) {
+            if (named(one).anyMatch(all::contains)) {
+                all.add(one.id());
+                all.addAll(one.families());
+                // a family or a single substance of a group stands for itself, the group for all its substances
+                if (one.id().equals(id)) {
+                    all.addAll(one.substances());
+                }
+            }
+        }
+        Set<String> holders = new TreeSet<>();
+        base.agents().values().stream().filter(a -> holds(a, all)).forEach(a -> holders.add(a.id()));
+        all.addAll(holders);
+        return all;
+    }
+
+    private static Stream<String> named(Sensitiser one) {
+        return Stream.of(Stream.of(one.id()), one.substances().stream(), one.families().stream()).flatMap(s -> s);
+    }
+
+    /** Whether any of it is in the agent; one of which nobody says what is in it counts as the others of its family do. */
+    private boolean holds(Agent agent, Set<String> any) {
+        return says(agent, any) || !isTold(agent) && base.agents().values().stream()
+                .filter(other -> other.family().equals(agent.family())).anyMatch(other -> says(other, any));
+    }
+
+    private static boolean isTold(Agent agent) {
+        return !agent.composition().isEmpty() || !agent.dissolved().isEmpty();
+    }
+
+    private static boolean says(Agent agent, Set<String> any) {
+        return Stream.of(agent.composition().keySet(), agent.dissolved().keySet(), agent.sensitisers())
+                .flatMap(Set::stream).anyMatch(any::contains);
+    }
+}

@@ -1,0 +1,5 @@
+package rungwise.rules;
+
+/** Shade of the panel. */
+public record Colour(String shade) {
+}

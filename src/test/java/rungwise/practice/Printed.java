@@ -1,0 +1,88 @@
+package rungwise.practice;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
+import rungwise.Base;
+import rungwise.answer.Answer;
+import rungwise.knowledge.Mappers;
+import rungwise.question.QuestionReader;
+import tools.jackson.databind.JsonNode;
+
+/**
+ * An answer as the one who works reads it: what to do now, and which methods stand where. The one place of this package
+ * that knows how an answer is built.
+ *
+ * @param action  what the next step is
+ * @param method  the method that the next step names
+ * @param before  the steps before the first rung
+ * @param marks   what corrects a mark once the deposit is off
+ * @param wayOut  who takes over
+ * @param words   all that it says of what is done, in lower case
+ */
+record Printed(String action, Optional<String> method, List<String> before, List<String> rungs,
+               List<String> alternatives, List<String> marks, List<String> after, String wayOut, String words) {
+    /** Actions that start the work on a rung; the others keep hands off or call somebody. */
+    private static final Set<String> DOING = Set.of("try", "test", "prepare", "repeat");
+    /** What was asked, what is left out, and why: no word of these says what to do. */
+    private static final Set<String> NOT_DONE = Set.of("question", "never", "notNow", "usedUp", "passedOver", "because", "reasons");
+
+    static Printed of(JsonNode question) {
+        Answer answer = Base.advisor().answer(QuestionReader.read(question, Base.advisor().knowledge()));
+        StringBuilder words = new StringBuilder();
+        collect(Mappers.json().valueToTree(answer), words);
+        return new Printed(answer.next().action(), answer.next().method(), steps(answer.before().stream()),
+                answer.rungs().stream().map(Answer.Rung::method).toList(),
+                answer.alternatives().stream().map(Answer.Alternative::method).toList(),
+                steps(answer.rungs().stream().flatMap(r -> r.ifMarked().stream())),
+                steps(answer.after().stream()), answer.whoTakesOver().map(Answer.WayOut::method).orElse(""), words.toString().toLowerCase(Locale.ROOT));
+    }
+
+    private static List<String> steps(Stream<Answer.Around> steps) {
+        return steps.map(Answer.Around::step).distinct().toList();
+    }
+
+    private static void collect(JsonNode node, StringBuilder words) {
+        if (node.isString()) {
+            words.append(node.asString()).append('\n');
+        }
+        node.forEachEntry((key, value) -> {
+            if (!NOT_DONE.contains(key)) {
+                collect(value, words);
+            }
+        });
+        if (node.isArray()) {
+            node.forEach(one -> collect(one, words));
+        }
+    }
+
+    boolean works() {
+        return DOING.contains(action);
+    }
+
+    /** The method of the first step on the deposit itself; empty where hands are kept off. */
+    Optional<String> first() {
+        if (!works()) {
+            return action.equals("flush") ? method : Optional.empty();
+        }
+        return rungs.isEmpty() ? method : Optional.of(rungs.get(0));
+    }
+
+    /** The rungs, then what is named beside them. */
+    List<String> offered() {
+        return Stream.concat(rungs.stream(), alternatives.stream()).toList();
+    }
+
+    /** In the order of the work: steps before, then rungs. */
+    List<String> sequence() {
+        return Stream.concat(before.stream().filter(step -> !rungs.contains(step)), rungs.stream()).toList();
+    }
+
+    /** All methods that the answer names for use. */
+    List<String> anywhere() {
+        return Stream.of(before.stream(), rungs.stream(), alternatives.stream(), marks.stream(), after.stream(),
+                method.stream(), Stream.of(wayOut)).flatMap(s -> s).distinct().toList();
+    }
+}
