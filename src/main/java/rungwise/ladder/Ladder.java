@@ -42,6 +42,9 @@ public record Ladder(Revision revision, Situation situation, Verdicts verdicts, 
                      List<Choice> slow, Map<String, PassedOver> passed, double[] weights, Set<String> failed, Set<String> repeated,
                      Optional<Because> cleared, double cost) {
 
+    /** An order that has not settled by then never will; the last one counts. */
+    private static final int ROUNDS = 6;
+
     /**
      * Builds it.
      *
@@ -57,13 +60,24 @@ public record Ladder(Revision revision, Situation situation, Verdicts verdicts, 
         List<Choice> able = verdicts.all().keySet().stream().filter(verdicts::isPermittedEver).map(id -> verdicts.choice(id, priors))
                 .filter(c -> c.bestChance() >= pointless).toList();
         Order order = Order.among(revision, situation, able);
-        verdicts.bar(order.bars());
+        verdicts.bar(order.bars().stream().filter(b -> Situation.bars(b, situation.suspects(), revision.base().decisions()))
+                .map(b -> new Concluded<>(b.conclusion(), b.because())).distinct().toList());
         List<Choice> permitted = able.stream().filter(c -> verdicts.isPermittedEver(c.id())).toList();
-        Set<String> ids = permitted.stream().map(Choice::id).collect(Collectors.toSet());
+        Set<String> pushing = permitted.stream().map(Choice::id).collect(Collectors.toSet());
         Worth worth = new Worth(revision.base().decisions(), revision.sequence(), question.canWaitMinutes());
-        // what moves another back is a rung by what knowledge says, so that no log and no try moves the order
-        Worth.Offer known = worth.choose(order.of(permitted, ids), priors.prior(), Set.of());
-        List<Choice> ordered = order.of(permitted, known.rungs().stream().map(Choice::id).collect(Collectors.toSet()));
+        // what moves another back is a rung by what knowledge says, so that no log and no try moves the order; which these are
+        // depends on the order in turn, and settles within a round or two
+        List<Choice> ordered = order.of(permitted, pushing);
+        Worth.Offer known = worth.choose(ordered, priors.prior(), Set.of());
+        for (int round = 0; round < ROUNDS; round++) {
+            Set<String> rungs = known.rungs().stream().map(Choice::id).collect(Collectors.toSet());
+            if (rungs.equals(pushing)) {
+                break;
+            }
+            pushing = rungs;
+            ordered = order.of(permitted, pushing);
+            known = worth.choose(ordered, priors.prior(), Set.of());
+        }
         if (table != ChanceTable.PRIOR) {
             ordered = ordered.stream().map(c -> learned(c, states)).toList();
             known = worth.choose(ordered, states.prior(), Set.of());

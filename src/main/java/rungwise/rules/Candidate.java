@@ -56,12 +56,4 @@ public record Candidate(Use use, boolean atHand, double filmWithRefining, double
     public List<Figure> contactFigures() {
         return List.of(Figure.of("contactLeft", contactLeft, "min"));
     }
-
-    public List<Figure> brings() {
-        return List.of(Figure.of("agent", use.agent().name()));
-    }
-
-    public List<Figure> figures() {
-        return List.of(Figure.of("method", use.method().name()));
-    }
 }

@@ -151,7 +151,7 @@ class ProductCasesTest {
                     + " in " + told, out);
         }
         if (expect.has("thinMinutes")) {
-            need(told.contains("thin disposable ones hold " + expect.path("thinMinutes").asString() + " min"), "thin gloves "
+            need(told.contains("thin disposable gloves hold " + expect.path("thinMinutes").asString() + " min"), "thin gloves "
                     + expect.path("thinMinutes") + " in " + told, out);
         }
         words(expect.path("air")).forEach(e -> need(told.contains(known.exposures().get(e).name().toLowerCase(Locale.ROOT)),

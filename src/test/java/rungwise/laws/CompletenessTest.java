@@ -44,7 +44,7 @@ class CompletenessTest {
     private static Question spot(String contaminant, String surface, String age, String more) {
         return QuestionReader.read(Mappers.question().readTree("{contaminant: " + contaminant + ", surface: " + surface + ", age: "
                 + age + ", done: [washed, dried], setting: {airC: 20, panelC: 20, sun: shade, outdoors: true}"
-                + (more.isEmpty() ? "" : ", " + more.replace("[consent, supervision]", KNOWN.gates().keySet().toString())) + "}"), KNOWN);
+                + (more.isEmpty() ? "" : ", " + more.replace("[consent, supervision]", Law.AGREEMENTS.toString())) + "}"), KNOWN);
     }
 
     private static Question.Tried tried(String method, String outcome) {

@@ -1,11 +1,16 @@
 package rungwise.laws;
 
 import java.util.List;
+import rungwise.Base;
+import rungwise.knowledge.Gate;
 import rungwise.answer.Answer;
 import rungwise.answer.LadderAnswer;
 
 /** Answers made wrong on purpose. */
 final class Law {
+    /** Every gate that somebody can agree to. */
+    static final List<String> AGREEMENTS = Base.advisor().knowledge().gates().values().stream().filter(Gate::needsAgreement)
+            .map(Gate::id).toList();
     private static final Answer.State STOPPED = new Answer.State(0, 0, 0);
 
     private Law() {

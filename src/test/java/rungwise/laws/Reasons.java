@@ -34,7 +34,7 @@ final class Reasons {
         Map<String, Set<String>> collections = Map.of("rules", book.rules().keySet(), "decisions", base.decisions().byId().keySet(),
                 "assumptions", base.assumptions().byId().keySet(), "contaminants", base.contaminants().keySet(),
                 "surfaces", base.surfaces().keySet(), "methods", base.methods().keySet(), "agents", base.agents().keySet(),
-                "tools", base.tools().keySet(), "gates", base.gates().keySet(), "circumstances", base.circumstances().keySet());
+                "tools", base.tools().keySet(), "gates", base.gates().keySet(), "mechanisms", base.mechanisms().keySet());
         Set<String> found = new HashSet<>();
         collections.forEach((collection, ids) -> ids.forEach(id -> found.add(collection + "/" + id)));
         return found;

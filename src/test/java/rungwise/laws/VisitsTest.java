@@ -34,7 +34,7 @@ class VisitsTest {
     static void look() {
         // where bleach and what it must not meet are both on the ladder
         String agreed = "shelf: [hypochlorite_dilute, alc_50, quat_disinfectant, acid_mild, weak_acid, percarbonate], consent: {granted: "
-                + KNOWN.gates().keySet() + "}, done: [washed, dried]";
+                + Law.AGREEMENTS + "}, done: [washed, dried]";
         List<String> bleachable = KNOWN.surfaces().keySet().stream()
                 .filter(s -> Base.advisor().barsOn(s, "hypochlorite_dilute").isEmpty()).toList();
         for (String contaminant : KNOWN.contaminants().keySet()) {
