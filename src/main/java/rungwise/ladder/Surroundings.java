@@ -54,8 +54,11 @@ public final class Surroundings {
         Question question = situation.question();
         List<String> ids = ladder.rungs().stream().map(Choice::id).toList();
         List<Object> facts = new ArrayList<>(List.of(ladder.revision().base().decisions()));
-        situation.suspects().forEach(s -> facts.add(new Laid(ids, situation.surface(), s.deposit(), Zones.of(situation.surface(),
-                s.contaminant(), question.facts().place(), ladder.revision().base()))));
+        // what hardly anybody suspects asks for no preparation
+        double counts = ladder.revision().base().decisions().value(DecisionId.BAR_COUNTS);
+        situation.suspects().stream().filter(s -> s == situation.suspects().get(0) || s.now() >= counts).forEach(s -> facts.add(
+                new Laid(ids, situation.surface(), s.deposit(), Zones.of(situation.surface(), s.contaminant(), question.facts().place(),
+                        ladder.revision().base()))));
         for (int i = 0; i < ids.size(); i++) {
             facts.add(new Chosen(ladder.rungs().get(i).use(), i + 1, ladder.mean(ladder.rungs().get(i))));
         }
