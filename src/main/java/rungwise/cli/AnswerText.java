@@ -179,7 +179,7 @@ final class AnswerText {
         }
     }
 
-    private static String span(Wet wet) {
+    static String span(Wet wet) {
         String from = minutes(wet.fromSeconds());
         String to = minutes(wet.toSeconds());
         return from.equals(to) ? from : from + " to " + to;

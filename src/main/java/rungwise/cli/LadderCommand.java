@@ -71,7 +71,11 @@ final class LadderCommand implements Callable<Integer> {
                 IdentificationText.suspects(s, out);
                 out.println();
             });
-            new AnswerText(advisor.knowledge(), out).print(answer.answer(), all);
+            if (all) {
+                new AnswerText(advisor.knowledge(), out).print(answer.answer(), true);
+            } else {
+                new Card(advisor.knowledge(), Terminal.width(spec), Terminal.isPlain()).lines(answer.answer(), file).forEach(out::println);
+            }
             answer.whatIf().orElse(List.of()).forEach(w -> out.println("What if " + w.fact() + ": " + w.value() + " → "
                     + w.next().action() + w.next().method().map(m -> " " + m).orElse("") + "."));
         }
