@@ -12,6 +12,7 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import rungwise.knowledge.Agent;
 import rungwise.knowledge.DecisionId;
 import rungwise.knowledge.Method;
@@ -28,6 +29,7 @@ import rungwise.rules.Laid;
 import rungwise.rules.Phase;
 import rungwise.rules.Step;
 import rungwise.rules.Water;
+import rungwise.text.Figure;
 import rungwise.workup.Zones;
 
 /**
@@ -96,6 +98,22 @@ public final class Surroundings {
                     .forEach(c -> named.addAll(c.conclusion().bridge())));
             earlier.add(choice.use().agent());
         }
+    }
+
+    /** Methods that may be named beside the rungs, permitted or not. */
+    public Set<String> methods() {
+        return Set.copyOf(bars.keySet());
+    }
+
+    /** Words by which the steps may be said to be done, those left out for that reason included. */
+    public Set<String> doneWords() {
+        return steps.stream().map(s -> s.step().done()).collect(Collectors.toSet());
+    }
+
+    /** Names of the figures by which the closing rules say why. */
+    public Set<String> figures() {
+        return Stream.concat(steps.stream().flatMap(s -> s.because().stream()), advice.stream().map(Concluded::because))
+                .flatMap(b -> b.figures().stream()).map(Figure::name).collect(Collectors.toSet());
     }
 
     /** What was brought to this spot in this visit. */
