@@ -71,6 +71,7 @@ final class AnswerText {
             answer.whoTakesOver().ifPresent(w -> out.println((answer.isStopped() ? "Who takes over: " : "If nothing is left: ") + w.text()));
             out.println("--all prints the rest, --why METHOD where one went. Safety data sheets, local codes and licensed practice come "
                     + "first. Revision " + answer.revision() + ".");
+            UnusedFacts.lines(answer).forEach(out::println);
             return;
         }
         section("Slower or gentler instead", answer.alternatives().stream()
@@ -91,6 +92,7 @@ final class AnswerText {
         answer.whoTakesOver().ifPresent(w -> out.println((answer.isStopped() ? "Who takes over: " : "If nothing is left: ") + w.text()));
         out.println("Safety data sheets, local codes and licensed practice come first. Revision " + answer.revision()
                 + ".");
+        UnusedFacts.lines(answer).forEach(out::println);
     }
 
     private Stream<String> step(Answer.Around step) {

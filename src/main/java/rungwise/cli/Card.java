@@ -58,6 +58,8 @@ final class Card {
             page.add(say("tell"), first.isEmpty() ? "" : say("tell-me", "asked", asked, "method", first.get().method()));
             then(answer, first.isPresent() ? 1 : 0);
             barred(answer);
+            page.add(say("unused"), answer.facts().unused().stream().map(u -> u.pointer().substring(u.pointer().lastIndexOf('/') + 1))
+                    .filter(f -> !f.matches("\\d+")).distinct().collect(Collectors.joining(", ")));
         }
         page.add("", say("sheets", "revision", answer.revision()));
         return cut(page.lines());

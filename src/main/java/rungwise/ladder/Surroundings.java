@@ -15,6 +15,10 @@ import java.util.stream.Collectors;
 import rungwise.knowledge.decision.DecisionId;
 import rungwise.knowledge.method.Agent;
 import rungwise.knowledge.method.Method;
+import java.util.stream.Stream;
+import rungwise.knowledge.method.Agent;
+import rungwise.knowledge.decision.DecisionId;
+import rungwise.knowledge.method.Method;
 import rungwise.question.Question;
 import rungwise.rules.Phase;
 import rungwise.rules.fact.Attempt;
@@ -28,6 +32,9 @@ import rungwise.rules.said.Conclusions;
 import rungwise.rules.said.Step;
 import rungwise.rules.use.Chosen;
 import rungwise.rules.use.Laid;
+import rungwise.rules.said.Step;
+import rungwise.rules.fact.Water;
+import rungwise.text.Figure;
 import rungwise.workup.Zones;
 
 /**
@@ -99,6 +106,22 @@ public final class Surroundings {
                     .forEach(c -> named.addAll(c.conclusion().bridge())));
             earlier.add(choice.use().agent());
         }
+    }
+
+    /** Methods that may be named beside the rungs, permitted or not. */
+    public Set<String> methods() {
+        return Set.copyOf(bars.keySet());
+    }
+
+    /** Words by which the steps may be said to be done, those left out for that reason included. */
+    public Set<String> doneWords() {
+        return steps.stream().map(s -> s.step().done()).collect(Collectors.toSet());
+    }
+
+    /** Names of the figures by which the closing rules say why. */
+    public Set<String> figures() {
+        return Stream.concat(steps.stream().flatMap(s -> s.because().stream()), advice.stream().map(Concluded::because))
+                .flatMap(b -> b.figures().stream()).map(Figure::name).collect(Collectors.toSet());
     }
 
     /** What was brought to this spot in this visit. */
