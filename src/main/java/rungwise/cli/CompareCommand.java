@@ -58,7 +58,7 @@ final class CompareCommand implements Callable<Integer> {
         if (json) {
             out.println(Mappers.json().writeValueAsString(comparison));
         } else {
-            print(comparison, out);
+            print(comparison, advisor, otherAdvisor, out);
         }
         out.flush();
         return 0;
@@ -70,23 +70,26 @@ final class CompareCommand implements Callable<Integer> {
                 ChanceTable.PRIOR)).answer();
     }
 
-    private static void print(Comparison comparison, PrintWriter out) {
+    private static void print(Comparison comparison, Advisor one, Advisor other, PrintWriter out) {
         if (comparison.isEmpty()) {
             out.println("Nothing differs.");
         }
         comparison.asked().forEach(a -> out.println("asked " + a.field() + ": " + a.one() + " → " + a.other()));
-        comparison.next().ifPresent(n -> out.println("next: " + n.one().action() + n.one().method().map(m -> " " + m)
-                .orElse("") + " → " + n.other().action() + n.other().method().map(m -> " " + m).orElse("") + ". "
+        comparison.next().ifPresent(n -> out.println("next: " + next(n.one(), one) + " → " + next(n.other(), other) + ". "
                 + n.other().text()));
         comparison.methods().forEach(m -> {
             out.println(m.name() + ": " + (m.one().equals(m.other()) ? m.one() : m.one() + " → " + m.other()));
             m.figures().forEach(f -> out.println("    " + f));
             m.because().forEach(b -> out.println("    " + (b.standsIn().equals("one") ? "no longer: " : "now: ")
-                    + b.because().says() + " (" + b.because().name() + "; " + Texts.ENGLISH.of(b.because().figures())
-                    + ")"));
+                    + Texts.ENGLISH.fill(b.because().says(), b.because().figures()) + " (" + b.because().name()
+                    + (b.because().figures().isEmpty() ? "" : "; " + Texts.ENGLISH.of(b.because().figures())) + ")"));
         });
         comparison.others().forEach(o -> out.println(o.what() + ": " + o.one() + " → " + o.other()));
         out.println("Revision " + comparison.revisionOne() + (comparison.revisionOne().equals(
                 comparison.revisionOther()) ? "." : " → " + comparison.revisionOther() + "."));
+    }
+
+    private static String next(Answer.Next next, Advisor advisor) {
+        return next.action() + next.method().map(m -> " " + advisor.knowledge().methods().get(m).name()).orElse("");
     }
 }
