@@ -201,7 +201,7 @@ final class AnswerText {
         out.println();
         out.println(bold("Ladder, gentlest first"));
         out.printf(Locale.ROOT, "  %-2s %-32s %-9s %-7s %-7s %-10s %s%n", "", "method", "M C T µm", "chance", "min",
-                "dwell min", "still needed");
+                "dwell min", "needed first");
         for (Answer.Rung rung : answer.rungs()) {
             Answer.Grades s = rung.severity();
             out.printf(Locale.ROOT, "  %-2d %-32s %-9s %-7s %-7s %-10s %s%n", rung.rank(), rung.name(),
@@ -224,10 +224,10 @@ final class AnswerText {
     void why(Answer answer, String method) {
         String name = base.methods().get(method).name();
         answer.rungs().stream().filter(r -> r.method().equals(method)).findFirst().ifPresent(r -> {
-            out.println(name + " is rung " + r.rank() + " of " + answer.rungs().size() + ".");
+            out.println(name + " is step " + r.rank() + " of " + answer.rungs().size() + ".");
             reasons(r.because());
             r.gates().forEach(g -> {
-                out.println("  Gate " + words(g.id()) + ", " + g.state() + ": " + g.obtain());
+                out.println("  Needed first, " + needed(g) + ", " + g.state() + ": " + g.obtain());
                 reasons(g.because());
             });
         });
@@ -244,7 +244,7 @@ final class AnswerText {
             reasons(b.because());
         });
         answer.notNow().stream().filter(b -> b.method().equals(method)).findFirst().ifPresent(b -> {
-            out.println(name + " is barred now" + b.opensWith().map(o -> " until: " + o.replace('_', ' ')).orElse("") + ".");
+            out.println(name + ": not now" + b.opensWith().map(o -> ", " + opens(o)).orElse("") + ".");
             reasons(b.because());
             b.staysWet().ifPresent(w -> reasons(w.because()));
         });
@@ -288,7 +288,7 @@ final class AnswerText {
             case "gauge" -> "open with a gauge reading";
             case "another_worker" -> "open for another worker";
             case "ventilate" -> "open with moving air";
-            default -> "until: " + words(with);
+            default -> "until " + words(with);
         };
     }
 

@@ -104,7 +104,7 @@ public record Comparison(String revisionOne, String revisionOther, List<Asked> a
                 p.because(), Map.of("chance", Figures.text(p.chance())))));
         answer.alternatives().forEach(a -> places.put(a.method(), new Place(a.name(), "alternative",
                 reasons(a.rung()), figures(a.rung()))));
-        answer.rungs().forEach(r -> places.put(r.method(), new Place(r.name(), "rung " + r.rank(), reasons(r),
+        answer.rungs().forEach(r -> places.put(r.method(), new Place(r.name(), "step " + r.rank(), reasons(r),
                 figures(r))));
         return places;
     }
@@ -123,7 +123,7 @@ public record Comparison(String revisionOne, String revisionOther, List<Asked> a
                 + rung.severity().thermal() + " " + Figures.text(rung.severity().filmMicrons()));
         figures.put("minutes", Figures.text(rung.minutes()));
         figures.put("dwell min", Figures.text(rung.dwell().from()) + " to " + Figures.text(rung.dwell().to()));
-        rung.gates().forEach(g -> figures.put("gate " + Sentence.within(g.name()), g.state()));
+        rung.gates().forEach(g -> figures.put("needed first, " + Sentence.within(g.name()), g.state()));
         return figures;
     }
 
