@@ -11,6 +11,7 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
 import picocli.CommandLine;
 import rungwise.knowledge.Mappers;
+import rungwise.text.Texts;
 import tools.jackson.databind.JsonNode;
 
 /** Checks answers against cases. */
@@ -30,7 +31,7 @@ final class CasesCommand implements Callable<Integer> {
     public Integer call() throws IOException {
         var out = spec.commandLine().getOut();
         if (!Files.isDirectory(folder)) {
-            throw new InputProblem("the folder " + folder + " does not exist; name the folder that holds the cases");
+            throw InputProblem.said("no-folder-of-cases", "folder", folder);
         }
         CaseFile cases = new CaseFile(main.ready());
         int all = 0;
@@ -48,7 +49,7 @@ final class CasesCommand implements Callable<Integer> {
                 }
             }
         }
-        out.println(all + " cases, " + differ + " differ.");
+        out.println(Texts.ENGLISH.say("cli.cases", "all", all, "differ", differ));
         out.flush();
         return differ == 0 ? 0 : Main.FAULTS;
     }
