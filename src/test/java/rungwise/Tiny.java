@@ -4,7 +4,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
-import rungwise.knowledge.KnowledgeFiles;
+import rungwise.knowledge.load.KnowledgeFiles;
 
 /** A base of a few entries, whole and without fault, which tests break in one way at a time. */
 public final class Tiny {

@@ -17,7 +17,7 @@ import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
 import rungwise.answer.Advisor;
 import rungwise.answer.Answer;
-import rungwise.knowledge.Mappers;
+import rungwise.knowledge.load.Mappers;
 import rungwise.question.Question;
 import rungwise.question.QuestionReader;
 import rungwise.start.Opened;

@@ -8,8 +8,8 @@ import rungwise.ladder.Ladder;
 import rungwise.ladder.Revision;
 import rungwise.ladder.Suspects;
 import rungwise.question.Question;
-import rungwise.rules.Because;
 import rungwise.rules.RuleBook;
+import rungwise.rules.said.Because;
 import rungwise.text.Texts;
 import rungwise.workup.ChemistryShare;
 

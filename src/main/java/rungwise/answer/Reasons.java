@@ -6,8 +6,8 @@ import java.util.Collection;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
-import rungwise.rules.Because;
-import rungwise.rules.Reason;
+import rungwise.rules.said.Because;
+import rungwise.rules.said.Reason;
 
 /** Finds every reason that an answer refers to, so that each is written out once. */
 final class Reasons {

@@ -4,9 +4,9 @@ import static j2html.TagCreator.text;
 
 import j2html.tags.DomContent;
 import java.util.List;
-import rungwise.knowledge.Agent;
-import rungwise.knowledge.Figures;
 import rungwise.knowledge.KnowledgeBase;
+import rungwise.knowledge.common.Figures;
+import rungwise.knowledge.method.Agent;
 
 /** What an agent is, as used, and which methods use it. */
 final class AgentPage {

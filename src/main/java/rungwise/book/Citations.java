@@ -10,7 +10,7 @@ import java.util.Map;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import rungwise.knowledge.KnowledgeBase;
-import rungwise.knowledge.Mappers;
+import rungwise.knowledge.load.Mappers;
 import rungwise.rules.RuleInfo;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.ObjectMapper;

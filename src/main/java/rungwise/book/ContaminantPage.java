@@ -5,10 +5,10 @@ import static j2html.TagCreator.text;
 import j2html.tags.DomContent;
 import java.util.List;
 import rungwise.answer.Answer;
-import rungwise.knowledge.Contaminant;
-import rungwise.knowledge.Figures;
-import rungwise.knowledge.Hours;
 import rungwise.knowledge.KnowledgeBase;
+import rungwise.knowledge.common.Figures;
+import rungwise.knowledge.common.Hours;
+import rungwise.knowledge.deposit.Contaminant;
 
 /** What is stuck: how it is known, how it ages, what it does to people, and the ladder where it is usually met. */
 final class ContaminantPage {

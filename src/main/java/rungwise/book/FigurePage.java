@@ -1,10 +1,10 @@
 package rungwise.book;
 
 import java.util.Optional;
-import rungwise.knowledge.Assumption;
-import rungwise.knowledge.Basis;
-import rungwise.knowledge.Decision;
-import rungwise.knowledge.Stage;
+import rungwise.knowledge.common.Basis;
+import rungwise.knowledge.decision.Assumption;
+import rungwise.knowledge.decision.Decision;
+import rungwise.knowledge.decision.Stage;
 import rungwise.text.Texts;
 
 /** A figure at which something is decided, or that counts where nobody told: how much it is, why, and where it counts. */

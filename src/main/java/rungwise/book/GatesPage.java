@@ -2,8 +2,8 @@ package rungwise.book;
 
 import static j2html.TagCreator.h2;
 
-import rungwise.knowledge.Gate;
 import rungwise.knowledge.KnowledgeBase;
+import rungwise.knowledge.method.Gate;
 
 /** All gates on one page: who opens them, what to get, what happens otherwise. */
 final class GatesPage {

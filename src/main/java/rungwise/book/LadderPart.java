@@ -7,8 +7,8 @@ import j2html.tags.DomContent;
 import java.util.List;
 import rungwise.answer.Answer;
 import rungwise.answer.LadderAnswer;
-import rungwise.knowledge.Figures;
 import rungwise.knowledge.KnowledgeBase;
+import rungwise.knowledge.common.Figures;
 
 /** The ladder on a reference surface, as part of a page. */
 final class LadderPart {

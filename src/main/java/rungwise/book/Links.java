@@ -12,10 +12,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
-import rungwise.knowledge.Basis;
 import rungwise.knowledge.KnowledgeBase;
-import rungwise.rules.Because;
+import rungwise.knowledge.common.Basis;
 import rungwise.rules.RuleInfo;
+import rungwise.rules.said.Because;
 import rungwise.text.Texts;
 
 /** Links from the pages of one folder. What has no page stays plain text, so that no link leads nowhere. */

@@ -1,7 +1,7 @@
 package rungwise.book;
 
 import rungwise.knowledge.KnowledgeBase;
-import rungwise.knowledge.MechanismWord;
+import rungwise.knowledge.method.MechanismWord;
 import rungwise.text.Figure;
 import rungwise.text.Texts;
 

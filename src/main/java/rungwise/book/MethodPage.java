@@ -7,10 +7,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
-import rungwise.knowledge.Chances;
-import rungwise.knowledge.Figures;
 import rungwise.knowledge.KnowledgeBase;
-import rungwise.knowledge.Method;
+import rungwise.knowledge.common.Figures;
+import rungwise.knowledge.method.Chances;
+import rungwise.knowledge.method.Method;
 
 /** How a method is done, what it needs, when to stop, and what it can do. */
 final class MethodPage {

@@ -4,8 +4,8 @@ import java.util.List;
 import java.util.stream.Stream;
 import rungwise.answer.Advisor;
 import rungwise.answer.Answer;
-import rungwise.knowledge.Contaminant;
-import rungwise.knowledge.Mappers;
+import rungwise.knowledge.deposit.Contaminant;
+import rungwise.knowledge.load.Mappers;
 import rungwise.question.QuestionReader;
 import tools.jackson.databind.node.ObjectNode;
 

@@ -9,7 +9,7 @@ import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 import rungwise.answer.Advisor;
-import rungwise.knowledge.Mappers;
+import rungwise.knowledge.load.Mappers;
 import rungwise.question.BadQuestion;
 import rungwise.question.QuestionReader;
 import rungwise.rules.RuleBook;

@@ -5,10 +5,10 @@ import static j2html.TagCreator.text;
 import j2html.tags.DomContent;
 import java.util.Arrays;
 import java.util.List;
-import rungwise.knowledge.Figures;
 import rungwise.knowledge.KnowledgeBase;
-import rungwise.knowledge.SolventColumn;
-import rungwise.knowledge.Surface;
+import rungwise.knowledge.chemistry.SolventColumn;
+import rungwise.knowledge.common.Figures;
+import rungwise.knowledge.surface.Surface;
 
 /** What a surface tolerates, what is never done to it, and who takes over. */
 final class SurfacePage {

@@ -3,7 +3,7 @@ package rungwise.book;
 import static j2html.TagCreator.h2;
 
 import rungwise.knowledge.KnowledgeBase;
-import rungwise.knowledge.Tool;
+import rungwise.knowledge.method.Tool;
 
 /** All tools on one page. */
 final class ToolsPage {

@@ -3,9 +3,9 @@ package rungwise.book;
 import java.math.BigDecimal;
 import java.util.Locale;
 import java.util.Map;
-import rungwise.knowledge.Chance;
-import rungwise.knowledge.Figures;
-import rungwise.knowledge.Word;
+import rungwise.knowledge.common.Figures;
+import rungwise.knowledge.common.Word;
+import rungwise.knowledge.method.Chance;
 
 /** Ids, enums and figures as a reader expects them. */
 final class Words {

@@ -12,10 +12,10 @@ import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import rungwise.answer.Answer;
-import rungwise.knowledge.Figures;
 import rungwise.knowledge.KnowledgeBase;
-import rungwise.knowledge.Sentence;
-import rungwise.rules.Because;
+import rungwise.knowledge.common.Figures;
+import rungwise.knowledge.common.Sentence;
+import rungwise.rules.said.Because;
 import rungwise.text.Texts;
 import rungwise.workup.Wet;
 

@@ -13,7 +13,7 @@ import java.util.TreeSet;
 import java.util.stream.Stream;
 import rungwise.answer.Advisor;
 import rungwise.answer.Answer;
-import rungwise.knowledge.Mappers;
+import rungwise.knowledge.load.Mappers;
 import rungwise.question.BadQuestion;
 import rungwise.question.Question;
 import rungwise.question.QuestionReader;

@@ -10,7 +10,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
 import picocli.CommandLine;
-import rungwise.knowledge.Mappers;
+import rungwise.knowledge.load.Mappers;
 import rungwise.text.Texts;
 import tools.jackson.databind.JsonNode;
 

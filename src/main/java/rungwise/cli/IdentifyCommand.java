@@ -3,16 +3,16 @@ package rungwise.cli;
 import java.io.PrintWriter;
 import java.util.concurrent.Callable;
 import java.util.function.Supplier;
+import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
-import picocli.CommandLine;
 import rungwise.answer.Advisor;
 import rungwise.diagnosis.Identification;
 import rungwise.diagnosis.Identifier;
 import rungwise.diagnosis.SpotReader;
-import rungwise.knowledge.Mappers;
+import rungwise.knowledge.load.Mappers;
 import tools.jackson.databind.JsonNode;
 
 /** Asks what a deposit is. */

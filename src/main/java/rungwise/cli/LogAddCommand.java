@@ -19,7 +19,7 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine;
-import rungwise.knowledge.Mappers;
+import rungwise.knowledge.load.Mappers;
 import rungwise.shoplog.Attempt;
 import rungwise.shoplog.AttemptReader;
 import rungwise.shoplog.BadAttempt;

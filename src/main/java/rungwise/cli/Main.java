@@ -5,12 +5,12 @@ import java.util.Optional;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.FutureTask;
 import java.util.function.Supplier;
+import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ScopeType;
-import picocli.CommandLine;
 import rungwise.answer.Advisor;
-import rungwise.knowledge.Fault;
+import rungwise.knowledge.draft.Fault;
 import rungwise.start.Opened;
 
 /** The program. */

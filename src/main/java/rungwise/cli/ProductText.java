@@ -7,11 +7,11 @@ import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import rungwise.answer.Advisor;
-import rungwise.knowledge.Agent;
-import rungwise.knowledge.Figures;
 import rungwise.knowledge.KnowledgeBase;
-import rungwise.knowledge.Overlay;
-import rungwise.rules.Because;
+import rungwise.knowledge.common.Figures;
+import rungwise.knowledge.method.Agent;
+import rungwise.knowledge.overlay.Overlay;
+import rungwise.rules.said.Because;
 
 /** What a product of the shop was taken for, as text. */
 final class ProductText {

@@ -10,9 +10,9 @@ import java.util.function.ToDoubleFunction;
 import java.util.stream.Stream;
 import rungwise.answer.Answer;
 import rungwise.answer.LadderAnswer;
-import rungwise.knowledge.Figures;
-import rungwise.knowledge.Sentence;
-import rungwise.rules.Because;
+import rungwise.knowledge.common.Figures;
+import rungwise.knowledge.common.Sentence;
+import rungwise.rules.said.Because;
 
 /**
  * Two answers side by side: only what differs, and which rule or figure made the difference.

@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.Map;
 import rungwise.answer.Answer;
 import rungwise.knowledge.KnowledgeBase;
-import rungwise.knowledge.Method;
+import rungwise.knowledge.method.Method;
 import rungwise.question.Question;
 import rungwise.question.Shelf;
 

@@ -3,7 +3,7 @@ package rungwise.diagnosis;
 import java.util.List;
 import java.util.Optional;
 import rungwise.answer.Answer;
-import rungwise.knowledge.Basis;
+import rungwise.knowledge.common.Basis;
 
 /**
  * What it may be.

@@ -5,19 +5,20 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import rungwise.knowledge.KnowledgeBase;
-import rungwise.knowledge.Observation;
-import rungwise.knowledge.Place;
-import rungwise.knowledge.SurfaceKind;
+import rungwise.knowledge.deposit.Observation;
+import rungwise.knowledge.surface.Place;
+import rungwise.knowledge.surface.SurfaceKind;
 import rungwise.question.Question;
 
 /**
  * The signs of a spot, with those that follow from them.
  *
  * @param seen    observations that were made
+ * @param within  what was seen as part of a check's outcome: the outcome weighs for it, so that it is not weighed again
  * @param notSeen observations that were looked for and are not there
  * @param both    ids said to be both; they count as neither
  */
-record Noted(List<Observation> seen, List<Observation> notSeen, List<String> both) {
+record Noted(List<Observation> seen, List<Observation> within, List<Observation> notSeen, List<String> both) {
     private static final Set<SurfaceKind> OUTSIDE = Set.of(SurfaceKind.PAINT, SurfaceKind.FILM, SurfaceKind.LENS,
             SurfaceKind.METAL, SurfaceKind.WHEEL, SurfaceKind.RUBBER, SurfaceKind.SENSOR, SurfaceKind.GEL_COAT);
 
@@ -30,12 +31,13 @@ record Noted(List<Observation> seen, List<Observation> notSeen, List<String> bot
         List<String> both = ids.stream().filter(spot.notSeen()::contains).toList();
         both.forEach(ids::remove);
         side(question, base).filter(base.observations()::containsKey).ifPresent(ids::add);
-        List<Observation> seen = new ArrayList<>();
-        for (String id : List.copyOf(ids)) {
-            ids.addAll(base.observations().get(id).implies());
+        Set<String> within = new LinkedHashSet<>();
+        for (Observation one : ids.stream().map(base.observations()::get).toList()) {
+            (base.signs().checks().get(one.seenBy()).offered() && one.speaks() ? within : ids).addAll(one.implies());
         }
-        ids.stream().map(base.observations()::get).forEach(seen::add);
-        return new Noted(seen, spot.notSeen().stream().distinct().filter(n -> !both.contains(n))
+        within.removeAll(ids);
+        List<Observation> seen = ids.stream().map(base.observations()::get).toList();
+        return new Noted(seen, within.stream().map(base.observations()::get).toList(), spot.notSeen().stream().distinct().filter(n -> !both.contains(n))
                 .map(base.observations()::get).toList(), both);
     }
 
@@ -55,17 +57,17 @@ record Noted(List<Observation> seen, List<Observation> notSeen, List<String> bot
     Noted with(Observation observation) {
         List<Observation> more = new ArrayList<>(seen);
         more.add(observation);
-        return new Noted(more, notSeen, both);
+        return new Noted(more, within, notSeen, both);
     }
 
     Noted without(List<Observation> observations) {
         List<Observation> more = new ArrayList<>(notSeen);
         more.addAll(observations);
-        return new Noted(seen, more, both);
+        return new Noted(seen, within, more, both);
     }
 
     boolean knows(Observation observation) {
-        return seen.contains(observation) || notSeen.contains(observation);
+        return seen.contains(observation) || within.contains(observation) || notSeen.contains(observation);
     }
 
     /** Whether anything was seen that speaks for some contaminant. */

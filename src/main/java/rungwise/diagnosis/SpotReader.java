@@ -6,7 +6,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import rungwise.knowledge.KnowledgeBase;
-import rungwise.knowledge.Near;
+import rungwise.knowledge.common.Near;
 import rungwise.question.BadQuestion;
 import rungwise.question.Problem;
 import rungwise.question.Question;

@@ -12,7 +12,7 @@ import rungwise.diagnosis.Identification;
 import rungwise.diagnosis.Identifier;
 import rungwise.diagnosis.SpotAnswer;
 import rungwise.diagnosis.SpotReader;
-import rungwise.knowledge.Mappers;
+import rungwise.knowledge.load.Mappers;
 import rungwise.ladder.ChanceTable;
 import rungwise.question.BadQuestion;
 import rungwise.question.Problem;

@@ -6,7 +6,7 @@ import java.time.InstantSource;
 import java.util.List;
 import java.util.Optional;
 import rungwise.knowledge.KnowledgeBase;
-import rungwise.knowledge.Near;
+import rungwise.knowledge.common.Near;
 import rungwise.question.Problem;
 import rungwise.shoplog.Attempt;
 import rungwise.shoplog.AttemptReader;

@@ -12,7 +12,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
 import rungwise.answer.Advisor;
-import rungwise.knowledge.Mappers;
+import rungwise.knowledge.load.Mappers;
 import rungwise.ladder.ChanceTable;
 import tools.jackson.databind.json.JsonMapper;
 

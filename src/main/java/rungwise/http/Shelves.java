@@ -5,18 +5,18 @@ import java.util.Map;
 import java.util.TreeMap;
 import java.util.function.Function;
 import rungwise.answer.Advisor;
-import rungwise.knowledge.Agent;
-import rungwise.knowledge.Assumption;
-import rungwise.knowledge.Contaminant;
-import rungwise.knowledge.Decision;
-import rungwise.knowledge.Inspection;
 import rungwise.knowledge.KnowledgeBase;
-import rungwise.knowledge.MechanismWord;
-import rungwise.knowledge.Method;
-import rungwise.knowledge.Near;
-import rungwise.knowledge.Observation;
 import rungwise.knowledge.Source;
-import rungwise.knowledge.Surface;
+import rungwise.knowledge.common.Near;
+import rungwise.knowledge.decision.Assumption;
+import rungwise.knowledge.decision.Decision;
+import rungwise.knowledge.deposit.Contaminant;
+import rungwise.knowledge.deposit.Inspection;
+import rungwise.knowledge.deposit.Observation;
+import rungwise.knowledge.method.Agent;
+import rungwise.knowledge.method.MechanismWord;
+import rungwise.knowledge.method.Method;
+import rungwise.knowledge.surface.Surface;
 import rungwise.rules.RuleInfo;
 
 /** What is known, by collection: short in the lists, whole by id. */

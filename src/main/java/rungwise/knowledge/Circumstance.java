@@ -1,6 +1,7 @@
 package rungwise.knowledge;
 
 import java.util.List;
+import rungwise.knowledge.common.Basis;
 
 /** Something seen, smelt or happened that stops work before it starts. */
 public record Circumstance(String id, String name, String doFirst, String until, Basis basis, List<String> sources) {

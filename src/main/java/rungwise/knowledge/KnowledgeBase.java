@@ -2,6 +2,27 @@ package rungwise.knowledge;
 
 import java.util.List;
 import java.util.Map;
+import rungwise.knowledge.chemistry.Solute;
+import rungwise.knowledge.chemistry.Substance;
+import rungwise.knowledge.common.Word;
+import rungwise.knowledge.decision.Assumptions;
+import rungwise.knowledge.decision.Decisions;
+import rungwise.knowledge.deposit.BondClass;
+import rungwise.knowledge.deposit.Contaminant;
+import rungwise.knowledge.deposit.Observation;
+import rungwise.knowledge.deposit.Signs;
+import rungwise.knowledge.method.Agent;
+import rungwise.knowledge.method.Family;
+import rungwise.knowledge.method.Gate;
+import rungwise.knowledge.method.MechanismWord;
+import rungwise.knowledge.method.Method;
+import rungwise.knowledge.method.Tool;
+import rungwise.knowledge.safety.Exposure;
+import rungwise.knowledge.safety.HazardStatement;
+import rungwise.knowledge.safety.Permeation;
+import rungwise.knowledge.safety.Respirator;
+import rungwise.knowledge.surface.Surface;
+import rungwise.knowledge.words.QuestionWords;
 
 /** All that is known, whole and checked, keyed by id in id order. */
 public record KnowledgeBase(String revision, Map<String, Contaminant> contaminants, Map<String, Surface> surfaces,
@@ -37,7 +58,7 @@ public record KnowledgeBase(String revision, Map<String, Contaminant> contaminan
     }
 
     /** The same with what a shop adds and tightens. */
-    KnowledgeBase overlaid(Map<String, Surface> surfaces, Map<String, Method> methods, Map<String, Agent> agents) {
+    public KnowledgeBase overlaid(Map<String, Surface> surfaces, Map<String, Method> methods, Map<String, Agent> agents) {
         return new KnowledgeBase(revision, contaminants, surfaces, methods, agents, tools, families, gates,
                 circumstances, observations, sources, bondClasses, mechanisms, wastes, levels, ppe, notFollowed, steps, exposures, gloves,
                 respirators, substances, solutes, hazards, decisions, assumptions, signs, waivers, questionWords);

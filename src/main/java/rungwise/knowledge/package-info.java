@@ -1,2 +1,2 @@
-/** What is known: contaminants, surfaces, agents, tools, methods and their sources, as immutable records read from YAML. */
+/** What is known, whole and checked: the base that holds the records of the rooms below, read from YAML. */
 package rungwise.knowledge;

@@ -4,8 +4,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
-import rungwise.rules.Because;
-import rungwise.rules.Step;
+import rungwise.rules.said.Because;
+import rungwise.rules.said.Step;
 
 /** A step around the rungs, with every rule that asks for it. */
 public record Asked(Step step, List<Because> because) {

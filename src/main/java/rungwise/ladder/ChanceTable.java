@@ -1,8 +1,8 @@
 package rungwise.ladder;
 
-import rungwise.knowledge.Contaminant;
-import rungwise.knowledge.Method;
-import rungwise.knowledge.SurfaceKind;
+import rungwise.knowledge.deposit.Contaminant;
+import rungwise.knowledge.method.Method;
+import rungwise.knowledge.surface.SurfaceKind;
 
 /**
  * Where chances come from. It must not change while a question is answered. The order of the ladder, grades, bars,

@@ -1,10 +1,10 @@
 package rungwise.ladder;
 
 import java.util.List;
-import rungwise.knowledge.Method;
-import rungwise.knowledge.Severity;
-import rungwise.rules.Because;
-import rungwise.rules.Use;
+import rungwise.knowledge.method.Method;
+import rungwise.knowledge.method.Severity;
+import rungwise.rules.said.Because;
+import rungwise.rules.use.Use;
 import rungwise.science.LeastCostMix;
 
 /**

@@ -2,8 +2,8 @@ package rungwise.ladder;
 
 import java.util.Map;
 import java.util.function.Predicate;
-import rungwise.knowledge.Gate;
-import rungwise.knowledge.Method;
+import rungwise.knowledge.method.Gate;
+import rungwise.knowledge.method.Method;
 import rungwise.question.Question;
 
 /** Which gates a question has opened. What opens a gate is knowledge; here it is only held against the question. */

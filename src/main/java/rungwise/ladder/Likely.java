@@ -1,7 +1,7 @@
 package rungwise.ladder;
 
-import rungwise.knowledge.Chances;
-import rungwise.knowledge.Figures;
+import rungwise.knowledge.common.Figures;
+import rungwise.knowledge.method.Chances;
 
 /**
  * How likely a method is to clear a deposit, as the ladder uses it.

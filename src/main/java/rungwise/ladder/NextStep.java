@@ -4,28 +4,30 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
-import rungwise.knowledge.DecisionId;
-import rungwise.knowledge.Gate;
+import java.util.stream.Stream;
 import rungwise.knowledge.KnowledgeBase;
-import rungwise.knowledge.Method;
-import rungwise.knowledge.Trait;
-import rungwise.rules.Ahead;
-import rungwise.rules.Attempt;
-import rungwise.rules.Bar;
-import rungwise.rules.Clash;
-import rungwise.rules.Cleared;
-import rungwise.rules.Concluded;
-import rungwise.rules.Deposit;
-import rungwise.rules.FlushFirst;
-import rungwise.rules.Gated;
-import rungwise.rules.Halt;
-import rungwise.rules.Hold;
-import rungwise.rules.Left;
-import rungwise.rules.Next;
+import rungwise.knowledge.decision.DecisionId;
+import rungwise.knowledge.method.Gate;
+import rungwise.knowledge.method.Method;
+import rungwise.knowledge.surface.Trait;
 import rungwise.rules.Phase;
-import rungwise.rules.Treated;
-import rungwise.rules.Waiting;
+import rungwise.rules.fact.Attempt;
+import rungwise.rules.fact.Deposit;
+import rungwise.rules.fact.Treated;
+import rungwise.rules.said.Bar;
+import rungwise.rules.said.Clash;
+import rungwise.rules.said.Cleared;
+import rungwise.rules.said.Concluded;
+import rungwise.rules.said.FlushFirst;
+import rungwise.rules.said.Gated;
+import rungwise.rules.said.Halt;
+import rungwise.rules.said.Hold;
+import rungwise.rules.said.Next;
+import rungwise.rules.use.Ahead;
+import rungwise.rules.use.Left;
+import rungwise.rules.use.Waiting;
 
 /**
  * The one thing to do now: the rules conclude what could be done, the most urgent of it counts.
@@ -64,18 +66,21 @@ public record NextStep(Concluded<Next> said, List<Concluded<Gated>> gates, List<
                         isUntested(ladder, first), ladder.repeated().contains(first.id())));
             }
         }
+        List<String> awaited = facts.stream().anyMatch(Waiting.class::isInstance) ? awaited(ladder) : List.of();
         Concluded<Next> most = ladder.revision().book().run(Phase.NEXT, facts).of(Next.class).stream()
                 .min(Comparator.comparing((Concluded<Next> n) -> n.conclusion().action())
-                        .thenComparing((a, b) -> compareGentle(ladder, a.conclusion().method(), b.conclusion().method())).thenComparing(n -> n.conclusion().text())
+                        .thenComparingInt(n -> awaited.indexOf(n.conclusion().method())).thenComparing(n -> n.conclusion().text())
                         .thenComparing(n -> n.conclusion().method()))
                 .orElseThrow(() -> new IllegalStateException("no rule says what to do next"));
         return new NextStep(most, gates, bridges, wayOut);
     }
 
-    /** Of several methods that are worth waiting for the gentlest. */
-    private static int compareGentle(Ladder ladder, String one, String other) {
-        return one.isEmpty() || other.isEmpty() || one.equals(other) ? 0 : ladder.verdicts().choice(one, ladder.states()).own()
-                .compareTo(ladder.verdicts().choice(other, ladder.states()).own());
+    /** What only the weather keeps away, in the order of the ladder on which it would stand. */
+    private static List<String> awaited(Ladder ladder) {
+        List<Choice> choices = Stream.concat(ladder.order().stream(), ladder.verdicts().all().entrySet().stream()
+                .filter(e -> e.getValue().waitsForWeather()).map(e -> ladder.verdicts().choice(e.getKey(), ladder.states()))).toList();
+        Set<String> all = choices.stream().map(Choice::id).collect(Collectors.toSet());
+        return Order.among(ladder.revision(), ladder.situation(), choices).of(choices, all).stream().map(Choice::id).toList();
     }
 
     /** What only the weather keeps away, and how it stands to the first rung. */

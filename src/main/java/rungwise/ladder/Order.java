@@ -9,15 +9,15 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
-import rungwise.knowledge.Method;
-import rungwise.rules.Bar;
-import rungwise.rules.Because;
-import rungwise.rules.Concluded;
-import rungwise.rules.Conclusions;
-import rungwise.rules.Earlier;
-import rungwise.rules.Permitted;
+import rungwise.knowledge.method.Method;
 import rungwise.rules.Phase;
-import rungwise.rules.Pushes;
+import rungwise.rules.said.Bar;
+import rungwise.rules.said.Because;
+import rungwise.rules.said.Concluded;
+import rungwise.rules.said.Conclusions;
+import rungwise.rules.said.Pushes;
+import rungwise.rules.use.Earlier;
+import rungwise.rules.use.Permitted;
 import rungwise.text.Figure;
 
 /**

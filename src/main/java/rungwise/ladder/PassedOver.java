@@ -1,7 +1,7 @@
 package rungwise.ladder;
 
 import java.util.List;
-import rungwise.rules.Because;
+import rungwise.rules.said.Because;
 
 /**
  * A permitted method that is not offered.

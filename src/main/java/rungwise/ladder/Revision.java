@@ -4,12 +4,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
 import rungwise.knowledge.KnowledgeBase;
-import rungwise.knowledge.Mappers;
-import rungwise.knowledge.Surface;
+import rungwise.knowledge.load.Mappers;
+import rungwise.knowledge.surface.Surface;
 import rungwise.question.QuestionReader;
-import rungwise.rules.Because;
-import rungwise.rules.Concluded;
 import rungwise.rules.RuleBook;
+import rungwise.rules.said.Because;
+import rungwise.rules.said.Concluded;
 import rungwise.workup.ComputedChances;
 import rungwise.workup.Worked;
 

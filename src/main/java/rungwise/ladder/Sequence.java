@@ -9,24 +9,24 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
-import rungwise.knowledge.Agent;
 import rungwise.knowledge.KnowledgeBase;
-import rungwise.knowledge.Method;
-import rungwise.knowledge.Tool;
+import rungwise.knowledge.method.Agent;
+import rungwise.knowledge.method.Method;
+import rungwise.knowledge.method.Tool;
 import rungwise.question.TriedAgents;
-import rungwise.rules.After;
-import rungwise.rules.Because;
-import rungwise.rules.Chemistry;
-import rungwise.rules.Clash;
-import rungwise.rules.Concluded;
-import rungwise.rules.Conclusions;
-import rungwise.rules.Finer;
-import rungwise.rules.Ignition;
-import rungwise.rules.Meeting;
 import rungwise.rules.Phase;
-import rungwise.rules.Replaces;
 import rungwise.rules.RuleBook;
-import rungwise.rules.Use;
+import rungwise.rules.said.After;
+import rungwise.rules.said.Because;
+import rungwise.rules.said.Clash;
+import rungwise.rules.said.Concluded;
+import rungwise.rules.said.Conclusions;
+import rungwise.rules.said.Finer;
+import rungwise.rules.said.Replaces;
+import rungwise.rules.use.Chemistry;
+import rungwise.rules.use.Ignition;
+import rungwise.rules.use.Meeting;
+import rungwise.rules.use.Use;
 
 /**
  * Which method comes after which, which are alike, and which agents clash: facts of the methods alone, decided once.

@@ -6,15 +6,15 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
-import rungwise.knowledge.Agent;
 import rungwise.knowledge.KnowledgeBase;
-import rungwise.knowledge.Method;
-import rungwise.knowledge.SolventColumn;
-import rungwise.knowledge.Surface;
+import rungwise.knowledge.chemistry.SolventColumn;
+import rungwise.knowledge.method.Agent;
+import rungwise.knowledge.method.Method;
+import rungwise.knowledge.surface.Surface;
 import rungwise.rules.Phase;
 import rungwise.rules.RuleBook;
-import rungwise.rules.SolventContact;
-import rungwise.rules.Use;
+import rungwise.rules.use.SolventContact;
+import rungwise.rules.use.Use;
 import rungwise.workup.PolymerContacts;
 
 /**

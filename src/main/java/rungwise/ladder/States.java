@@ -4,10 +4,10 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import rungwise.knowledge.Contaminant;
 import rungwise.knowledge.KnowledgeBase;
-import rungwise.knowledge.Method;
-import rungwise.knowledge.SurfaceKind;
+import rungwise.knowledge.deposit.Contaminant;
+import rungwise.knowledge.method.Method;
+import rungwise.knowledge.surface.SurfaceKind;
 import rungwise.question.Question;
 import rungwise.science.Belief;
 

@@ -12,22 +12,22 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
-import rungwise.knowledge.Agent;
-import rungwise.knowledge.DecisionId;
-import rungwise.knowledge.Method;
+import rungwise.knowledge.decision.DecisionId;
+import rungwise.knowledge.method.Agent;
+import rungwise.knowledge.method.Method;
 import rungwise.question.Question;
-import rungwise.rules.Advice;
-import rungwise.rules.Attempt;
-import rungwise.rules.Bar;
-import rungwise.rules.Body;
-import rungwise.rules.Chosen;
-import rungwise.rules.Clash;
-import rungwise.rules.Concluded;
-import rungwise.rules.Conclusions;
-import rungwise.rules.Laid;
 import rungwise.rules.Phase;
-import rungwise.rules.Step;
-import rungwise.rules.Water;
+import rungwise.rules.fact.Attempt;
+import rungwise.rules.fact.Body;
+import rungwise.rules.fact.Water;
+import rungwise.rules.said.Advice;
+import rungwise.rules.said.Bar;
+import rungwise.rules.said.Clash;
+import rungwise.rules.said.Concluded;
+import rungwise.rules.said.Conclusions;
+import rungwise.rules.said.Step;
+import rungwise.rules.use.Chosen;
+import rungwise.rules.use.Laid;
 import rungwise.workup.Zones;
 
 /**
@@ -54,8 +54,11 @@ public final class Surroundings {
         Question question = situation.question();
         List<String> ids = ladder.rungs().stream().map(Choice::id).toList();
         List<Object> facts = new ArrayList<>(List.of(ladder.revision().base().decisions()));
-        situation.suspects().forEach(s -> facts.add(new Laid(ids, situation.surface(), s.deposit(), Zones.of(situation.surface(),
-                s.contaminant(), question.facts().place(), ladder.revision().base()))));
+        // what hardly anybody suspects asks for no preparation
+        double counts = ladder.revision().base().decisions().value(DecisionId.BAR_COUNTS);
+        situation.suspects().stream().filter(s -> s == situation.suspects().get(0) || s.now() >= counts).forEach(s -> facts.add(
+                new Laid(ids, situation.surface(), s.deposit(), Zones.of(situation.surface(), s.contaminant(), question.facts().place(),
+                        ladder.revision().base()))));
         for (int i = 0; i < ids.size(); i++) {
             facts.add(new Chosen(ladder.rungs().get(i).use(), i + 1, ladder.mean(ladder.rungs().get(i))));
         }

@@ -1,7 +1,7 @@
 package rungwise.ladder;
 
-import rungwise.knowledge.Contaminant;
-import rungwise.rules.Deposit;
+import rungwise.knowledge.deposit.Contaminant;
+import rungwise.rules.fact.Deposit;
 import rungwise.science.Belief;
 
 /**

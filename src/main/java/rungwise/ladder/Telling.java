@@ -1,10 +1,10 @@
 package rungwise.ladder;
 
-import rungwise.knowledge.Chances;
-import rungwise.knowledge.Contaminant;
-import rungwise.knowledge.DecisionId;
-import rungwise.knowledge.Decisions;
 import rungwise.knowledge.KnowledgeBase;
+import rungwise.knowledge.decision.DecisionId;
+import rungwise.knowledge.decision.Decisions;
+import rungwise.knowledge.deposit.Contaminant;
+import rungwise.knowledge.method.Chances;
 import rungwise.question.Question;
 import rungwise.science.Belief;
 

@@ -6,16 +6,16 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
-import rungwise.rules.Bar;
-import rungwise.rules.Caution;
-import rungwise.rules.Concluded;
-import rungwise.rules.Conclusion;
-import rungwise.rules.Gated;
-import rungwise.rules.Marring;
-import rungwise.rules.Moved;
-import rungwise.rules.Narrow;
-import rungwise.rules.Protect;
-import rungwise.rules.Spared;
+import rungwise.rules.said.Bar;
+import rungwise.rules.said.Caution;
+import rungwise.rules.said.Concluded;
+import rungwise.rules.said.Conclusion;
+import rungwise.rules.said.Gated;
+import rungwise.rules.said.Marring;
+import rungwise.rules.said.Moved;
+import rungwise.rules.said.Narrow;
+import rungwise.rules.said.Protect;
+import rungwise.rules.said.Spared;
 
 /** What the rules said of one method. */
 public record Verdict(List<Concluded<Bar>> bars, List<Concluded<Gated>> gates, List<Concluded<Moved>> moves,

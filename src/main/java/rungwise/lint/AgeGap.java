@@ -3,10 +3,10 @@ package rungwise.lint;
 import java.util.ArrayList;
 import java.util.List;
 import rungwise.answer.Answer;
-import rungwise.knowledge.Chance;
-import rungwise.knowledge.Chances;
-import rungwise.knowledge.Contaminant;
-import rungwise.knowledge.MethodKind;
+import rungwise.knowledge.deposit.Contaminant;
+import rungwise.knowledge.method.Chance;
+import rungwise.knowledge.method.Chances;
+import rungwise.knowledge.method.MethodKind;
 
 /** An age at which nothing is known to help, although something helps before or after. */
 final class AgeGap implements LadderCheck {

@@ -9,8 +9,8 @@ import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import rungwise.knowledge.KnowledgeFiles;
-import rungwise.knowledge.Mappers;
+import rungwise.knowledge.load.KnowledgeFiles;
+import rungwise.knowledge.load.Mappers;
 
 /**
  * What a check looks for.

@@ -1,8 +1,8 @@
 package rungwise.lint;
 
 import java.util.List;
-import rungwise.knowledge.Method;
-import rungwise.knowledge.MethodKind;
+import rungwise.knowledge.method.Method;
+import rungwise.knowledge.method.MethodKind;
 
 /** A surface on which every remover is barred: a limit that is too narrow, or a rule that is too wide. */
 final class ClosedSurface implements LadderCheck {

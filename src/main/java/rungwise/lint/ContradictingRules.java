@@ -6,11 +6,11 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
-import rungwise.rules.Because;
-import rungwise.rules.Concluded;
-import rungwise.rules.FlushFirst;
-import rungwise.rules.Reason;
-import rungwise.rules.Step;
+import rungwise.rules.said.Because;
+import rungwise.rules.said.Concluded;
+import rungwise.rules.said.FlushFirst;
+import rungwise.rules.said.Reason;
+import rungwise.rules.said.Step;
 
 /** A step that one rule asks for on a surface where another bars it for good. */
 final class ContradictingRules implements LadderCheck {

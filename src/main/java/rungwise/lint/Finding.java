@@ -1,8 +1,8 @@
 package rungwise.lint;
 
-import rungwise.knowledge.Fault;
 import rungwise.knowledge.Waiver;
-import rungwise.rules.Reason;
+import rungwise.knowledge.draft.Fault;
+import rungwise.rules.said.Reason;
 
 /**
  * A fault and what it is about, so that it can be waived.

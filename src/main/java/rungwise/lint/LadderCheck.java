@@ -1,7 +1,7 @@
 package rungwise.lint;
 
 import java.util.List;
-import rungwise.knowledge.CheckId;
+import rungwise.knowledge.check.CheckId;
 
 /** One thing that can be wrong and that only the engine shows. */
 interface LadderCheck {

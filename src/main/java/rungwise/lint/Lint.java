@@ -8,10 +8,10 @@ import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
 import rungwise.answer.Advisor;
-import rungwise.knowledge.Contaminant;
-import rungwise.knowledge.Fault;
-import rungwise.knowledge.LoadingChecks;
 import rungwise.knowledge.Waiver;
+import rungwise.knowledge.check.LoadingChecks;
+import rungwise.knowledge.deposit.Contaminant;
+import rungwise.knowledge.draft.Fault;
 
 /** Asks the engine for reference ladders and tells what is wrong with them, less what is waived with a reason. */
 public final class Lint {

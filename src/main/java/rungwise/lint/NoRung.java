@@ -2,7 +2,7 @@ package rungwise.lint;
 
 import java.util.ArrayList;
 import java.util.List;
-import rungwise.knowledge.Contaminant;
+import rungwise.knowledge.deposit.Contaminant;
 
 /** A deposit for which nothing is offered where it is usually met. What holds all work, or is damage, is meant so. */
 final class NoRung implements LadderCheck {

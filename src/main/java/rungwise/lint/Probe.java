@@ -4,10 +4,10 @@ import java.util.List;
 import java.util.Locale;
 import java.util.stream.Stream;
 import rungwise.answer.Answer;
-import rungwise.knowledge.Contaminant;
-import rungwise.rules.Concluded;
-import rungwise.rules.Conclusion;
-import rungwise.rules.Conclusions;
+import rungwise.knowledge.deposit.Contaminant;
+import rungwise.rules.said.Concluded;
+import rungwise.rules.said.Conclusion;
+import rungwise.rules.said.Conclusions;
 
 /**
  * One reference question with its answer.

@@ -6,15 +6,15 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.Predicate;
 import rungwise.answer.Advisor;
-import rungwise.knowledge.Contaminant;
-import rungwise.knowledge.Gate;
 import rungwise.knowledge.KnowledgeBase;
-import rungwise.knowledge.Mappers;
+import rungwise.knowledge.deposit.Contaminant;
+import rungwise.knowledge.load.Mappers;
+import rungwise.knowledge.method.Gate;
 import rungwise.question.QuestionReader;
-import rungwise.rules.Concluded;
-import rungwise.rules.Conclusion;
-import rungwise.rules.Conclusions;
 import rungwise.rules.RuleInfo;
+import rungwise.rules.said.Concluded;
+import rungwise.rules.said.Conclusion;
+import rungwise.rules.said.Conclusions;
 import tools.jackson.databind.node.ObjectNode;
 
 /** Reference ladders: every contaminant on the surfaces where it is usually met, fresh, half hardened and hardened. */

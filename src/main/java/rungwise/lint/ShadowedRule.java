@@ -8,8 +8,8 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
-import rungwise.rules.Concluded;
-import rungwise.rules.Conclusion;
+import rungwise.rules.said.Concluded;
+import rungwise.rules.said.Conclusion;
 
 /** A rule that never says anything which another rule of its phase did not say at the same time. */
 final class ShadowedRule implements LadderCheck {

@@ -5,10 +5,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import rungwise.answer.Answer;
-import rungwise.rules.Clash;
-import rungwise.rules.Concluded;
-import rungwise.rules.Conclusion;
-import rungwise.rules.Reason;
+import rungwise.rules.said.Clash;
+import rungwise.rules.said.Concluded;
+import rungwise.rules.said.Conclusion;
+import rungwise.rules.said.Reason;
 
 /** Two that must not meet, and nothing between them. */
 final class UnbridgedClash implements LadderCheck {

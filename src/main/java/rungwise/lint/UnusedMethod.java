@@ -7,13 +7,13 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Stream;
 import rungwise.answer.Answer;
-import rungwise.knowledge.Chance;
-import rungwise.knowledge.Chances;
-import rungwise.knowledge.Contaminant;
-import rungwise.knowledge.Inspection;
 import rungwise.knowledge.KnowledgeBase;
-import rungwise.knowledge.Method;
-import rungwise.knowledge.MethodKind;
+import rungwise.knowledge.deposit.Contaminant;
+import rungwise.knowledge.deposit.Inspection;
+import rungwise.knowledge.method.Chance;
+import rungwise.knowledge.method.Chances;
+import rungwise.knowledge.method.Method;
+import rungwise.knowledge.method.MethodKind;
 
 /** A method that no reference ladder ever names, even where it alone is on the shelf. */
 final class UnusedMethod implements LadderCheck {

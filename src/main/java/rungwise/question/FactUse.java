@@ -6,13 +6,13 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
-import rungwise.knowledge.EverydayProduct;
-import rungwise.knowledge.Gate;
 import rungwise.knowledge.KnowledgeBase;
-import rungwise.knowledge.Observation;
-import rungwise.knowledge.Place;
-import rungwise.knowledge.SurfaceKind;
-import rungwise.knowledge.Trait;
+import rungwise.knowledge.deposit.Observation;
+import rungwise.knowledge.method.Gate;
+import rungwise.knowledge.surface.Place;
+import rungwise.knowledge.surface.SurfaceKind;
+import rungwise.knowledge.surface.Trait;
+import rungwise.knowledge.words.EverydayProduct;
 import rungwise.text.Texts;
 
 /**

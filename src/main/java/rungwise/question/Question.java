@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
-import rungwise.workup.Mixing;
 
 /**
  * What is asked of a ladder. Everything but the surface may be left out; what is left out is unknown.

@@ -5,9 +5,9 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Stream;
-import rungwise.knowledge.Agent;
 import rungwise.knowledge.KnowledgeBase;
-import rungwise.knowledge.Sensitiser;
+import rungwise.knowledge.method.Agent;
+import rungwise.knowledge.words.Sensitiser;
 
 /**
  * What somebody reacts to, spread out to every name under which an agent may bear it: the sensitiser, its substances, the

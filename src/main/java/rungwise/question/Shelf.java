@@ -3,7 +3,7 @@ package rungwise.question;
 import java.util.ArrayList;
 import java.util.List;
 import rungwise.knowledge.KnowledgeBase;
-import rungwise.knowledge.Method;
+import rungwise.knowledge.method.Method;
 
 /** What a question says is at hand. */
 public final class Shelf {

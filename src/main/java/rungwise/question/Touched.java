@@ -1,8 +1,8 @@
 package rungwise.question;
 
 import java.util.Set;
-import rungwise.knowledge.Contaminant;
-import rungwise.knowledge.Surface;
+import rungwise.knowledge.deposit.Contaminant;
+import rungwise.knowledge.surface.Surface;
 
 /**
  * What an answer came by: enough to say which facts of its question could count in it.

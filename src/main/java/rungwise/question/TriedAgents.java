@@ -8,13 +8,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import rungwise.knowledge.Agent;
-import rungwise.knowledge.Basis;
-import rungwise.knowledge.EverydayProduct;
 import rungwise.knowledge.KnowledgeBase;
-import rungwise.knowledge.Method;
-import rungwise.knowledge.Reactive;
-import rungwise.knowledge.Solvent;
+import rungwise.knowledge.chemistry.Reactive;
+import rungwise.knowledge.chemistry.Solvent;
+import rungwise.knowledge.common.Basis;
+import rungwise.knowledge.method.Agent;
+import rungwise.knowledge.method.Method;
+import rungwise.knowledge.words.EverydayProduct;
 
 /**
  * What each try brought to the spot. A method and a substance both count; free words are read as the everyday products that

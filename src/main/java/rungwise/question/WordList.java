@@ -10,8 +10,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.ToIntFunction;
-import rungwise.knowledge.Listed;
-import rungwise.knowledge.Near;
+import rungwise.knowledge.common.Listed;
+import rungwise.knowledge.common.Near;
 
 /**
  * The words that may stand in one place, each by its id, its name or another way to say it. Case, hyphens and underscores

@@ -3,6 +3,10 @@ package rungwise.rules;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import rungwise.rules.fact.Deposit;
+import rungwise.rules.fact.Happening;
+import rungwise.rules.fact.Seen;
+import rungwise.rules.use.SolventContact;
 
 /** Sources that stand behind the facts a rule matched, added to those of the rule itself. */
 final class FactSources {

@@ -22,6 +22,12 @@ import org.kie.api.event.rule.DefaultRuleRuntimeEventListener;
 import org.kie.api.event.rule.ObjectInsertedEvent;
 import org.kie.api.runtime.KieSession;
 import org.kie.api.runtime.rule.Match;
+import rungwise.rules.fact.Deposit;
+import rungwise.rules.said.Because;
+import rungwise.rules.said.Concluded;
+import rungwise.rules.said.Conclusion;
+import rungwise.rules.said.Conclusions;
+import rungwise.rules.said.Reason;
 
 /**
  * The compiled rules. One phase of one question is one short session; a rule book may be used from many threads. The

@@ -1,7 +1,8 @@
 package rungwise.rules;
 
 import java.util.List;
-import rungwise.knowledge.Basis;
+import rungwise.knowledge.common.Basis;
+import rungwise.rules.said.Reason;
 
 /**
  * What a rule says of itself.
@@ -11,6 +12,6 @@ import rungwise.knowledge.Basis;
  */
 public record RuleInfo(String id, String says, String cause, List<String> sources, Basis basis, String phase) {
     Reason reason() {
-        return new KnownReason("rules/" + id, says, cause, sources, basis);
+        return Reason.rule(id, says, cause, sources, basis);
     }
 }

@@ -11,7 +11,7 @@ import java.util.Set;
 import org.kie.api.KieBase;
 import org.kie.api.definition.KiePackage;
 import org.kie.api.definition.rule.Rule;
-import rungwise.knowledge.Basis;
+import rungwise.knowledge.common.Basis;
 
 /** Reads what each rule says of itself, and refuses a book in which one says too little. */
 final class RuleMetadata {

@@ -16,13 +16,14 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import rungwise.knowledge.DecisionId;
-import rungwise.knowledge.Fault;
 import rungwise.knowledge.KnowledgeBase;
-import rungwise.knowledge.LoadingChecks;
-import rungwise.knowledge.Nature;
-import rungwise.knowledge.Near;
-import rungwise.knowledge.Trait;
+import rungwise.knowledge.check.LoadingChecks;
+import rungwise.knowledge.common.Near;
+import rungwise.knowledge.decision.DecisionId;
+import rungwise.knowledge.deposit.Nature;
+import rungwise.knowledge.draft.Fault;
+import rungwise.knowledge.surface.Trait;
+import rungwise.rules.said.Bar;
 import rungwise.text.Texts;
 
 /**

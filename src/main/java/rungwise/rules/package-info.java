@@ -1,2 +1,2 @@
-/** Compiles and runs the rules in {@code rules/}, and builds the because of every conclusion; the only package that sees the engine. */
+/** Compiles and runs the rules in {@code rules/}, and gives every conclusion its because; the only package that sees the engine. */
 package rungwise.rules;

@@ -1,6 +1,6 @@
 package rungwise.shoplog;
 
-import rungwise.knowledge.SurfaceKind;
+import rungwise.knowledge.surface.SurfaceKind;
 
 /**
  * What a chance belongs to.

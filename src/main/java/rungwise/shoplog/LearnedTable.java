@@ -1,10 +1,10 @@
 package rungwise.shoplog;
 
 import java.util.Map;
-import rungwise.knowledge.Chances;
-import rungwise.knowledge.Contaminant;
-import rungwise.knowledge.Method;
-import rungwise.knowledge.SurfaceKind;
+import rungwise.knowledge.deposit.Contaminant;
+import rungwise.knowledge.method.Chances;
+import rungwise.knowledge.method.Method;
+import rungwise.knowledge.surface.SurfaceKind;
 import rungwise.ladder.ChanceTable;
 import rungwise.ladder.Likely;
 

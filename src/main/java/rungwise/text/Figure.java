@@ -3,8 +3,8 @@ package rungwise.text;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import rungwise.knowledge.Figures;
-import rungwise.knowledge.Range;
+import rungwise.knowledge.common.Figures;
+import rungwise.knowledge.common.Range;
 
 /**
  * One thing that was found, in a form that a page can show and translate. Its numbers are rounded here, so that a rule need not.

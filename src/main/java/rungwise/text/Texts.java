@@ -13,7 +13,7 @@ import java.util.Properties;
 import java.util.TreeMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import rungwise.knowledge.Figures;
+import rungwise.knowledge.common.Figures;
 
 /**
  * The sentences of one language, by id. A language is one file below {@code messages/}; a sentence names what is put into it

@@ -6,18 +6,18 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import rungwise.knowledge.AirHazard;
-import rungwise.knowledge.AssumptionId;
 import rungwise.knowledge.KnowledgeBase;
-import rungwise.knowledge.Respirator;
+import rungwise.knowledge.decision.AssumptionId;
+import rungwise.knowledge.safety.AirHazard;
+import rungwise.knowledge.safety.Respirator;
 import rungwise.question.Question;
-import rungwise.rules.Airing;
-import rungwise.rules.AiringIfClosed;
-import rungwise.rules.Bay;
-import rungwise.rules.Candidate;
-import rungwise.rules.Fume;
-import rungwise.rules.FumeIfClosed;
-import rungwise.rules.Panel;
+import rungwise.rules.fact.Bay;
+import rungwise.rules.fact.Panel;
+import rungwise.rules.use.Airing;
+import rungwise.rules.use.AiringIfClosed;
+import rungwise.rules.use.Candidate;
+import rungwise.rules.use.Fume;
+import rungwise.rules.use.FumeIfClosed;
 
 /** What each method puts into the air: of the bay that was told, or of a closed one where nobody told where the work is. */
 public final class Air {

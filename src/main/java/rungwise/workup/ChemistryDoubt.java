@@ -3,11 +3,11 @@ package rungwise.workup;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import rungwise.knowledge.Chance;
-import rungwise.knowledge.Contaminant;
-import rungwise.knowledge.DecisionId;
 import rungwise.knowledge.KnowledgeBase;
-import rungwise.knowledge.Method;
+import rungwise.knowledge.decision.DecisionId;
+import rungwise.knowledge.deposit.Contaminant;
+import rungwise.knowledge.method.Chance;
+import rungwise.knowledge.method.Method;
 import rungwise.science.Solubility;
 import rungwise.text.Texts;
 

@@ -2,13 +2,13 @@ package rungwise.workup;
 
 import java.util.List;
 import java.util.Optional;
-import rungwise.knowledge.Agent;
-import rungwise.knowledge.AirHazard;
-import rungwise.knowledge.DecisionId;
-import rungwise.knowledge.Decisions;
-import rungwise.knowledge.Dissociation;
-import rungwise.knowledge.Exposure;
 import rungwise.knowledge.KnowledgeBase;
+import rungwise.knowledge.decision.DecisionId;
+import rungwise.knowledge.decision.Decisions;
+import rungwise.knowledge.method.Agent;
+import rungwise.knowledge.safety.AirHazard;
+import rungwise.knowledge.safety.Dissociation;
+import rungwise.knowledge.safety.Exposure;
 import rungwise.science.Acidity;
 
 /** What an agent holds in water, as chemistry reckons with it. */

@@ -1,8 +1,8 @@
 package rungwise.workup;
 
-import rungwise.knowledge.AssumptionId;
-import rungwise.knowledge.Assumptions;
-import rungwise.knowledge.Method;
+import rungwise.knowledge.decision.AssumptionId;
+import rungwise.knowledge.decision.Assumptions;
+import rungwise.knowledge.method.Method;
 import rungwise.question.Question;
 
 /**

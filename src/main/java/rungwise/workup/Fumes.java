@@ -10,15 +10,15 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.DoubleStream;
-import rungwise.knowledge.Agent;
-import rungwise.knowledge.AirHazard;
-import rungwise.knowledge.AirLimit;
-import rungwise.knowledge.Exposure;
 import rungwise.knowledge.KnowledgeBase;
-import rungwise.knowledge.Respirator;
-import rungwise.rules.Bay;
-import rungwise.rules.Candidate;
-import rungwise.rules.Fume;
+import rungwise.knowledge.method.Agent;
+import rungwise.knowledge.safety.AirHazard;
+import rungwise.knowledge.safety.AirLimit;
+import rungwise.knowledge.safety.Exposure;
+import rungwise.knowledge.safety.Respirator;
+import rungwise.rules.fact.Bay;
+import rungwise.rules.use.Candidate;
+import rungwise.rules.use.Fume;
 import rungwise.science.Breathing;
 
 /** Which gas rises from an agent that is no solvent, and which respirator is made for it. Worked out once. */

@@ -7,15 +7,15 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import rungwise.knowledge.Agent;
-import rungwise.knowledge.AssumptionId;
-import rungwise.knowledge.GloveMaterial;
 import rungwise.knowledge.KnowledgeBase;
-import rungwise.knowledge.Method;
-import rungwise.knowledge.Permeation;
+import rungwise.knowledge.decision.AssumptionId;
+import rungwise.knowledge.method.Agent;
+import rungwise.knowledge.method.Method;
+import rungwise.knowledge.safety.GloveMaterial;
+import rungwise.knowledge.safety.Permeation;
 import rungwise.question.Question;
-import rungwise.rules.Candidate;
-import rungwise.rules.HandCover;
+import rungwise.rules.use.Candidate;
+import rungwise.rules.use.HandCover;
 import rungwise.science.GloveTime;
 
 /** Picks gloves by all that an agent holds and by how long hands are in it. */

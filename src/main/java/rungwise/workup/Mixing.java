@@ -6,12 +6,12 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import rungwise.knowledge.Agent;
-import rungwise.knowledge.Figures;
-import rungwise.knowledge.Form;
-import rungwise.knowledge.ToolKind;
+import rungwise.knowledge.common.Figures;
+import rungwise.knowledge.method.Agent;
+import rungwise.knowledge.method.Form;
+import rungwise.knowledge.method.ToolKind;
 import rungwise.question.Question;
-import rungwise.rules.Use;
+import rungwise.rules.use.Use;
 import rungwise.science.Dilution;
 import rungwise.text.Texts;
 

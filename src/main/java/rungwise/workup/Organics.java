@@ -3,9 +3,9 @@ package rungwise.workup;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
-import rungwise.knowledge.Agent;
 import rungwise.knowledge.KnowledgeBase;
-import rungwise.knowledge.Substance;
+import rungwise.knowledge.chemistry.Substance;
+import rungwise.knowledge.method.Agent;
 import rungwise.science.Hansen;
 import rungwise.science.Solubility;
 

@@ -4,10 +4,10 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import rungwise.knowledge.KnowledgeBase;
-import rungwise.knowledge.Polymer;
-import rungwise.knowledge.Solute;
-import rungwise.rules.PolymerContact;
-import rungwise.rules.Use;
+import rungwise.knowledge.chemistry.Polymer;
+import rungwise.knowledge.chemistry.Solute;
+import rungwise.rules.use.PolymerContact;
+import rungwise.rules.use.Use;
 import rungwise.science.Solubility;
 
 /** Solvents against what a surface is made of, as facts for the rules: its own polymers, and those that stand in. */

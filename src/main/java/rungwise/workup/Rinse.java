@@ -2,7 +2,7 @@ package rungwise.workup;
 
 import java.util.List;
 import java.util.Optional;
-import rungwise.rules.Because;
+import rungwise.rules.said.Because;
 import rungwise.text.Texts;
 
 /**

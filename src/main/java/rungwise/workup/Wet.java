@@ -1,7 +1,7 @@
 package rungwise.workup;
 
 import java.util.List;
-import rungwise.rules.Because;
+import rungwise.rules.said.Because;
 
 /**
  * How long it stays wet here.

@@ -2,14 +2,14 @@ package rungwise.workup;
 
 import java.util.ArrayList;
 import java.util.List;
-import rungwise.knowledge.Agent;
-import rungwise.knowledge.Contaminant;
 import rungwise.knowledge.KnowledgeBase;
-import rungwise.knowledge.Sentence;
-import rungwise.knowledge.Tool;
-import rungwise.rules.Because;
-import rungwise.rules.Reason;
-import rungwise.rules.Use;
+import rungwise.knowledge.common.Sentence;
+import rungwise.knowledge.deposit.Contaminant;
+import rungwise.knowledge.method.Agent;
+import rungwise.knowledge.method.Tool;
+import rungwise.rules.said.Because;
+import rungwise.rules.said.Reason;
+import rungwise.rules.use.Use;
 import rungwise.text.Figure;
 
 /** Why a method can take a deposit off: what its way of working does, and what holds the deposit. */

@@ -2,12 +2,12 @@ package rungwise.workup;
 
 import java.util.Objects;
 import java.util.Optional;
-import rungwise.knowledge.Contaminant;
 import rungwise.knowledge.KnowledgeBase;
-import rungwise.knowledge.Surface;
-import rungwise.knowledge.SurfaceKind;
-import rungwise.knowledge.Trait;
-import rungwise.knowledge.Zone;
+import rungwise.knowledge.deposit.Contaminant;
+import rungwise.knowledge.surface.Surface;
+import rungwise.knowledge.surface.SurfaceKind;
+import rungwise.knowledge.surface.Trait;
+import rungwise.knowledge.surface.Zone;
 
 /** In what kind of place a spot is: told, or else known by its surface. */
 public final class Zones {

@@ -10,8 +10,8 @@ import java.util.Set;
 import org.junit.jupiter.api.Test;
 import rungwise.Base;
 import rungwise.knowledge.KnowledgeBase;
-import rungwise.knowledge.SurfaceKind;
-import rungwise.knowledge.Trait;
+import rungwise.knowledge.surface.SurfaceKind;
+import rungwise.knowledge.surface.Trait;
 import rungwise.question.QuestionReader;
 
 /** A ladder is short enough to be used: every contaminant, a fortnight old, on the surfaces of any working day. */
@@ -25,7 +25,7 @@ class LadderLengthTest {
     private static Map<String, Answer> answers() {
         if (ASKED.isEmpty()) {
             KNOWN.contaminants().keySet().forEach(c -> EVERYDAY.forEach(s -> ASKED.put(c + " on " + s, Base.advisor()
-                    .answer(QuestionReader.read(rungwise.knowledge.Mappers.question().readTree("{contaminant: " + c
+                    .answer(QuestionReader.read(rungwise.knowledge.load.Mappers.question().readTree("{contaminant: " + c
                             + ", age: P14D, surface: " + s + ", done: [washed, dried], setting: {airC: 20, panelC: 20, "
                             + "sun: shade, outdoors: true}}"), KNOWN)))));
         }

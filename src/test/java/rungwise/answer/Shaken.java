@@ -2,8 +2,8 @@ package rungwise.answer;
 
 import java.util.OptionalDouble;
 import java.util.Random;
-import rungwise.knowledge.Method;
-import rungwise.knowledge.Minutes;
+import rungwise.knowledge.common.Minutes;
+import rungwise.knowledge.method.Method;
 
 /** The same method with minutes up to a fifth shorter or longer. */
 final class Shaken {

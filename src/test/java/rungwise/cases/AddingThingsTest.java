@@ -19,8 +19,8 @@ import rungwise.answer.Advisor;
 import rungwise.answer.Answer;
 import rungwise.cli.CaseFile;
 import rungwise.knowledge.KnowledgeBase;
-import rungwise.knowledge.KnowledgeFiles;
-import rungwise.knowledge.Mappers;
+import rungwise.knowledge.load.KnowledgeFiles;
+import rungwise.knowledge.load.Mappers;
 import rungwise.start.Opened;
 import tools.jackson.databind.JsonNode;
 

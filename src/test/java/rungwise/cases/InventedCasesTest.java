@@ -17,9 +17,9 @@ import rungwise.Base;
 import rungwise.answer.Advisor;
 import rungwise.cli.CaseFile;
 import rungwise.knowledge.KnowledgeBase;
-import rungwise.knowledge.KnowledgeFiles;
-import rungwise.knowledge.KnowledgeLoader;
-import rungwise.knowledge.Mappers;
+import rungwise.knowledge.load.KnowledgeFiles;
+import rungwise.knowledge.load.KnowledgeLoader;
+import rungwise.knowledge.load.Mappers;
 import tools.jackson.databind.JsonNode;
 
 /**

@@ -20,7 +20,7 @@ import rungwise.Base;
 import rungwise.answer.Advisor;
 import rungwise.cli.CaseFile;
 import rungwise.knowledge.KnowledgeBase;
-import rungwise.knowledge.Mappers;
+import rungwise.knowledge.load.Mappers;
 import rungwise.question.BadQuestion;
 import rungwise.question.QuestionReader;
 import rungwise.rules.RuleBook;

@@ -51,7 +51,7 @@ class CommandLineTest {
     @Test
     void every_removal_method_has_an_answer_to_why() {
         for (String method : rungwise.Base.advisor().knowledge().methods().values().stream()
-                .filter(m -> m.kind() == rungwise.knowledge.MethodKind.REMOVE).map(m -> m.id()).toList()) {
+                .filter(m -> m.kind() == rungwise.knowledge.method.MethodKind.REMOVE).map(m -> m.id()).toList()) {
             assertThat(CaseFile.why(rungwise.Base.ask("{contaminant: sap_conifer, age: P21D, surface: wrap_gloss}"),
                     method)).as(method).isNotEqualTo("it is nowhere");
         }
@@ -99,7 +99,7 @@ class CommandLineTest {
     @Test
     void check_exits_1_and_names_the_fault_of_a_broken_folder() throws Exception {
         Path folder = Files.createTempDirectory("knowledge");
-        rungwise.knowledge.KnowledgeFiles.builtIn("knowledge").forEach((name, text) -> {
+        rungwise.knowledge.load.KnowledgeFiles.builtIn("knowledge").forEach((name, text) -> {
             try {
                 Path file = folder.resolve(name);
                 Files.createDirectories(file.getParent());

@@ -81,7 +81,7 @@ class IdentifyAndCompareTest {
     @Test
     void two_revisions_of_knowledge_show_the_figure_that_moved() throws Exception {
         Path other = folder.resolve("knowledge");
-        rungwise.knowledge.KnowledgeFiles.builtIn("knowledge").forEach((name, text) -> {
+        rungwise.knowledge.load.KnowledgeFiles.builtIn("knowledge").forEach((name, text) -> {
             try {
                 Files.createDirectories(other.resolve(name).getParent());
                 Files.writeString(other.resolve(name), name.equals("decisions.yaml")

@@ -12,7 +12,7 @@ import org.junit.jupiter.api.Test;
 import rungwise.Base;
 import rungwise.answer.Answer;
 import rungwise.knowledge.KnowledgeBase;
-import rungwise.knowledge.Mappers;
+import rungwise.knowledge.load.Mappers;
 import rungwise.question.Question;
 import rungwise.question.QuestionReader;
 import tools.jackson.databind.JsonNode;

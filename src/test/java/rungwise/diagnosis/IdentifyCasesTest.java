@@ -18,7 +18,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
 import rungwise.Base;
 import rungwise.knowledge.KnowledgeBase;
-import rungwise.knowledge.Mappers;
+import rungwise.knowledge.load.Mappers;
 import tools.jackson.databind.JsonNode;
 
 /** Every case of recognition written as data. */

@@ -11,7 +11,7 @@ import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
 import rungwise.Base;
 import rungwise.answer.Answer;
-import rungwise.knowledge.Mappers;
+import rungwise.knowledge.load.Mappers;
 import rungwise.ladder.ChanceTable;
 import rungwise.ladder.Suspects;
 import rungwise.question.Question;

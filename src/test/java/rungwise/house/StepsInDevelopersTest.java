@@ -7,9 +7,9 @@ import java.nio.file.Path;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import rungwise.Base;
-import rungwise.knowledge.Decision;
-import rungwise.knowledge.Figures;
-import rungwise.knowledge.Stage;
+import rungwise.knowledge.common.Figures;
+import rungwise.knowledge.decision.Decision;
+import rungwise.knowledge.decision.Stage;
 
 /** The steps of worth stand in DEVELOPERS.md as knowledge has them. */
 class StepsInDevelopersTest {

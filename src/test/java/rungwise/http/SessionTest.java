@@ -12,7 +12,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import rungwise.Base;
-import rungwise.knowledge.Mappers;
+import rungwise.knowledge.load.Mappers;
 import rungwise.shoplog.Shoplog;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;

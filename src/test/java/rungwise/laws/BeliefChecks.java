@@ -9,11 +9,11 @@ import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import rungwise.Base;
-import rungwise.knowledge.Agent;
-import rungwise.knowledge.Basis;
 import rungwise.knowledge.KnowledgeBase;
-import rungwise.knowledge.Method;
-import rungwise.rules.Because;
+import rungwise.knowledge.common.Basis;
+import rungwise.knowledge.method.Agent;
+import rungwise.knowledge.method.Method;
+import rungwise.rules.said.Because;
 
 /**
  * What a law finds wrong with an answer over a belief. What counts of a suspect is asked of the answer about that suspect

@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.concurrent.atomic.AtomicLong;
-import rungwise.knowledge.Figures;
+import rungwise.knowledge.common.Figures;
 
 /**
  * What a law found wrong over many answers: how often, and of each kind the first, so that one run tells what to look at;

@@ -10,18 +10,18 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import rungwise.Base;
 import rungwise.answer.Answer;
-import rungwise.knowledge.Agent;
-import rungwise.knowledge.Basis;
 import rungwise.knowledge.KnowledgeBase;
-import rungwise.knowledge.Method;
-import rungwise.knowledge.MethodKind;
-import rungwise.knowledge.Reactive;
-import rungwise.knowledge.Respirator;
-import rungwise.knowledge.SurfaceKind;
-import rungwise.knowledge.ToolKind;
-import rungwise.knowledge.Trait;
+import rungwise.knowledge.chemistry.Reactive;
+import rungwise.knowledge.common.Basis;
+import rungwise.knowledge.method.Agent;
+import rungwise.knowledge.method.Method;
+import rungwise.knowledge.method.MethodKind;
+import rungwise.knowledge.method.ToolKind;
+import rungwise.knowledge.safety.Respirator;
+import rungwise.knowledge.surface.SurfaceKind;
+import rungwise.knowledge.surface.Trait;
 import rungwise.question.Question;
-import rungwise.rules.Because;
+import rungwise.rules.said.Because;
 
 /** What a law finds wrong with an answer; nothing where it holds. */
 final class Checks {
@@ -302,6 +302,18 @@ final class Checks {
             }
         }
         return at == thin.size();
+    }
+
+    /** Law 5: the tail of the old ladder, perhaps thinned; a ladder that is used up is chosen again from what was not tried. */
+    static boolean isTail(Answer after, List<String> tail) {
+        return isTail(after, tail, Set.of());
+    }
+
+    /** The same where others may take a place in it. */
+    static boolean isTail(Answer after, List<String> tail, Set<String> others) {
+        boolean usedUp = tail.stream().allMatch(after.question()::hasTried);
+        return isThinned(ids(after).stream().filter(id -> !others.contains(id)).toList(), tail)
+                || usedUp && ids(after).stream().noneMatch(after.question()::hasTried);
     }
 
     /** Law 4: what grew younger with age. */

@@ -8,12 +8,12 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import rungwise.answer.Advisor;
 import rungwise.answer.Answer;
-import rungwise.knowledge.Agent;
 import rungwise.knowledge.KnowledgeBase;
+import rungwise.knowledge.method.Agent;
 import rungwise.question.Question;
-import rungwise.rules.Clash;
-import rungwise.rules.Meeting;
 import rungwise.rules.Phase;
+import rungwise.rules.said.Clash;
+import rungwise.rules.use.Meeting;
 
 /** Law 7: every clash that the rules of order know, asked of the rules themselves and held against answers. */
 final class Clashes {

@@ -16,9 +16,9 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import rungwise.Base;
 import rungwise.knowledge.KnowledgeBase;
-import rungwise.knowledge.Mappers;
-import rungwise.knowledge.Method;
-import rungwise.knowledge.MethodKind;
+import rungwise.knowledge.load.Mappers;
+import rungwise.knowledge.method.Method;
+import rungwise.knowledge.method.MethodKind;
 import rungwise.question.Question;
 import rungwise.question.QuestionReader;
 

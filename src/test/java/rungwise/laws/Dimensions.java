@@ -10,7 +10,7 @@ import java.util.TreeMap;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import rungwise.Base;
-import rungwise.knowledge.Gate;
+import rungwise.knowledge.method.Gate;
 
 /**
  * What the array crosses, each dimension with its values. The first value is the plain one, which a failing question is

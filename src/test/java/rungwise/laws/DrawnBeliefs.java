@@ -6,8 +6,8 @@ import java.util.Map;
 import java.util.Random;
 import java.util.TreeMap;
 import rungwise.Base;
-import rungwise.knowledge.Contaminant;
 import rungwise.knowledge.KnowledgeBase;
+import rungwise.knowledge.deposit.Contaminant;
 import rungwise.question.Question;
 
 /** Questions about a deposit that may be one of two to five, which are met on the same surfaces. */

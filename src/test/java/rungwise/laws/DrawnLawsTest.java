@@ -26,13 +26,13 @@ import net.jqwik.api.lifecycle.BeforeProperty;
 import rungwise.Base;
 import rungwise.answer.Advisor;
 import rungwise.answer.Answer;
-import rungwise.knowledge.Contaminant;
 import rungwise.knowledge.KnowledgeBase;
-import rungwise.knowledge.KnowledgeFiles;
-import rungwise.knowledge.Mappers;
-import rungwise.knowledge.Mechanism;
-import rungwise.knowledge.Method;
-import rungwise.knowledge.ToolKind;
+import rungwise.knowledge.deposit.Contaminant;
+import rungwise.knowledge.load.KnowledgeFiles;
+import rungwise.knowledge.load.Mappers;
+import rungwise.knowledge.method.Mechanism;
+import rungwise.knowledge.method.Method;
+import rungwise.knowledge.method.ToolKind;
 import rungwise.question.Question;
 import rungwise.question.QuestionReader;
 import rungwise.rules.RuleBooks;
@@ -180,7 +180,7 @@ class DrawnLawsTest {
             tail.addAll(before.subList(at + 1, before.size()));
             Answer after = ADVISOR.answer(new Made(q).tried(List.of(DrawnQuestions.attempt(before.get(at), "no-change", 1,
                     rungs.get(at).dwell().to(), true))).made());
-            assertThat(Checks.isThinned(Checks.ids(after), tail)).as("%s was %s after %s of %s", Checks.ids(after), tail,
+            assertThat(Checks.isTail(after, tail)).as("%s was %s after %s of %s", Checks.ids(after), tail,
                     before.get(at), text(q)).isTrue();
         }
     }

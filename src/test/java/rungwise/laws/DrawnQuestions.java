@@ -20,6 +20,7 @@ import rungwise.question.Question;
 /** DrawnQuestions of every kind, weighted towards those that have a ladder. */
 final class DrawnQuestions {
     private static final KnowledgeBase KNOWN = Base.advisor().knowledge();
+    private static final Clashes CLASHES = Clashes.of(Base.advisor());
     private static final List<String> PAINT = KNOWN.surfaces().keySet().stream()
             .filter(s -> s.startsWith("clear_2k") || s.startsWith("ceramic")).toList();
 
@@ -62,13 +63,15 @@ final class DrawnQuestions {
         List<String> reactive = KNOWN.agents().values().stream().filter(a -> !a.reactive().isEmpty())
                 .map(a -> a.id()).toList();
         return Arbitraries.randomValue(r -> {
+            Question fresh = new Made(fresh(r)).circumstances(List.of()).made();
+            List<String> clashing = CLASHES.before(Base.advisor().answer(fresh));
             List<Question.Tried> tried = new ArrayList<>();
-            int many = 9 + r.nextInt(4);
-            for (int i = 0; i < many; i++) {
-                tried.add(new Question.Tried(Optional.empty(), Optional.of(pick(r, reactive)), Optional.empty(),
-                        "no-change", 1, 1, r.nextInt(20), Optional.empty(), List.of()));
+            // every other one is such that it does clash with something on the ladder, where anything would
+            for (int i = 0; i < 6; i++) {
+                tried.add(new Question.Tried(Optional.empty(), Optional.of(pick(r, i % 2 == 0 || clashing.isEmpty() ? reactive
+                        : clashing)), Optional.empty(), "no-change", 1, 1, r.nextInt(20), Optional.empty(), List.of()));
             }
-            return new Made(fresh(r)).tried(tried).circumstances(List.of()).made();
+            return new Made(fresh).tried(tried).made();
         });
     }
 

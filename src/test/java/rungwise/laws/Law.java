@@ -4,7 +4,7 @@ import java.util.List;
 import rungwise.Base;
 import rungwise.answer.Answer;
 import rungwise.answer.LadderAnswer;
-import rungwise.knowledge.Gate;
+import rungwise.knowledge.method.Gate;
 
 /** Answers made wrong on purpose. */
 final class Law {
@@ -29,7 +29,7 @@ final class Law {
     }
 
     static Answer.Rung with(Answer.Rung r, String method, List<Answer.Ppe> ppe, List<Answer.GateState> gates,
-                            List<rungwise.rules.Because> because) {
+                            List<rungwise.rules.said.Because> because) {
         return new Answer.Rung(r.rank(), r.visit(), method, r.name(), r.severity(), r.chance(), r.minutes(), r.agent(),
                 r.dwell(), r.staysWet(), r.window(), r.pressureBar(), r.tool(), r.technique(), r.tries(), r.level(),
                 r.stopSigns(), r.risks(), ppe, gates, r.waste(), r.bridgeBefore(), r.ifCleared(), r.ifMarked(), because);

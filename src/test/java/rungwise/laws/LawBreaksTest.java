@@ -10,8 +10,8 @@ import org.junit.jupiter.api.Test;
 import rungwise.Base;
 import rungwise.answer.Advisor;
 import rungwise.answer.Answer;
-import rungwise.knowledge.Mappers;
-import rungwise.knowledge.Reactive;
+import rungwise.knowledge.chemistry.Reactive;
+import rungwise.knowledge.load.Mappers;
 
 /** The checks of the laws see a break when there is one. */
 class LawBreaksTest {

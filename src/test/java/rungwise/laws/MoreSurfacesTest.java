@@ -18,18 +18,18 @@ import org.junit.jupiter.api.Test;
 import rungwise.Base;
 import rungwise.answer.Answer;
 import rungwise.knowledge.KnowledgeBase;
-import rungwise.knowledge.Method;
-import rungwise.knowledge.Range;
-import rungwise.knowledge.SolventColumn;
-import rungwise.knowledge.Surface;
-import rungwise.knowledge.SurfaceKind;
-import rungwise.knowledge.Trait;
-import rungwise.rules.Bar;
-import rungwise.rules.Conclusions;
-import rungwise.rules.Gated;
+import rungwise.knowledge.chemistry.SolventColumn;
+import rungwise.knowledge.common.Range;
+import rungwise.knowledge.method.Method;
+import rungwise.knowledge.surface.Surface;
+import rungwise.knowledge.surface.SurfaceKind;
+import rungwise.knowledge.surface.Trait;
 import rungwise.rules.Phase;
-import rungwise.rules.SolventContact;
-import rungwise.rules.Use;
+import rungwise.rules.said.Bar;
+import rungwise.rules.said.Conclusions;
+import rungwise.rules.said.Gated;
+import rungwise.rules.use.SolventContact;
+import rungwise.rules.use.Use;
 
 /** More surfaces never permit more: what is barred or gated on one of them is barred or gated on all together. */
 class MoreSurfacesTest {

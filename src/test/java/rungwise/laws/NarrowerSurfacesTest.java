@@ -16,10 +16,10 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
 import rungwise.Base;
 import rungwise.answer.Answer;
-import rungwise.knowledge.Contaminant;
 import rungwise.knowledge.KnowledgeBase;
-import rungwise.knowledge.SolventColumn;
-import rungwise.knowledge.Surface;
+import rungwise.knowledge.chemistry.SolventColumn;
+import rungwise.knowledge.deposit.Contaminant;
+import rungwise.knowledge.surface.Surface;
 
 /** Law 3 from surface to surface: where one is the other made more delicate, no limit, bar or grade is looser. */
 class NarrowerSurfacesTest {

@@ -23,10 +23,10 @@ import rungwise.Base;
 import rungwise.answer.Advisor;
 import rungwise.answer.Answer;
 import rungwise.cli.Main;
-import rungwise.knowledge.Agent;
-import rungwise.knowledge.Method;
-import rungwise.knowledge.Reactive;
-import rungwise.knowledge.Solvent;
+import rungwise.knowledge.chemistry.Reactive;
+import rungwise.knowledge.chemistry.Solvent;
+import rungwise.knowledge.method.Agent;
+import rungwise.knowledge.method.Method;
 import rungwise.question.Question;
 import rungwise.start.Opened;
 

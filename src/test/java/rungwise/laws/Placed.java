@@ -20,7 +20,7 @@ import rungwise.knowledge.KnowledgeBase;
 import rungwise.ladder.ChanceTable;
 import rungwise.ladder.Suspects;
 import rungwise.question.Question;
-import rungwise.rules.Because;
+import rungwise.rules.said.Because;
 
 /**
  * An answer as a law looks at it: every method in its place, every step with whom it is for, every sentence with its

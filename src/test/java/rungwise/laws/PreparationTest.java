@@ -12,15 +12,15 @@ import org.junit.jupiter.api.Test;
 import rungwise.Base;
 import rungwise.answer.Advisor;
 import rungwise.answer.Answer;
-import rungwise.knowledge.Contaminant;
 import rungwise.knowledge.KnowledgeBase;
-import rungwise.knowledge.Method;
-import rungwise.knowledge.Nature;
-import rungwise.knowledge.Surface;
-import rungwise.knowledge.SurfaceKind;
-import rungwise.knowledge.Trait;
-import rungwise.rules.Concluded;
-import rungwise.rules.Step;
+import rungwise.knowledge.deposit.Contaminant;
+import rungwise.knowledge.deposit.Nature;
+import rungwise.knowledge.method.Method;
+import rungwise.knowledge.surface.Surface;
+import rungwise.knowledge.surface.SurfaceKind;
+import rungwise.knowledge.surface.Trait;
+import rungwise.rules.said.Concluded;
+import rungwise.rules.said.Step;
 
 /**
  * Law 15: preparation follows from where the spot is and what loosens it. Nothing touches the spot before what wets it, no

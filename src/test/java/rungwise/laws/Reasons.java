@@ -9,10 +9,10 @@ import java.util.TreeSet;
 import java.util.stream.Collectors;
 import rungwise.Base;
 import rungwise.knowledge.KnowledgeBase;
-import rungwise.knowledge.Method;
-import rungwise.rules.Because;
+import rungwise.knowledge.method.Method;
 import rungwise.rules.Phase;
 import rungwise.rules.RuleBook;
+import rungwise.rules.said.Because;
 
 /** What is wrong with the reasons of an answer: they lead nowhere, they are not there, or they lean on what is not offered. */
 final class Reasons {

@@ -5,11 +5,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
-import rungwise.knowledge.Basis;
-import rungwise.knowledge.Decision;
-import rungwise.knowledge.Stage;
-import rungwise.rules.Because;
-import rungwise.rules.Reason;
+import rungwise.knowledge.common.Basis;
+import rungwise.knowledge.decision.Decision;
+import rungwise.knowledge.decision.Stage;
+import rungwise.rules.said.Because;
+import rungwise.rules.said.Reason;
 import rungwise.text.Figure;
 
 /** What is held of reasons over the whole sweep sees a break where there is one. */

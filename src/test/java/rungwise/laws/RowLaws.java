@@ -186,12 +186,8 @@ final class RowLaws {
             int climbed = tried.equals("partly") ? 0 : tried.equals("two grades") ? Math.min(2, rungs.size()) : 1;
             List<String> tail = rungs.subList(climbed, rungs.size());
             // a slow one that stood beside the quick one may take its place
-            List<String> slow = untried.alternatives().stream().map(Answer.Alternative::method).toList();
-            List<String> still = Checks.ids(answer).stream().filter(id -> !slow.contains(id)).toList();
-            // a ladder that is used up is chosen again from what was not tried
-            boolean usedUp = tail.stream().allMatch(answer.question()::hasTried);
-            boolean kept = Checks.isThinned(still, tail)
-                    || usedUp && Checks.ids(answer).stream().noneMatch(answer.question()::hasTried);
+            Set<String> slow = untried.alternatives().stream().map(Answer.Alternative::method).collect(Collectors.toSet());
+            boolean kept = Checks.isTail(answer, tail, slow);
             say(wrong, "5 tail", kept ? List.of() : List.of(Checks.ids(answer) + " after " + rungs));
         }
         if (tried.equals("two grades") && untried.rungs().size() > 1) {

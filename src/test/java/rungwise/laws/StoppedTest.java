@@ -10,8 +10,8 @@ import java.util.TreeSet;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import rungwise.Base;
-import rungwise.knowledge.Contaminant;
 import rungwise.knowledge.KnowledgeBase;
+import rungwise.knowledge.deposit.Contaminant;
 import rungwise.question.Question;
 
 /**

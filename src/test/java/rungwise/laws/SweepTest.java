@@ -18,7 +18,7 @@ import rungwise.Base;
 import rungwise.answer.Advisor;
 import rungwise.answer.Answer;
 import rungwise.knowledge.KnowledgeBase;
-import rungwise.knowledge.Mappers;
+import rungwise.knowledge.load.Mappers;
 import rungwise.question.Question;
 import rungwise.question.QuestionReader;
 

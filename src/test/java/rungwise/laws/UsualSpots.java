@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.stream.Stream;
 import rungwise.Base;
 import rungwise.knowledge.KnowledgeBase;
-import rungwise.knowledge.Mappers;
+import rungwise.knowledge.load.Mappers;
 import rungwise.question.Question;
 import rungwise.question.QuestionReader;
 

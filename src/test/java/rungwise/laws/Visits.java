@@ -5,10 +5,10 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import rungwise.Base;
-import rungwise.knowledge.Agent;
 import rungwise.knowledge.KnowledgeBase;
+import rungwise.knowledge.method.Agent;
 import rungwise.question.Question;
-import rungwise.rules.Clash;
+import rungwise.rules.said.Clash;
 
 /** A ladder is cut into visits: what may never meet in one of them stands in two, and nothing is put off without need. */
 final class Visits {

@@ -10,11 +10,11 @@ import java.util.Set;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import rungwise.Base;
-import rungwise.knowledge.Agent;
 import rungwise.knowledge.KnowledgeBase;
-import rungwise.knowledge.MethodKind;
+import rungwise.knowledge.method.Agent;
+import rungwise.knowledge.method.MethodKind;
 import rungwise.question.Question;
-import rungwise.rules.Clash;
+import rungwise.rules.said.Clash;
 
 /**
  * Law 7 as a calendar: what may never meet stands in two visits, what may meet after a bridge has the bridge as a step of

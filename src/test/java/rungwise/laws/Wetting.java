@@ -9,11 +9,11 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import rungwise.Base;
 import rungwise.knowledge.KnowledgeBase;
-import rungwise.knowledge.Mechanism;
-import rungwise.knowledge.Method;
-import rungwise.knowledge.Surface;
-import rungwise.knowledge.ToolKind;
-import rungwise.knowledge.Trait;
+import rungwise.knowledge.method.Mechanism;
+import rungwise.knowledge.method.Method;
+import rungwise.knowledge.method.ToolKind;
+import rungwise.knowledge.surface.Surface;
+import rungwise.knowledge.surface.Trait;
 import rungwise.question.Question;
 
 /**

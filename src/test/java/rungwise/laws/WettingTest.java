@@ -8,8 +8,8 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import rungwise.Base;
 import rungwise.knowledge.KnowledgeBase;
-import rungwise.knowledge.Surface;
-import rungwise.knowledge.SurfaceKind;
+import rungwise.knowledge.surface.Surface;
+import rungwise.knowledge.surface.SurfaceKind;
 import rungwise.question.Question;
 
 /** Law 15, with nothing washed yet: on a washed panel no preparation is left that could be wrong. */

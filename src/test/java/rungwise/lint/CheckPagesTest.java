@@ -20,10 +20,10 @@ import org.junit.jupiter.params.provider.MethodSource;
 import rungwise.Base;
 import rungwise.Tiny;
 import rungwise.answer.Advisor;
-import rungwise.knowledge.Fault;
-import rungwise.knowledge.KnowledgeFiles;
-import rungwise.knowledge.KnowledgeLoader;
-import rungwise.knowledge.LoadingChecks;
+import rungwise.knowledge.check.LoadingChecks;
+import rungwise.knowledge.draft.Fault;
+import rungwise.knowledge.load.KnowledgeFiles;
+import rungwise.knowledge.load.KnowledgeLoader;
 import rungwise.rules.RuleBook;
 import rungwise.rules.RuleBooks;
 import rungwise.start.Opened;
@@ -33,7 +33,17 @@ class CheckPagesTest {
     private static final Map<String, String> TINY = Tiny.files();
     private static final Map<String, String> RULES = KnowledgeFiles.builtIn("rules");
     private static final Map<String, String> WHOLE = KnowledgeFiles.inFolder(Path.of("knowledge"));
-    private static final String HEAD = "package rungwise.rules\nimport rungwise.knowledge.*;\nimport rungwise.rules.*;\n";
+    private static final String HEAD = """
+            package rungwise.rules
+            import rungwise.knowledge.chemistry.*;
+            import rungwise.knowledge.decision.*;
+            import rungwise.knowledge.deposit.*;
+            import rungwise.knowledge.method.*;
+            import rungwise.knowledge.surface.*;
+            import rungwise.rules.fact.*;
+            import rungwise.rules.said.*;
+            import rungwise.rules.use.*;
+            """;
     private static final Set<String> LADDERS = Set.of("tar_spot", "coolant", "milk_dairy");
 
     @TempDir

@@ -9,9 +9,9 @@ import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
 import rungwise.Base;
 import rungwise.answer.Advisor;
-import rungwise.knowledge.Fault;
-import rungwise.knowledge.KnowledgeFiles;
-import rungwise.knowledge.KnowledgeLoader;
+import rungwise.knowledge.draft.Fault;
+import rungwise.knowledge.load.KnowledgeFiles;
+import rungwise.knowledge.load.KnowledgeLoader;
 
 /** What stands with a reason, for how long, and what becomes of a waiver that is left behind. */
 class WaiversTest {

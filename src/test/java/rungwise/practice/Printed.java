@@ -7,7 +7,7 @@ import java.util.Set;
 import java.util.stream.Stream;
 import rungwise.Base;
 import rungwise.answer.Answer;
-import rungwise.knowledge.Mappers;
+import rungwise.knowledge.load.Mappers;
 import rungwise.question.QuestionReader;
 import tools.jackson.databind.JsonNode;
 

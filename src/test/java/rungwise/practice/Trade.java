@@ -7,7 +7,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
-import rungwise.knowledge.Mappers;
+import rungwise.knowledge.load.Mappers;
 import tools.jackson.databind.JsonNode;
 
 /** Reads what the trade expects: files that are lists hold cases, files that are maps help to read them. */

@@ -13,10 +13,10 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.TestFactory;
 import rungwise.Base;
-import rungwise.knowledge.Contaminant;
 import rungwise.knowledge.KnowledgeBase;
-import rungwise.knowledge.Method;
-import rungwise.knowledge.Surface;
+import rungwise.knowledge.deposit.Contaminant;
+import rungwise.knowledge.method.Method;
+import rungwise.knowledge.surface.Surface;
 import tools.jackson.databind.JsonNode;
 
 /** Everyday words for what is known: every entry has some, and none of them could be taken for another entry of its kind. */

@@ -13,11 +13,11 @@ import org.junit.jupiter.params.provider.CsvSource;
 import rungwise.Base;
 import rungwise.answer.Advisor;
 import rungwise.knowledge.KnowledgeBase;
-import rungwise.knowledge.Mappers;
-import rungwise.knowledge.Place;
-import rungwise.knowledge.QuestionWords;
-import rungwise.knowledge.Trait;
-import rungwise.rules.Step;
+import rungwise.knowledge.load.Mappers;
+import rungwise.knowledge.surface.Place;
+import rungwise.knowledge.surface.Trait;
+import rungwise.knowledge.words.QuestionWords;
+import rungwise.rules.said.Step;
 import rungwise.science.PanelTemperature.Facing;
 
 /** What may be said in a field of closed words, and that each word is read by something. */
@@ -99,7 +99,7 @@ class ClosedListsTest {
         assertThat(labels(WORDS.sensitisers().values())).doesNotHaveDuplicates();
     }
 
-    private static List<String> labels(java.util.Collection<? extends rungwise.knowledge.Listed> words) {
+    private static List<String> labels(java.util.Collection<? extends rungwise.knowledge.common.Listed> words) {
         return words.stream().flatMap(w -> java.util.stream.Stream.concat(java.util.stream.Stream.of(w.id(), w.name()),
                 w.alsoCalled().stream()).map(WordList::plain).distinct()).toList();
     }

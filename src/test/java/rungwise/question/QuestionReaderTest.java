@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import rungwise.Base;
-import rungwise.knowledge.Mappers;
+import rungwise.knowledge.load.Mappers;
 
 class QuestionReaderTest {
     @ParameterizedTest

@@ -11,8 +11,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import rungwise.Base;
 import rungwise.knowledge.KnowledgeBase;
-import rungwise.knowledge.Mappers;
-import rungwise.rules.Person;
+import rungwise.knowledge.load.Mappers;
+import rungwise.rules.fact.Person;
 
 /** Whoever reacts to something is kept from all that holds it, by whichever name it was told. */
 class SensitisationTest {

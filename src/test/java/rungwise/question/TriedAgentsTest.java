@@ -12,10 +12,10 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import rungwise.Base;
-import rungwise.knowledge.Agent;
-import rungwise.knowledge.EverydayProduct;
 import rungwise.knowledge.KnowledgeBase;
-import rungwise.knowledge.Reactive;
+import rungwise.knowledge.chemistry.Reactive;
+import rungwise.knowledge.method.Agent;
+import rungwise.knowledge.words.EverydayProduct;
 
 /** What a try brought to the spot: by id, in everyday words, or unknown. */
 class TriedAgentsTest {

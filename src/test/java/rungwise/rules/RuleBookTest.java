@@ -12,7 +12,8 @@ import rungwise.Base;
 class RuleBookTest {
     private static final String RULE = """
             package rungwise.rules
-            import rungwise.rules.*;
+            import rungwise.rules.said.*;
+            import rungwise.rules.use.*;
             rule "probe"
               %s
               ruleflow-group "%s"

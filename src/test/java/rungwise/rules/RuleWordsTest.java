@@ -15,9 +15,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import rungwise.Base;
-import rungwise.knowledge.Fault;
 import rungwise.knowledge.KnowledgeBase;
-import rungwise.knowledge.KnowledgeFiles;
+import rungwise.knowledge.draft.Fault;
+import rungwise.knowledge.load.KnowledgeFiles;
 
 class RuleWordsTest {
     private static final Map<String, String> TEXTS = KnowledgeFiles.builtIn("rules");

@@ -7,9 +7,9 @@ import java.util.Map;
 import java.util.TreeMap;
 import rungwise.Base;
 import rungwise.knowledge.KnowledgeBase;
-import rungwise.knowledge.Mappers;
-import rungwise.knowledge.Solute;
-import rungwise.knowledge.Substance;
+import rungwise.knowledge.chemistry.Solute;
+import rungwise.knowledge.chemistry.Substance;
+import rungwise.knowledge.load.Mappers;
 import tools.jackson.databind.JsonNode;
 
 /** Published examples as data, and handbook substances as components. */

@@ -13,7 +13,7 @@ import java.util.Map;
 import java.util.function.Consumer;
 import java.util.stream.StreamSupport;
 import org.junit.jupiter.api.Test;
-import rungwise.knowledge.Mappers;
+import rungwise.knowledge.load.Mappers;
 import rungwise.science.Acidity.Solute;
 import rungwise.science.PanelTemperature.Facing;
 import tools.jackson.databind.JsonNode;

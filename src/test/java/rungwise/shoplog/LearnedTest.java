@@ -8,7 +8,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import rungwise.Base;
 import rungwise.knowledge.KnowledgeBase;
-import rungwise.knowledge.SurfaceKind;
+import rungwise.knowledge.surface.SurfaceKind;
 import rungwise.ladder.Likely;
 
 /** What a log teaches, worked out by hand. */

@@ -3,7 +3,7 @@ package rungwise.shoplog;
 import java.time.Instant;
 import java.time.InstantSource;
 import rungwise.Base;
-import rungwise.knowledge.Mappers;
+import rungwise.knowledge.load.Mappers;
 
 /** Attempts for tests. */
 final class Made {

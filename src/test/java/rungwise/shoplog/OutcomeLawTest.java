@@ -11,7 +11,7 @@ import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
 import rungwise.Base;
 import rungwise.knowledge.KnowledgeBase;
-import rungwise.knowledge.SurfaceKind;
+import rungwise.knowledge.surface.SurfaceKind;
 import rungwise.ladder.Likely;
 
 /**

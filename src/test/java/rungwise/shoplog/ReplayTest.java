@@ -16,8 +16,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import rungwise.Base;
 import rungwise.knowledge.KnowledgeBase;
-import rungwise.knowledge.Method;
-import rungwise.knowledge.MethodKind;
+import rungwise.knowledge.method.Method;
+import rungwise.knowledge.method.MethodKind;
 import rungwise.question.Question;
 
 /** A simulated year of several shops, with time and size printed. Only with -Preplay, which says how many attempts. */

@@ -10,8 +10,8 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import rungwise.Base;
 import rungwise.answer.Advisor;
-import rungwise.knowledge.Mappers;
-import rungwise.knowledge.Surface;
+import rungwise.knowledge.load.Mappers;
+import rungwise.knowledge.surface.Surface;
 import rungwise.question.Question;
 import rungwise.question.QuestionReader;
 

@@ -7,12 +7,10 @@ import org.junit.jupiter.api.Test;
 import rungwise.Base;
 import rungwise.answer.Answer;
 import rungwise.ladder.Standing;
-import rungwise.rules.Bay;
-import rungwise.rules.Candidate;
-import rungwise.rules.Fume;
+import rungwise.rules.fact.Bay;
+import rungwise.rules.use.Candidate;
+import rungwise.rules.use.Fume;
 import rungwise.text.Texts;
-import rungwise.workup.Fumes;
-import rungwise.workup.Gases;
 
 /** What fumes in a closed bay is met by its own cartridge, class by class: E02, E05 and the limits of exposure.yaml. */
 class FumesTest {

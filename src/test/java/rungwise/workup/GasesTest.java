@@ -16,22 +16,18 @@ import net.jqwik.api.constraints.IntRange;
 import org.junit.jupiter.api.Test;
 import rungwise.Base;
 import rungwise.answer.Answer;
-import rungwise.knowledge.Agent;
-import rungwise.knowledge.AirHazard;
 import rungwise.knowledge.KnowledgeBase;
+import rungwise.knowledge.method.Agent;
+import rungwise.knowledge.safety.AirHazard;
 import rungwise.ladder.Standing;
 import rungwise.question.Question;
 import rungwise.question.QuestionReader;
-import rungwise.rules.Airing;
-import rungwise.rules.Bay;
-import rungwise.rules.Candidate;
-import rungwise.rules.Panel;
-import rungwise.rules.Use;
+import rungwise.rules.fact.Bay;
+import rungwise.rules.fact.Panel;
+import rungwise.rules.use.Airing;
+import rungwise.rules.use.Candidate;
+import rungwise.rules.use.Use;
 import rungwise.text.Texts;
-import rungwise.workup.Air;
-import rungwise.workup.Gases;
-import rungwise.workup.Vapours;
-import rungwise.workup.Worked;
 
 /** What rises from acid, ammonia and peroxide in water, as it comes to the rules of the air. */
 class GasesTest {
@@ -59,7 +55,7 @@ class GasesTest {
     }
 
     private static Question question(double airC, int spots) {
-        Question plain = QuestionReader.read(rungwise.knowledge.Mappers.question().readTree("surface: clear_2k_sound"), KNOWN);
+        Question plain = QuestionReader.read(rungwise.knowledge.load.Mappers.question().readTree("surface: clear_2k_sound"), KNOWN);
         Question.Extent extent = new Question.Extent(OptionalInt.of(spots), OptionalDouble.empty(), OptionalDouble.empty());
         Question.Setting setting = new Question.Setting(OptionalDouble.of(airC), OptionalDouble.empty(), Optional.empty(), 0,
                 OptionalDouble.empty(), Optional.empty(), false, Optional.empty());

@@ -7,11 +7,9 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import rungwise.Base;
 import rungwise.answer.Answer;
-import rungwise.knowledge.Agent;
-import rungwise.knowledge.Mappers;
+import rungwise.knowledge.load.Mappers;
+import rungwise.knowledge.method.Agent;
 import rungwise.question.QuestionReader;
-import rungwise.workup.Rinse;
-import rungwise.workup.Rinses;
 
 /** How much rinsing is enough, as it comes out in an answer. Serial dilution and charge balance: PublishedExamplesTest. */
 class RinsesTest {
@@ -64,7 +62,7 @@ class RinsesTest {
         });
         var known = Base.advisor().knowledge();
         var clashes = Base.advisor().revision().sequence().clashes(known.agents().get("acid_mild"), known.agents().get("hypochlorite_dilute"),
-                rungwise.knowledge.Tool.NONE);
+                rungwise.knowledge.method.Tool.NONE);
         assertThat(clashes).singleElement().satisfies(c -> assertThat(c.conclusion().visit()).as("never in one visit").isTrue());
         assertThat(after("acid_mild").leavesAcidity().orElseThrow()).as("above where chlorine is set free").isGreaterThan(7);
         assertThat(after("hypochlorite_dilute").times().orElseThrow()).isGreaterThanOrEqualTo(2);

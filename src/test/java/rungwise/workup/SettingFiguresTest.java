@@ -10,8 +10,6 @@ import org.junit.jupiter.api.Test;
 import rungwise.Base;
 import rungwise.answer.Answer;
 import rungwise.question.Question;
-import rungwise.workup.Air;
-import rungwise.workup.Mixing;
 
 /** Air, gloves, heat, film and mixing as they come out in an answer: each with a hit, a miss and what is missing. */
 class SettingFiguresTest {
@@ -164,8 +162,8 @@ class SettingFiguresTest {
     void every_dilution_with_figures_can_be_mixed() {
         Base.advisor().knowledge().agents().values().stream()
                 .filter(a -> a.dilution().matches(".*\\d ?(%|:|g).*") && !a.dilution().startsWith("ready to use"))
-                .forEach(a -> assertThat(Mixing.text(new rungwise.rules.Use(Base.advisor().knowledge().methods().get("neutral_rewash"),
-                        a, rungwise.knowledge.Tool.NONE, Base.advisor().knowledge().surfaces().get("clear_2k_sound")),
+                .forEach(a -> assertThat(Mixing.text(new rungwise.rules.use.Use(Base.advisor().knowledge().methods().get("neutral_rewash"),
+                        a, rungwise.knowledge.method.Tool.NONE, Base.advisor().knowledge().surfaces().get("clear_2k_sound")),
                         java.util.Optional.of(new Question.Mixing(1000, null)))).as(a.dilution()).startsWith("For 1000 ml: "));
     }
 }

@@ -6,9 +6,9 @@ import java.util.Map;
 import org.junit.jupiter.api.Test;
 import rungwise.Base;
 import rungwise.knowledge.KnowledgeBase;
-import rungwise.knowledge.Method;
-import rungwise.rules.Because;
-import rungwise.rules.Use;
+import rungwise.knowledge.method.Method;
+import rungwise.rules.said.Because;
+import rungwise.rules.use.Use;
 import rungwise.text.Texts;
 
 class WorkingTest {

@@ -1,6 +1,0 @@
-package rungwise.knowledge;
-
-/** What a method is for; only {@link #REMOVE} can become a rung. */
-public enum MethodKind {
-    REMOVE, PREP, BRIDGE, CLEAN_UP, CORRECT, EMERGENCY, REFER, WAIT
-}

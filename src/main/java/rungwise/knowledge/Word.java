@@ -1,5 +1,0 @@
-package rungwise.knowledge;
-
-/** A coded word with its meaning: a bond class, waste class, staff level or item of protection. */
-public record Word(String id, String meaning) {
-}

@@ -1,0 +1,22 @@
+package rungwise.knowledge.check;
+
+import java.util.List;
+import rungwise.knowledge.draft.Draft;
+import rungwise.knowledge.draft.Fault;
+
+/** One thing that can be wrong only when all entries are seen together. */
+@FunctionalInterface
+public interface Check {
+    List<Check> ALL = List.of(new DuplicateIdCheck(), new FileNameCheck(), new DanglingIdCheck(),
+            new MissingSourceCheck(), new UnusedEntryCheck(), new AskedForCheck(), new NeededMethodCheck(), new AgeingChanceCheck(),
+            new OverrideCheck(), new RinseCheck(), new WindowCheck(), new DwellCheck(),
+            new PercentCheck(), new HoursCheck(), new AgeOrderCheck(), new MechanicalCheck(), new ExposureCheck(),
+            new GloveCheck(), new RespiratorCheck(), new CompositionCheck(),
+            new SubstanceCheck(), new RoleCheck(), new MechanismCheck());
+
+    List<Fault> faults(Draft draft);
+
+    default String id() {
+        return CheckId.of(getClass());
+    }
+}

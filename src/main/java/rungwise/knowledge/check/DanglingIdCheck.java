@@ -1,0 +1,20 @@
+package rungwise.knowledge.check;
+
+import java.util.List;
+import java.util.Set;
+import rungwise.knowledge.common.Near;
+import rungwise.knowledge.draft.Draft;
+import rungwise.knowledge.draft.Fault;
+
+/** An id that names nothing. */
+final class DanglingIdCheck implements Check {
+    @Override
+    public List<Fault> faults(Draft draft) {
+        return Reference.ALL.stream().flatMap(reference -> {
+            Set<String> known = draft.ids(reference.to());
+            return draft.entries(reference.from()).flatMap(entry -> reference.namedBy(entry).distinct()
+                    .filter(id -> !known.contains(id)).map(id -> entry.fault(reference.field(),
+                            "\"" + id + "\" does not exist", Near.to(id, known))));
+        }).toList();
+    }
+}

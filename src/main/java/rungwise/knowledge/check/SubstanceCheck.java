@@ -1,0 +1,36 @@
+package rungwise.knowledge.check;
+
+import java.util.ArrayList;
+import java.util.List;
+import rungwise.knowledge.chemistry.Substance;
+import rungwise.knowledge.common.Figures;
+import rungwise.knowledge.draft.Draft;
+import rungwise.knowledge.draft.Fault;
+import rungwise.knowledge.draft.Kind;
+
+/** Handbook figures of one substance that contradict each other. */
+final class SubstanceCheck implements Check {
+    /** Constants from one handbook meet the boiling point of another within this. */
+    private static final double BOILING_WITHIN_K = 2;
+
+    @Override
+    public List<Fault> faults(Draft draft) {
+        return draft.each(Kind.SUBSTANCE, Substance.class, (entry, substance) -> {
+            List<Fault> faults = new ArrayList<>();
+            substance.antoine().ifPresent(antoine -> substance.boilingC().filter(boiling ->
+                    Math.abs(antoine.boilingC() - boiling) > BOILING_WITHIN_K).ifPresent(boiling -> faults.add(
+                            entry.fault("antoine", "the constants give a boiling point of "
+                                    + Figures.text(Math.round(antoine.boilingC() * 10) / 10.0)
+                                    + " °C, but it says " + Figures.text(boiling), "mind units: log10, kPa and °C"))));
+            substance.lowerFlammablePercent().ifPresent(low -> substance.upperFlammablePercent()
+                    .filter(high -> high <= low).ifPresent(high -> faults.add(entry.fault("upperFlammablePercent",
+                            "it is not above the lower one", "swap the two figures"))));
+            double parts = substance.evaporatesAs().values().stream().mapToDouble(Double::doubleValue).sum();
+            if (!substance.evaporatesAs().isEmpty() && Math.abs(parts - 1) > 0.001) {
+                faults.add(entry.fault("evaporatesAs", "the mole fractions add up to " + Figures.text(parts)
+                        + ", not to 1", "state shares of a whole"));
+            }
+            return faults.stream();
+        });
+    }
+}

@@ -1,0 +1,27 @@
+package rungwise.knowledge.draft;
+
+/**
+ * Something wrong in a knowledge file.
+ *
+ * @param file   which file
+ * @param place  where in it: an item id and a field, or a line
+ * @param wrong  what is wrong and why it matters
+ * @param remedy what to do
+ * @param check  id of the check that found it; empty until that is known
+ */
+public record Fault(String file, String place, String wrong, String remedy, String check) {
+    public Fault(String file, String place, String wrong, String remedy) {
+        this(file, place, wrong, remedy, "");
+    }
+
+    /** The same, told by a check; what another one told stays told by it. */
+    public Fault by(String id) {
+        return check.isEmpty() ? new Fault(file, place, wrong, remedy, id) : this;
+    }
+
+    @Override
+    public String toString() {
+        return file + (place.isEmpty() ? "" : " at " + place) + ": " + wrong + "; " + remedy
+                + (check.isEmpty() ? "" : " [" + check + "]");
+    }
+}

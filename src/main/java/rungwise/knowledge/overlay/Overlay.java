@@ -1,0 +1,82 @@
+package rungwise.knowledge.overlay;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.function.BiConsumer;
+import java.util.stream.Stream;
+import rungwise.knowledge.KnowledgeBase;
+import rungwise.knowledge.draft.Entry;
+import rungwise.knowledge.draft.Fault;
+import rungwise.knowledge.draft.Kind;
+import rungwise.knowledge.draft.OverlayFile;
+import rungwise.knowledge.load.KnowledgeLoader;
+import rungwise.knowledge.method.Agent;
+import rungwise.knowledge.method.Method;
+
+/**
+ * What a shop lays over the knowledge: own products, and narrower limits. It only adds agents, methods and bars; each
+ * product gets its bars and cautions from what it is made of, by the same rules as everything else.
+ */
+public final class Overlay {
+    private Overlay() {
+    }
+
+    /**
+     * A product and the known method that it was taken for.
+     *
+     * @param product   id of its agent and of its method
+     * @param nearest   method whose chemistry is nearest
+     * @param technique method whose technique it uses
+     */
+    public record Taken(String product, String nearest, String technique) {
+    }
+
+    /** The knowledge with the overlay on it, or the faults that kept it from being laid. */
+    public record Laid(Optional<KnowledgeBase> base, List<Taken> products, List<Fault> faults) {
+    }
+
+    /**
+     * Lays files over knowledge.
+     *
+     * @param folder how faults name the folder of the files
+     * @param texts  files by name within it
+     */
+    public static Laid lay(KnowledgeBase base, String folder, Map<String, String> texts) {
+        Map<String, String> files = new TreeMap<>();
+        texts.forEach((name, text) -> files.put(folder + "/" + name, text));
+        KnowledgeLoader.Read read = KnowledgeLoader.read(Kind.OVERLAY, files);
+        List<Fault> faults = new ArrayList<>(read.faults());
+        if (files.isEmpty()) {
+            faults.add(new Fault(folder, "", "it holds no .yaml file", "name the folder that holds the products"));
+        }
+        Narrowing narrowing = new Narrowing(base);
+        each(read, (entry, file) -> file.tighten().forEach(t -> faults.addAll(narrowing.narrow(entry.file(), t))));
+        // products are taken for methods as the shop has narrowed them
+        KnowledgeBase narrowed = narrowing.narrowed();
+        Map<String, Method> methods = new TreeMap<>(narrowed.methods());
+        Map<String, Agent> agents = new TreeMap<>(narrowed.agents());
+        List<Taken> taken = new ArrayList<>();
+        each(read, (entry, file) -> file.products().forEach(product -> {
+            List<Fault> wrong = new ProductCheck(base, entry.file()).faults(product, methods, agents);
+            faults.addAll(wrong);
+            if (wrong.isEmpty()) {
+                Agent agent = new Worst(narrowed).agent(product);
+                Likeness likeness = Likeness.of(product, agent, narrowed);
+                Agent whole = likeness.completed(agent);
+                agents.put(product.id(), whole);
+                methods.put(product.id(), likeness.method(product, whole));
+                taken.add(new Taken(product.id(), likeness.nearest().id(), likeness.technique().id()));
+            }
+        }));
+        return faults.isEmpty() ? new Laid(Optional.of(narrowed.overlaid(narrowed.surfaces(), methods, agents)),
+                List.copyOf(taken), List.of()) : new Laid(Optional.empty(), List.of(), List.copyOf(faults));
+    }
+
+    private static void each(KnowledgeLoader.Read read, BiConsumer<Entry, OverlayFile> look) {
+        read.entries().forEach(entry -> Stream.ofNullable(entry.item().orElse(null))
+                .forEach(item -> look.accept(entry, (OverlayFile) item)));
+    }
+}

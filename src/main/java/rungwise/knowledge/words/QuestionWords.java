@@ -1,0 +1,16 @@
+package rungwise.knowledge.words;
+
+import java.util.Map;
+import rungwise.knowledge.surface.Place;
+
+/**
+ * The closed lists of a question, each keyed by id.
+ *
+ * @param done words by which a question says that a step was done; ids of gates may stand beside them
+ */
+public record QuestionWords(Map<String, ListWord> done, Map<String, Place> places, Map<String, PriorDamage> priorDamage,
+                            Map<String, FinishProtection> protections, Map<String, ListWord> soiling,
+                            Map<String, ListWord> colours, Map<String, ListWord> sun, Map<String, ListWord> outcomes,
+                            Map<String, ListWord> stopSigns, Map<String, EverydayProduct> everydayProducts,
+                            Map<String, Sensitiser> sensitisers) {
+}

@@ -1,5 +1,0 @@
-package rungwise.rules;
-
-/** Year the vehicle was built. */
-public record BuildYear(int year) {
-}

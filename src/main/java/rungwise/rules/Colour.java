@@ -1,5 +1,0 @@
-package rungwise.rules;
-
-/** Shade of the panel. */
-public record Colour(String shade) {
-}

@@ -1,5 +1,0 @@
-package rungwise.rules;
-
-/** A method that comes before another wherever both are in one ladder. */
-public record Earlier(String before, String after) {
-}

@@ -1,0 +1,5 @@
+package rungwise.rules.fact;
+
+/** Year the vehicle was built. */
+public record BuildYear(int year) {
+}

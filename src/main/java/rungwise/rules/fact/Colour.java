@@ -1,0 +1,5 @@
+package rungwise.rules.fact;
+
+/** Shade of the panel. */
+public record Colour(String shade) {
+}

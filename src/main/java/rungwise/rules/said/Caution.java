@@ -1,0 +1,29 @@
+package rungwise.rules.said;
+
+import java.util.List;
+import java.util.Map;
+import rungwise.knowledge.method.Method;
+import rungwise.text.Figure;
+import rungwise.text.Texts;
+
+/**
+ * Yes, but.
+ *
+ * @param template what it says, naming its figures in braces
+ */
+public record Caution(String method, String template, List<Figure> figures) implements Conclusion {
+    @Override
+    public String key() {
+        return method + " " + template + " " + figures;
+    }
+
+    /** What a person reads: the template with its figures. */
+    public String text() {
+        return Texts.ENGLISH.fill(template, figures);
+    }
+
+    @Override
+    public Map<Entry, List<String>> named() {
+        return method.equals(Method.EVERY) ? Map.of() : Map.of(Entry.METHOD, List.of(method));
+    }
+}

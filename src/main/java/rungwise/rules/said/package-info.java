@@ -1,0 +1,2 @@
+/** What rules conclude, and the because of it. */
+package rungwise.rules.said;

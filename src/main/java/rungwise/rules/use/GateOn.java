@@ -1,0 +1,5 @@
+package rungwise.rules.use;
+
+/** A gate that a candidate carries. */
+public record GateOn(String method, String gate) {
+}
