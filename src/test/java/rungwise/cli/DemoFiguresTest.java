@@ -74,7 +74,7 @@ class DemoFiguresTest {
         // what is waited for says itself how short it would stay wet
         assertThat(run("ladder", "--no-learning", "--all", SPOTS + "hardened-resin-in-summer-sun.yaml")).startsWith("WAIT: Alcohol gel")
                 .contains("Would stay wet now: ");
-        assertThat(run("ladder", "--no-learning", "--why", "alc_50", SPOTS + "resin-in-sun-and-wind.yaml")).contains("barred now until",
+        assertThat(run("ladder", "--no-learning", "--why", "alc_50", SPOTS + "resin-in-sun-and-wind.yaml")).contains(": not now, until ",
                 "soon dry");
     }
 
