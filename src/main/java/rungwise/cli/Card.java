@@ -55,6 +55,9 @@ final class Card {
                     .isPresent() && WITH_A_METHOD.contains(answer.next().action()));
             first.ifPresent(r -> doing(answer, r));
             page.add(say("until"), answer.next().until().orElse(""));
+            page.add(say("dries"), answer.notNow().stream().filter(b -> answer.next().method().filter(b.method()::equals).isPresent())
+                    .flatMap(b -> b.staysWet().stream()).filter(w -> w.basis().equals("computed")).map(Card::dries).findFirst()
+                    .map(d -> say("dries-now", "dries", d)).orElse(""));
             page.add(say("tell"), first.isEmpty() ? "" : say("tell-me", "asked", asked, "method", first.get().method()));
             then(answer, first.isPresent() ? 1 : 0);
             barred(answer);
