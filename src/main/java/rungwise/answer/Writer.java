@@ -67,8 +67,14 @@ final class Writer {
         NextStep step = NextStep.of(ladder, around);
         StoppedAnswer answer = new StoppedAnswer(base.revision(), question, facts(), assumed().stream()
                 .filter(a -> FactUse.countsWhereWorkStops(a.fact())).toList(), held(),
-                next.of(step, List.of()), Optional.of(step.wayOut()).filter(m -> m.kind() == MethodKind.REFER).map(next::wayOut), Map.of());
+                next.of(step, List.of()), call(step).map(next::wayOut), Map.of());
         return answer.with(Reasons.in(answer));
+    }
+
+    /** What holds all work says itself whom to call; a trade for the surface helps only where the deposit or harm stops it. */
+    private Optional<Method> call(NextStep step) {
+        boolean byDeposit = ladder.situation().isForAnotherTrade();
+        return Optional.of(step.wayOut()).filter(m -> m.kind() == MethodKind.REFER && (held().isEmpty() || byDeposit));
     }
 
     private Optional<Answer.Held> held() {

@@ -49,7 +49,7 @@ final class Card {
         if (answer.isStopped()) {
             page.add(say("until"), answer.hold().map(Answer.Held::until).or(() -> answer.next().until()).orElse(""));
             page.add(say("wear"), wear(answer.next().ppe()));
-            page.add(say("call"), answer.hold().isPresent() ? "" : answer.whoTakesOver().map(Answer.WayOut::text).orElse(""));
+            page.add(say("call"), answer.whoTakesOver().map(Answer.WayOut::text).orElse(""));
         } else {
             Optional<Answer.Rung> first = answer.rungs().stream().findFirst().filter(r -> answer.next().method().filter(r.method()::equals)
                     .isPresent() && WITH_A_METHOD.contains(answer.next().action()));
