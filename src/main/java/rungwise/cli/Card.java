@@ -1,13 +1,12 @@
 package rungwise.cli;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import rungwise.answer.Answer;
@@ -15,7 +14,7 @@ import rungwise.knowledge.KnowledgeBase;
 import rungwise.knowledge.common.Figures;
 import rungwise.knowledge.decision.DecisionId;
 import rungwise.knowledge.method.Gate.GateKind;
-import rungwise.knowledge.common.Word;
+import rungwise.knowledge.safety.Protective;
 import rungwise.text.Texts;
 import rungwise.workup.Wet;
 
@@ -105,20 +104,14 @@ final class Card {
         return AnswerText.span(wet) + wet.atOnce().spots().map(n -> say("at-once", "many", n)).orElse("");
     }
 
-    /** Sets spelled out, each item once. */
+    /** Sets spelled out, and for a place that was not told what it alone asks for. */
     private String wear(List<Answer.Ppe> ppe) {
-        Map<String, Set<String>> byPlace = new LinkedHashMap<>();
-        ppe.forEach(p -> byPlace.computeIfAbsent(p.where().orElse(""), w -> new LinkedHashSet<>()).addAll(items(p.item())));
-        Set<String> everywhere = byPlace.getOrDefault("", Set.of());
-        return byPlace.entrySet().stream().map(e -> (e.getKey().isEmpty() ? "" : e.getKey() + ": ") + e.getValue().stream()
-                .filter(i -> e.getKey().isEmpty() || !everywhere.contains(i)).map(i -> i.replace('_', ' ')).collect(Collectors.joining(", ")))
-                .filter(t -> !t.endsWith(": ")).collect(Collectors.joining("; "));
-    }
-
-    private List<String> items(String id) {
-        Word word = base.ppe().get(id);
-        List<String> parts = word == null ? List.of() : List.of(word.meaning().split(", "));
-        return !parts.isEmpty() && base.ppe().keySet().containsAll(parts) ? parts : List.of(id);
+        Map<String, List<String>> byPlace = ppe.stream().collect(Collectors.groupingBy(p -> p.where().orElse(""), TreeMap::new,
+                Collectors.mapping(Answer.Ppe::item, Collectors.toList())));
+        List<String> everywhere = Protective.spelledOut(byPlace.getOrDefault("", List.of()), base.ppe());
+        return byPlace.entrySet().stream().map(e -> (e.getKey().isEmpty() ? "" : e.getKey() + ": ") + Protective.spelledOut(e.getValue(),
+                base.ppe()).stream().filter(i -> e.getKey().isEmpty() || !everywhere.contains(i)).map(i -> i.replace('_', ' '))
+                .collect(Collectors.joining(", "))).filter(t -> !t.endsWith(": ")).collect(Collectors.joining("; "));
     }
 
     private void then(Answer answer, int from) {
