@@ -5,6 +5,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import rungwise.knowledge.common.Basis;
+import rungwise.knowledge.common.Basis;
+import rungwise.question.FactUse;
 import rungwise.question.Question;
 import rungwise.rules.said.Because;
 import rungwise.workup.AtOnce;
@@ -103,6 +105,9 @@ public sealed interface Answer permits LadderAnswer, StoppedAnswer {
     String revision();
 
     Question question();
+
+    /** Which facts of the question could count here, and why the others could not. */
+    FactUse facts();
 
     List<Assumed> assumed();
 

@@ -2,6 +2,7 @@ package rungwise.answer;
 
 import java.util.List;
 import java.util.Map;
+import rungwise.question.FactUse;
 import rungwise.question.Question;
 
 /**
@@ -11,12 +12,12 @@ import rungwise.question.Question;
  * @param notNow barred today: something opens it
  * @param usedUp had its tries or its contact on this spot
  */
-public record LadderAnswer(String revision, Question question, List<Assumed> assumed, State belief, List<Around> before,
-                           List<Rung> rungs, List<Alternative> alternatives, List<PassedOver> passedOver, List<Barred> never,
+public record LadderAnswer(String revision, Question question, FactUse facts, List<Assumed> assumed, State belief,
+                           List<Around> before, List<Rung> rungs, List<Alternative> alternatives, List<PassedOver> passedOver, List<Barred> never,
                            List<Barred> notNow, List<Barred> usedUp, List<Neighbour> neighbours, List<Around> after, WayOut wayOut,
                            Next next, Expected expected, List<Advice> advice, Map<String, Explained> reasons) implements Answer {
     LadderAnswer with(Map<String, Explained> collected) {
-        return new LadderAnswer(revision, question, assumed, belief, before, rungs, alternatives, passedOver, never, notNow, usedUp,
+        return new LadderAnswer(revision, question, facts, assumed, belief, before, rungs, alternatives, passedOver, never, notNow, usedUp,
                 neighbours, after, wayOut, next, expected, advice, collected);
     }
 }

@@ -68,7 +68,7 @@ final class PositiveReasons {
         List<Object> theirs = next.carried().fields();
         List<String> names = List.of("takesFilm", "worstGrade", "chemicalGrade", "mechanicalGrade", "thermalGrade", "filmTaken",
                 "marring");
-        List<Figure> figures = new ArrayList<>(List.of(Figure.of("before", next.method().name())));
+        List<Figure> figures = new ArrayList<>(List.of(Figure.of("comesBefore", next.method().name())));
         for (int i = 0; i < names.size(); i++) {
             if (!mine.get(i).equals(theirs.get(i))) {
                 figures.add(mine.get(i) instanceof Number ? Figure.against(names.get(i), mine.get(i), i == 5 ? "µm" : i == 6 ? "%" : "", theirs.get(i))

@@ -3,6 +3,7 @@ package rungwise.answer;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import rungwise.question.FactUse;
 import rungwise.question.Question;
 
 /**
@@ -10,9 +11,9 @@ import rungwise.question.Question;
  *
  * @param call who takes over, where somebody does
  */
-public record StoppedAnswer(String revision, Question question, List<Assumed> assumed, Optional<Held> hold, Next next, Optional<WayOut> call,
-                            Map<String, Explained> reasons) implements Answer {
+public record StoppedAnswer(String revision, Question question, FactUse facts, List<Assumed> assumed, Optional<Held> hold, Next next,
+                            Optional<WayOut> call, Map<String, Explained> reasons) implements Answer {
     StoppedAnswer with(Map<String, Explained> collected) {
-        return new StoppedAnswer(revision, question, assumed, hold, next, call, collected);
+        return new StoppedAnswer(revision, question, facts, assumed, hold, next, call, collected);
     }
 }

@@ -19,6 +19,7 @@ import rungwise.ladder.NextStep;
 import rungwise.ladder.PassedOver;
 import rungwise.ladder.Surroundings;
 import rungwise.ladder.Verdict;
+import rungwise.question.FactUse;
 import rungwise.question.Question;
 import rungwise.rules.said.Advice;
 import rungwise.rules.said.Bar;
@@ -68,9 +69,16 @@ final class Writer {
 
     private Answer stopped() {
         NextStep step = NextStep.of(ladder, around);
-        StoppedAnswer answer = new StoppedAnswer(base.revision(), question, assumed(), held(), next.of(step, List.of()),
-                Optional.of(step.wayOut()).filter(m -> m.kind() == MethodKind.REFER).map(next::wayOut), Map.of());
+        StoppedAnswer answer = new StoppedAnswer(base.revision(), question, facts(), assumed().stream()
+                .filter(a -> FactUse.countsWhereWorkStops(a.fact())).toList(), held(),
+                next.of(step, List.of()), call(step).map(next::wayOut), Map.of());
         return answer.with(Reasons.in(answer));
+    }
+
+    /** What holds all work says itself whom to call; a trade for the surface helps only where the deposit or harm stops it. */
+    private Optional<Method> call(NextStep step) {
+        boolean byDeposit = ladder.situation().isForAnotherTrade();
+        return Optional.of(step.wayOut()).filter(m -> m.kind() == MethodKind.REFER && (held().isEmpty() || byDeposit));
     }
 
     private Optional<Answer.Held> held() {
@@ -86,11 +94,15 @@ final class Writer {
         NextStep step = NextStep.of(ladder, around);
         List<Answer.Rung> written = rungs.rungs();
         Map<String, List<Answer.Barred>> barred = barred();
-        LadderAnswer answer = new LadderAnswer(base.revision(), question, assumed(), state(), steps.of("before"), written,
-                ladder.slow().stream().map(this::alternative).toList(), passedOver(), barred.get("never"), barred.get("notNow"),
+        LadderAnswer answer = new LadderAnswer(base.revision(), question, facts(), assumed(), state(), steps.of("before"),
+                written, ladder.slow().stream().map(this::alternative).toList(), passedOver(), barred.get("never"), barred.get("notNow"),
                 barred.get("usedUp"), neighbours(written), steps.of("after"), next.wayOut(step.wayOut()),
                 next.of(step, written), expected(written), around.advice().stream().map(a -> advice(a)).distinct().toList(), Map.of());
         return answer.with(Reasons.in(answer));
+    }
+
+    private FactUse facts() {
+        return FactUse.of(question, base, CameBy.of(ladder, around));
     }
 
     private static Answer.Advice advice(Concluded<Advice> said) {

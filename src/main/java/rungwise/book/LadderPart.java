@@ -29,17 +29,18 @@ final class LadderPart {
                 + Words.percent(l.belief().marked()) + " likely to have marked the surface"));
         answer.hold().ifPresent(h -> sheet.fact("Held", h.what()).fact("First", h.doFirst()).fact("Until", h.until()));
         around(sheet, "Before", answer.before());
-        sheet.table("Rungs", List.of("", "Method", "Chance", "Minutes", "Grades", "Gates", "Because"),
+        sheet.table("Steps", List.of("", "Method", "Chance", "Minutes", "Grades", "Needed first", "Because"),
                 answer.rungs().stream().map(this::rung).toList());
         sheet.table("Gentle but slow", List.of("Method", "Why"), answer.alternatives().stream()
                 .map(a -> List.of(links.to(Chapter.METHOD, a.method()), text(a.why()))).toList());
         around(sheet, "After", answer.after());
-        sheet.table("Passed over", List.of("Method", "Step", "Why"), answer.passedOver().stream()
+        sheet.table("Passed over", List.of("Method", "By", "Why"), answer.passedOver().stream()
                 .filter(p -> !p.step().equals("pointless"))
                 .map(p -> List.of(links.to(Chapter.METHOD, p.method()), text(p.step()),
                         each(links.reasons(p.because()), text(" " + p.why())))).toList());
         barred(sheet, "Never", answer.never());
         barred(sheet, "Not now", answer.notNow());
+        barred(sheet, "Used up", answer.usedUp());
         answer.ladder().map(LadderAnswer::wayOut).ifPresent(w -> sheet.list("When the ladder ends",
                 List.of(each(links.to(Chapter.METHOD, w.method()), text(": " + w.text())))));
     }

@@ -1,12 +1,11 @@
 package rungwise.book;
 
-import java.util.Arrays;
 import java.util.Collection;
 import java.util.List;
-import java.util.stream.Stream;
 import rungwise.knowledge.KnowledgeBase;
+import rungwise.knowledge.safety.Protective;
 
-/** Items of protection as sentences; a set is said item by item. */
+/** Items of protection as sentences; a set is said item by item, and what another item covers is left out. */
 final class Protection {
     private final KnowledgeBase base;
 
@@ -15,13 +14,6 @@ final class Protection {
     }
 
     List<String> of(Collection<String> items) {
-        return items.stream().flatMap(this::said).distinct().toList();
-    }
-
-    private Stream<String> said(String item) {
-        String meaning = Words.meaning(base.ppe(), item);
-        List<String> parts = Arrays.asList(meaning.split(", *"));
-        boolean set = parts.stream().allMatch(base.ppe()::containsKey) && !parts.contains(item);
-        return set ? parts.stream().flatMap(this::said) : Stream.of(meaning);
+        return Protective.spelledOut(items, base.ppe()).stream().map(i -> base.ppe().containsKey(i) ? base.ppe().get(i).meaning() : Words.of(i)).toList();
     }
 }

@@ -23,11 +23,9 @@ import rungwise.workup.Wet;
 final class AnswerText {
     private static final int BARRED_SHOWN = 12;
     private static final int SOON_DRY_SHOWN = 4;
-    /** The steps by which a method is passed over, as one would say them; --why gives the figures. */
-    private static final Map<String, String> PASSED = passed();
-    private static final Map<String, String> NEXT_DOOR = Map.of("mask", "mask it before", "barred",
-            "it does not bear what would run onto it, so not here:", "keep_in_place",
-            "keep it from running over, small swab only:");
+    /** The steps by which a method is passed over, in the order in which they are read; --why gives the figures. */
+    private static final List<String> PASSED = List.of("enough", "needless", "changed-nothing", "same-again", "harsher-for-less", "finest-first",
+            "real-chance", "slow", "not-worth-its-minutes", "pointless");
 
     private final KnowledgeBase base;
     private final PrintWriter out;
@@ -39,75 +37,67 @@ final class AnswerText {
         this.colour = System.console() != null && System.getenv("NO_COLOR") == null;
     }
 
-    /**
-     * Prints it.
-     *
-     * @param all also what surrounds the rungs, what is left out and what was assumed; else the next step and the ladder in short
-     */
-    void print(Answer answer, boolean all) {
-        // first aid may be to blot as well as to flush
-        String heading = answer.next().action().equals("flush") ? "at once" : answer.next().action();
+    /** Prints all of it. */
+    void print(Answer answer) {
+        String action = answer.next().action();
+        String heading = Texts.ENGLISH.has("text.action." + action) ? say("action." + action) : action;
         out.println(bold(heading.toUpperCase(Locale.ROOT) + answer.next().method()
                 .map(m -> ": " + base.methods().get(m).name()).orElse("")));
         out.println("  " + answer.next().text());
-        wear("  Wear: ", answer.next().ppe());
-        answer.next().until().ifPresent(u -> out.println("  Until: " + u));
+        wear("  " + say("wear"), answer.next().ppe());
+        answer.next().until().ifPresent(u -> out.println("  " + say("until", "until", u)));
         answer.barred().stream().filter(b -> answer.next().method().filter(b.method()::equals).isPresent())
-                .flatMap(b -> b.staysWet().stream()).forEach(w -> wet("  Would stay wet now: ", w));
-        answer.hold().ifPresent(h -> out.println("  Hold: " + h.what()));
+                .flatMap(b -> b.staysWet().stream()).forEach(w -> wet("would-stay-wet", w));
+        answer.hold().ifPresent(h -> out.println("  " + say("hold", "what", h.what())));
         if (!answer.rungs().isEmpty()) {
             Answer.Rung rung = answer.rungs().get(0);
             if (answer.next().method().filter(rung.method()::equals).isPresent()) {
-                wear("  Wear: ", rung.ppe());
+                wear("  " + say("wear"), rung.ppe());
                 first(rung);
             }
-            if (all) {
-                ladder(answer);
-            } else {
-                brief(answer);
-            }
+            ladder(answer);
         }
-        if (!all) {
-            answer.whoTakesOver().ifPresent(w -> out.println((answer.isStopped() ? "Who takes over: " : "If nothing is left: ") + w.text()));
-            out.println("--all prints the rest, --why METHOD where one went. Safety data sheets, local codes and licensed practice come "
-                    + "first. Revision " + answer.revision() + ".");
-            return;
-        }
-        section("Slower or gentler instead", answer.alternatives().stream()
-                .map(a -> a.name() + ": " + a.why()).toList());
-        section("Before", answer.before().stream().flatMap(this::step).toList());
-        section("After", answer.after().stream().flatMap(this::step).toList());
-        section("Next door", answer.neighbours().stream().collect(Collectors.groupingBy(n -> base.surfaces()
-                .get(n.surface()).name() + ": " + NEXT_DOOR.get(n.action()), TreeMap::new, Collectors.mapping(n ->
+        section(say("alternatives"), answer.alternatives().stream()
+                .map(a -> say("of", "name", a.name(), "why", a.why())).toList());
+        section(say("before"), answer.before().stream().flatMap(this::step).toList());
+        section(say("after"), answer.after().stream().flatMap(this::step).toList());
+        section(say("next-door"), answer.neighbours().stream().collect(Collectors.groupingBy(n -> say("next-door." + n.action(),
+                "surface", base.surfaces().get(n.surface()).name()), TreeMap::new, Collectors.mapping(n ->
                 base.methods().get(n.method()).name(), Collectors.joining(", ")))).entrySet().stream()
                 .map(e -> e.getKey() + " " + e.getValue()).toList());
-        section("The trade adds", answer.advice().stream().map(Answer.Advice::text).toList());
-        never("Never here", answer.never());
-        never("Not now", answer.notNow());
-        never("Used up on this spot", answer.usedUp());
+        section(say("advice"), answer.advice().stream().map(Answer.Advice::text).toList());
+        never(say("never"), answer.never());
+        never(say("not-now"), answer.notNow());
+        never(say("used-up"), answer.usedUp());
         passedOver(answer);
-        section("Assumed", answer.assumed().stream().map(a -> a.fact() + ": " + a.value()).toList());
+        section(say("assumed"), answer.assumed().stream().map(a -> say("of", "name", a.fact(), "why", a.value())).toList());
         out.println();
-        answer.whoTakesOver().ifPresent(w -> out.println((answer.isStopped() ? "Who takes over: " : "If nothing is left: ") + w.text()));
-        out.println("Safety data sheets, local codes and licensed practice come first. Revision " + answer.revision()
-                + ".");
+        takesOver(answer);
+        out.println(say("end", "revision", answer.revision()));
+        UnusedFacts.lines(answer).forEach(out::println);
+    }
+
+    private void takesOver(Answer answer) {
+        answer.whoTakesOver().ifPresent(w -> out.println(say(answer.isStopped() ? "takes-over" : "nothing-left", "who", w.text())));
     }
 
     private Stream<String> step(Answer.Around step) {
-        return Stream.of(Optional.of(step.text() + (step.onDry() ? " (onto the dry panel)" : "")),
-                step.dilution().filter(d -> d.matches(".*(\\d|part).*")).map(d -> "   mix: " + d), step.watch().map(w -> "   watch: " + w),
-                step.rinse().map(r -> "   enough: " + r.words()),
-                Optional.of(step.wear()).filter(w -> step.onDry()).map(w -> "   wear: " + w.stream()
-                        .map(AnswerText::words).collect(Collectors.joining(", ")))).flatMap(Optional::stream);
+        return Stream.of(Optional.of(step.onDry() ? say("onto-dry", "step", step.text()) : step.text()),
+                step.dilution().filter(d -> d.matches(".*(\\d|part).*")).map(d -> "   " + say("step-mix", "mix", d)),
+                step.watch().map(w -> "   " + say("step-watch", "watch", w)),
+                step.rinse().map(r -> "   " + say("step-enough", "rinse", r.words())),
+                Optional.of(step.wear()).filter(w -> step.onDry()).map(w -> "   " + say("step-wear", "wear",
+                        w.stream().map(AnswerText::words).collect(Collectors.joining(", "))))).flatMap(Optional::stream);
     }
 
     private void passedOver(Answer answer) {
         Map<String, List<String>> byStep = new LinkedHashMap<>();
-        PASSED.keySet().forEach(k -> byStep.put(k, new ArrayList<>()));
+        PASSED.forEach(k -> byStep.put(k, new ArrayList<>()));
         answer.passedOver().forEach(p -> byStep.computeIfAbsent(p.step(), k -> new ArrayList<>()).add(p.step()
-                .equals("pointless") ? p.name() : p.name() + " " + Math.round(p.chance() * 100) + " %"));
-        section("Passed over, with their chance", byStep.entrySet().stream().filter(e -> !e.getValue().isEmpty())
-                .map(e -> PASSED.getOrDefault(e.getKey(), e.getKey()) + ": " + String.join(", ", e.getValue())).toList());
+                .equals("pointless") ? p.name() : say("passed-over.one", "name", p.name(), "percent", percent(p.chance()))));
+        section(say("passed-over"), byStep.entrySet().stream().filter(e -> !e.getValue().isEmpty())
+                .map(e -> say("of", "name", Texts.ENGLISH.has("text.passed-over." + e.getKey()) ? say("passed-over." + e.getKey())
+                        : e.getKey(), "why", String.join(", ", e.getValue()))).toList());
     }
 
     /** Bars by reason, as one reason often bars several; what is merely made for something else is only counted. */
@@ -115,146 +105,124 @@ final class AnswerText {
         List<Answer.Barred> elsewhere = barred.stream().filter(Answer.Barred::madeForOther).toList();
         Map<String, List<String>> byReason = new LinkedHashMap<>();
         barred.stream().filter(b -> !elsewhere.contains(b)).forEach(b -> byReason.computeIfAbsent(b.because().get(0)
-                .says() + b.opensWith().map(o -> " (" + opens(o) + ")").orElse(""), r -> new ArrayList<>())
+                .says() + b.opensWith().map(o -> " " + say("opens", "opens", opens(o))).orElse(""), r -> new ArrayList<>())
                 .add(b.name()));
         List<String> lines = new ArrayList<>();
-        byReason.entrySet().stream().limit(BARRED_SHOWN).forEach(e -> lines.add(String.join(", ", e.getValue())
-                + ": " + e.getKey()));
+        byReason.entrySet().stream().limit(BARRED_SHOWN).forEach(e -> lines.add(say("of", "name",
+                String.join(", ", e.getValue()), "why", e.getKey())));
         if (byReason.size() > BARRED_SHOWN) {
-            lines.add("… and " + byReason.values().stream().skip(BARRED_SHOWN).mapToInt(List::size).sum()
-                    + " more for other reasons; --json names them all.");
+            lines.add(say("more", "many", byReason.values().stream().skip(BARRED_SHOWN).mapToInt(List::size).sum()));
         }
         List<String> soonDry = barred.stream().filter(b -> b.opensWith().isPresent())
                 .filter(b -> b.staysWet().filter(w -> w.basis().equals("computed")).isPresent())
                 .sorted(Comparator.comparingDouble(b -> b.staysWet().get().toSeconds())).limit(SOON_DRY_SHOWN)
                 .map(b -> b.name() + " " + span(b.staysWet().get())).toList();
         if (!soonDry.isEmpty()) {
-            lines.add("Wet for only so long now: " + String.join(", ", soonDry) + ".");
+            lines.add(say("soon-dry", "methods", String.join(", ", soonDry)));
         }
         if (!elsewhere.isEmpty()) {
-            lines.add("Left out here: " + elsewhere.size() + " made for another material; --why METHOD tells of one.");
+            lines.add(say("made-for-other", "many", elsewhere.size()));
         }
         section(title, lines);
-    }
-
-    private static Map<String, String> passed() {
-        Map<String, String> words = new LinkedHashMap<>();
-        words.put("enough", "Not reached, as next to nothing is left for it");
-        words.put("needless", "Something else does it here");
-        words.put("same-again", "Same again as a gentler or quicker one");
-        words.put("harsher-for-less", "Harsher than a likelier one");
-        words.put("finest-first", "Coarser than a finer grade that is not worth it");
-        words.put("real-chance", "Film or an agreement for too small a chance");
-        words.put("slow", "Too slow");
-        words.put("not-worth-its-minutes", "Costs more minutes than it saves");
-        words.put("pointless", "Pointless here");
-        return words;
     }
 
     private void wear(String label, List<Answer.Ppe> ppe) {
         if (!ppe.isEmpty()) {
             Map<String, List<String>> byPlace = ppe.stream().collect(Collectors.groupingBy(p -> p.where().orElse(""),
                     TreeMap::new, Collectors.mapping(p -> words(p.item()), Collectors.toList())));
-            out.println(label + byPlace.entrySet().stream().map(e -> (e.getKey().isEmpty() ? "" : e.getKey() + ": ")
+            out.println(label + " " + byPlace.entrySet().stream().map(e -> (e.getKey().isEmpty() ? "" : e.getKey() + ": ")
                     + String.join(", ", e.getValue())).collect(Collectors.joining("; ")));
         }
     }
 
     private void first(Answer.Rung rung) {
         if (!rung.stopSigns().isEmpty()) {
-            out.println("  Stop at: " + String.join(", ", rung.stopSigns()));
+            out.println("  " + say("stop-at", "signs", String.join(", ", rung.stopSigns())));
         }
-        rung.agent().filter(a -> !a.mix().isEmpty()).ifPresent(a -> out.println("  Mix: " + a.name() + ", "
-                + a.dilution() + ". " + a.mix()));
-        rung.staysWet().ifPresent(w -> wet("  Stays wet: ", w));
-        rung.bridgeBefore().forEach(b -> out.println("  Between: " + b.text()
-                + b.rinse().map(r -> " After " + base.agents().get(b.after()).name() + ": " + r.words() + ".").orElse("")));
-        rung.risks().forEach(r -> out.println("  Mind: " + r.text()));
+        rung.agent().filter(a -> !a.mix().isEmpty()).ifPresent(a -> out.println("  " + say("mix", "agent", a.name(),
+                "dilution", a.dilution(), "mix", a.mix())));
+        rung.staysWet().ifPresent(w -> wet("stays-wet", w));
+        rung.bridgeBefore().forEach(b -> out.println("  " + say("between", "step", b.text())
+                + b.rinse().map(r -> " " + say("between-rinse", "agent", base.agents().get(b.after()).name(), "rinse", r.words())).orElse("")));
+        rung.risks().forEach(r -> out.println("  " + say("mind", "risk", r.text())));
     }
 
-    private void wet(String label, Wet wet) {
+    private void wet(String id, Wet wet) {
         if (wet.basis().equals("computed")) {
-            out.println(label + span(wet) + wet.atOnce().spots()
-                    .map(s -> s + (s == 1 ? " spot" : " spots")).or(() -> wet.atOnce().areaM2().map(m -> Figures.text(m) + " m²"))
-                    .map(most -> "; wet at most " + most + " at once").orElse(""));
+            out.println("  " + say(id, "span", span(wet)) + wet.atOnce().spots()
+                    .map(s -> say(s == 1 ? "spot" : "spots", "many", s)).or(() -> wet.atOnce().areaM2().map(m -> say("area", "area", m)))
+                    .map(most -> say("at-once", "most", most)).orElse(""));
         }
     }
 
-    private static String span(Wet wet) {
+    static String span(Wet wet) {
         String from = minutes(wet.fromSeconds());
         String to = minutes(wet.toSeconds());
-        return from.equals(to) ? from : from + " to " + to;
+        return from.equals(to) ? from : Texts.ENGLISH.say("span", "from", from, "to", to);
     }
 
     private static String minutes(double seconds) {
-        return seconds < 120 ? Math.round(seconds) + " s" : seconds < 7200 ? Math.round(seconds / 60) + " min"
-                : "hours";
-    }
-
-    private void brief(Answer answer) {
-        out.println();
-        out.println(bold("Ladder, gentlest first"));
-        answer.rungs().forEach(r -> out.printf(Locale.ROOT, "  %-2d %-32s %s, %s min%n", r.rank(), r.name(),
-                Math.round(r.chance().mean() * 100) + " %", Figures.text(Math.round(r.minutes() * 10) / 10.0)));
+        return seconds < 120 ? say("seconds", "seconds", Math.round(seconds))
+                : seconds < 7200 ? say("minutes", "minutes", Math.round(seconds / 60)) : say("hours");
     }
 
     private void ladder(Answer answer) {
         out.println();
-        out.println(bold("Ladder, gentlest first"));
-        out.printf(Locale.ROOT, "  %-2s %-32s %-9s %-7s %-7s %-10s %s%n", "", "method", "M C T µm", "chance", "min",
-                "dwell min", "still needed");
+        out.println(bold(say("ladder")));
+        out.printf(Locale.ROOT, "  %-2s %-32s %-9s %-7s %-7s %-10s %s%n", "", say("column.method"), say("column.grades"), say("column.chance"),
+                say("column.minutes"), say("column.dwell"), say("column.needed"));
         for (Answer.Rung rung : answer.rungs()) {
             Answer.Grades s = rung.severity();
             out.printf(Locale.ROOT, "  %-2d %-32s %-9s %-7s %-7s %-10s %s%n", rung.rank(), rung.name(),
                     s.mechanical() + " " + s.chemical() + " " + s.thermal() + " " + Figures.text(s.filmMicrons()),
-                    Math.round(rung.chance().mean() * 100) + " %", Figures.text(Math.round(rung.minutes() * 10) / 10.0),
+                    say("percent", "percent", percent(rung.chance().mean())), Figures.text(Math.round(rung.minutes() * 10) / 10.0),
                     rung.dwell().to() == 0 ? "-" : Figures.text(rung.dwell().from()) + "–"
                             + Figures.text(rung.dwell().to()),
                     rung.gates().stream().filter(g -> g.state().equals(Answer.GateState.MISSING)).map(AnswerText::needed)
                             .collect(Collectors.joining(", ")));
-            wear("     wear ", rung.ppe());
-            rung.bridgeBefore().stream().map(Answer.Bridge::text).distinct().forEach(b -> out.println("     first: " + b));
+            wear("     " + say("rung-wear"), rung.ppe());
+            rung.bridgeBefore().stream().map(Answer.Bridge::text).distinct().forEach(b -> out.println("     " + say("rung-first", "step", b)));
         }
         Answer.Expected e = answer.ladder().orElseThrow().expected();
-        out.println("  Off at the end: " + Math.round(e.chanceCleared() * 100) + " %, a mark already beneath: "
-                + Math.round(e.alreadyMarked() * 100) + " %, minutes " + Figures.text(Math.round(e.minutes().best()))
-                + " / " + Figures.text(Math.round(e.minutes().likely())) + " / "
-                + Figures.text(Math.round(e.minutes().worst())) + " (best, likely, worst)");
+        out.println("  " + say("expected", "cleared", percent(e.chanceCleared()), "marked", percent(e.alreadyMarked()),
+                "best", Math.round(e.minutes().best()), "likely", Math.round(e.minutes().likely()),
+                "worst", Math.round(e.minutes().worst())));
     }
 
     void why(Answer answer, String method) {
         String name = base.methods().get(method).name();
         answer.rungs().stream().filter(r -> r.method().equals(method)).findFirst().ifPresent(r -> {
-            out.println(name + " is rung " + r.rank() + " of " + answer.rungs().size() + ".");
+            out.println(say("why.step", "name", name, "rank", r.rank(), "of", answer.rungs().size()));
             reasons(r.because());
             r.gates().forEach(g -> {
-                out.println("  Gate " + words(g.id()) + ", " + g.state() + ": " + g.obtain());
+                out.println("  " + say("why.needed", "gate", needed(g), "state", say("state." + g.state()), "obtain", g.obtain()));
                 reasons(g.because());
             });
         });
         answer.alternatives().stream().filter(a -> a.method().equals(method)).findFirst().ifPresent(a -> {
-            out.println(name + " is an alternative: " + a.why() + ".");
+            out.println(say("why.alternative", "name", name, "why", a.why()));
             reasons(a.rung().because());
         });
         answer.never().stream().filter(b -> b.method().equals(method)).findFirst().ifPresent(b -> {
-            out.println(name + " is never used here.");
+            out.println(say("why.never", "name", name));
             reasons(b.because());
         });
         answer.usedUp().stream().filter(b -> b.method().equals(method)).findFirst().ifPresent(b -> {
-            out.println(name + " is used up on this spot.");
+            out.println(say("why.used-up", "name", name));
             reasons(b.because());
         });
         answer.notNow().stream().filter(b -> b.method().equals(method)).findFirst().ifPresent(b -> {
-            out.println(name + " is barred now" + b.opensWith().map(o -> " until: " + o.replace('_', ' ')).orElse("") + ".");
+            out.println(b.opensWith().map(o -> say("why.not-now-until", "name", name, "opens", opens(o)))
+                    .orElseGet(() -> say("why.not-now", "name", name)));
             reasons(b.because());
             b.staysWet().ifPresent(w -> reasons(w.because()));
         });
         answer.passedOver().stream().filter(p -> p.method().equals(method)).findFirst().ifPresent(p -> {
-            out.println(name + " is passed over, " + p.step() + ": " + p.why() + ".");
+            out.println(say("why.passed-over", "name", name, "step", p.step(), "why", p.why()));
             reasons(p.because());
         });
         if (CaseFile.why(answer, method).equals("it is nowhere")) {
-            out.println(name + " is not a removal method, or no work is done at all here: " + answer.next().text());
+            out.println(say("why.nowhere", "name", name, "next", answer.next().text()));
         }
     }
 
@@ -263,11 +231,11 @@ final class AnswerText {
             out.println("  " + Texts.ENGLISH.fill(because.says(), because.figures()) + (because.cause().isEmpty() ? "" : " "
                     + Texts.ENGLISH.fill(because.cause(), because.figures())));
             if (!because.figures().isEmpty()) {
-                out.println("      found: " + Texts.ENGLISH.of(because.figures()));
+                out.println("      " + say("why.found", "figures", Texts.ENGLISH.of(because.figures())));
             }
-            out.println("      " + because.id() + ", " + because.reason().basis().name().toLowerCase(Locale.ROOT)
-                    .replace('_', ' ') + (because.allSources().isEmpty() ? "" : ", sources "
-                    + String.join(", ", because.allSources())));
+            String basis = words(because.reason().basis().name().toLowerCase(Locale.ROOT));
+            out.println("      " + (because.allSources().isEmpty() ? say("why.reason", "id", because.id(), "basis", basis)
+                    : say("why.reason-sources", "id", because.id(), "basis", basis, "sources", String.join(", ", because.allSources()))));
         }
     }
 
@@ -281,16 +249,7 @@ final class AnswerText {
 
     /** What would lift a bar, as one would say it. */
     private static String opens(String with) {
-        return switch (with) {
-            case "spent" -> "used up here";
-            case "next_visit" -> "open again at the next visit";
-            case "ask_product" -> "open once it is known what was put on it";
-            case "buy" -> "open once it is bought";
-            case "gauge" -> "open with a gauge reading";
-            case "another_worker" -> "open for another worker";
-            case "ventilate" -> "open with moving air";
-            default -> "until: " + words(with);
-        };
+        return Texts.ENGLISH.has("text.opens." + with) ? say("opens." + with) : say("opens-else", "what", words(with));
     }
 
     /** A gate by its id where that is a word, else by its name. */
@@ -304,5 +263,13 @@ final class AnswerText {
 
     private String bold(String text) {
         return colour ? "\u001b[1m" + text + "\u001b[0m" : text;
+    }
+
+    private static long percent(double chance) {
+        return Math.round(chance * 100);
+    }
+
+    private static String say(String id, Object... named) {
+        return Texts.ENGLISH.say("text." + id, named);
     }
 }

@@ -16,6 +16,7 @@ import rungwise.book.Book;
 import rungwise.book.BookFolder;
 import rungwise.book.FolderTaken;
 import rungwise.book.RuleCases;
+import rungwise.text.Texts;
 
 /** Writes the rule book. */
 @Command(name = "book", mixinStandardHelpOptions = true,
@@ -43,8 +44,7 @@ final class BookCommand implements Callable<Integer> {
             throw new InputProblem(taken.getMessage());
         }
         if (cases.isPresent() && !Files.isDirectory(cases.get())) {
-            throw new InputProblem("--cases: the folder " + cases.get()
-                    + " does not exist; name the folder that holds the cases");
+            throw InputProblem.said("no-folder-of-cases", "folder", cases.get());
         }
         Advisor advisor = main.open().orElseThrow();
         Optional<RuleCases> answered = cases.isPresent() ? Optional.of(RuleCases.of(cases.get(), advisor))
@@ -52,8 +52,8 @@ final class BookCommand implements Callable<Integer> {
         Map<String, String> texts = new Book(advisor, answered).texts();
         target.write(texts);
         var out = spec.commandLine().getOut();
-        out.println(texts.keySet().stream().filter(p -> p.endsWith(".html")).count() + " pages of revision "
-                + advisor.knowledge().revision() + " written; open " + folder.resolve("index.html") + ".");
+        out.println(Texts.ENGLISH.say("cli.book", "many", texts.keySet().stream().filter(p -> p.endsWith(".html")).count(),
+                "revision", advisor.knowledge().revision(), "index", folder.resolve("index.html")));
         out.flush();
         return 0;
     }

@@ -75,9 +75,9 @@ public final class CaseFile {
         }
         Set<String> barred = new TreeSet<>(answer.barred().stream().map(Answer.Barred::method).toList());
         each(expect, "offered", m -> need(offered.contains(m), "offered " + m, why(answer, m), out));
-        each(expect, "rungs", m -> need(rungs.contains(m), "rung " + m, why(answer, m), out));
+        each(expect, "rungs", m -> need(rungs.contains(m), "step " + m, why(answer, m), out));
         each(expect, "mustNot", m -> need(!anywhere.contains(m), "never " + m, "it is offered", out));
-        each(expect, "barred", m -> need(barred.contains(m), "barred " + m, why(answer, m), out));
+        each(expect, "barred", m -> need(barred.contains(m), "never, not now or used up " + m, why(answer, m), out));
         each(expect, "passedOver", m -> need(answer.passedOver().stream().anyMatch(p -> p.method().equals(m)),
                 "passed over " + m, why(answer, m), out));
         each(expect, "pointless", m -> need(answer.passedOver().stream().anyMatch(p -> p.method().equals(m)
@@ -141,7 +141,7 @@ public final class CaseFile {
                         .map(n -> n.surface() + " " + n.action()).toList(), out));
         said(expect, answer, out);
         if (expect.path("noRungs").asBoolean(false)) {
-            need(rungs.isEmpty(), "no rungs", "rungs " + rungs, out);
+            need(rungs.isEmpty(), "no steps", "steps " + rungs, out);
         }
     }
 
@@ -178,7 +178,7 @@ public final class CaseFile {
         expected.properties().forEach(e -> names(e.getValue()).forEach(gate -> need(rungsAnd(answer).stream()
                         .anyMatch(r -> r.method().equals(e.getKey()) && r.gates().stream().anyMatch(g ->
                                 g.id().equals(gate) && (!open || g.state().equals(Answer.GateState.MISSING)))),
-                (open ? "open gate " : "gate ") + gate + " on " + e.getKey(), why(answer, e.getKey()), out)));
+                (open ? "still needed first " : "needed first ") + gate + " on " + e.getKey(), why(answer, e.getKey()), out)));
     }
 
     private static List<Answer.Rung> rungsAnd(Answer answer) {
@@ -190,11 +190,11 @@ public final class CaseFile {
     static String why(Answer answer, String method) {
         for (Answer.Rung rung : rungsAnd(answer)) {
             if (rung.method().equals(method)) {
-                return "it is offered with gates " + rung.gates().stream().map(g -> g.id() + "=" + g.state()).toList();
+                return "it is offered, needed first " + rung.gates().stream().map(g -> g.id() + "=" + g.state()).toList();
             }
         }
         return answer.barred().stream().filter(b -> b.method().equals(method)).findFirst()
-                .map(b -> "barred by " + b.because().stream().map(r -> r.name() + " " + Texts.ENGLISH.of(r.figures())).toList())
+                .map(b -> (answer.never().contains(b) ? "never, by " : answer.notNow().contains(b) ? "not now, by " : "used up, by ") + b.because().stream().map(r -> r.name() + " " + Texts.ENGLISH.of(r.figures())).toList())
                 .or(() -> answer.passedOver().stream().filter(p -> p.method().equals(method)).findFirst()
                         .map(p -> "passed over, " + p.step() + ": " + p.why()))
                 .orElse("it is nowhere");

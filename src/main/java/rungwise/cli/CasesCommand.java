@@ -6,11 +6,12 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
 import java.util.stream.Stream;
-import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
+import picocli.CommandLine;
 import rungwise.knowledge.load.Mappers;
+import rungwise.text.Texts;
 import tools.jackson.databind.JsonNode;
 
 /** Checks answers against cases. */
@@ -30,7 +31,7 @@ final class CasesCommand implements Callable<Integer> {
     public Integer call() throws IOException {
         var out = spec.commandLine().getOut();
         if (!Files.isDirectory(folder)) {
-            throw new InputProblem("the folder " + folder + " does not exist; name the folder that holds the cases");
+            throw InputProblem.said("no-folder-of-cases", "folder", folder);
         }
         CaseFile cases = new CaseFile(main.ready());
         int all = 0;
@@ -48,7 +49,7 @@ final class CasesCommand implements Callable<Integer> {
                 }
             }
         }
-        out.println(all + " cases, " + differ + " differ.");
+        out.println(Texts.ENGLISH.say("cli.cases", "all", all, "differ", differ));
         out.flush();
         return differ == 0 ? 0 : Main.FAULTS;
     }

@@ -58,7 +58,7 @@ final class CompareCommand implements Callable<Integer> {
         if (json) {
             out.println(Mappers.json().writeValueAsString(comparison));
         } else {
-            print(comparison, out);
+            print(comparison, advisor, otherAdvisor, out);
         }
         out.flush();
         return 0;
@@ -70,23 +70,31 @@ final class CompareCommand implements Callable<Integer> {
                 ChanceTable.PRIOR)).answer();
     }
 
-    private static void print(Comparison comparison, PrintWriter out) {
+    private static void print(Comparison comparison, Advisor one, Advisor other, PrintWriter out) {
         if (comparison.isEmpty()) {
-            out.println("Nothing differs.");
+            out.println(say("none"));
         }
-        comparison.asked().forEach(a -> out.println("asked " + a.field() + ": " + a.one() + " → " + a.other()));
-        comparison.next().ifPresent(n -> out.println("next: " + n.one().action() + n.one().method().map(m -> " " + m)
-                .orElse("") + " → " + n.other().action() + n.other().method().map(m -> " " + m).orElse("") + ". "
-                + n.other().text()));
+        comparison.asked().forEach(a -> out.println(say("asked", "field", a.field(), "one", a.one(), "other", a.other())));
+        comparison.next().ifPresent(n -> out.println(say("next", "one", next(n.one(), one), "other",
+                next(n.other(), other), "text", n.other().text())));
         comparison.methods().forEach(m -> {
-            out.println(m.name() + ": " + (m.one().equals(m.other()) ? m.one() : m.one() + " → " + m.other()));
+            out.println(m.one().equals(m.other()) ? say("same", "what", m.name(), "one", m.one())
+                    : say("other", "what", m.name(), "one", m.one(), "other", m.other()));
             m.figures().forEach(f -> out.println("    " + f));
-            m.because().forEach(b -> out.println("    " + (b.standsIn().equals("one") ? "no longer: " : "now: ")
-                    + b.because().says() + " (" + b.because().name() + "; " + Texts.ENGLISH.of(b.because().figures())
-                    + ")"));
+            m.because().forEach(b -> out.println("    " + say(b.standsIn().equals("one") ? "no-longer" : "now", "says",
+                    Texts.ENGLISH.fill(b.because().says(), b.because().figures()), "name", b.because().name()
+                            + (b.because().figures().isEmpty() ? "" : "; " + Texts.ENGLISH.of(b.because().figures())))));
         });
-        comparison.others().forEach(o -> out.println(o.what() + ": " + o.one() + " → " + o.other()));
-        out.println("Revision " + comparison.revisionOne() + (comparison.revisionOne().equals(
-                comparison.revisionOther()) ? "." : " → " + comparison.revisionOther() + "."));
+        comparison.others().forEach(o -> out.println(say("other", "what", o.what(), "one", o.one(), "other", o.other())));
+        out.println(say(comparison.revisionOne().equals(comparison.revisionOther()) ? "revision" : "revisions", "one",
+                comparison.revisionOne(), "other", comparison.revisionOther()));
+    }
+
+    private static String say(String id, Object... named) {
+        return Texts.ENGLISH.say("compare." + id, named);
+    }
+
+    private static String next(Answer.Next next, Advisor advisor) {
+        return next.action() + next.method().map(m -> " " + advisor.knowledge().methods().get(m).name()).orElse("");
     }
 }

@@ -13,8 +13,7 @@ final class DataOption {
     /** The log that must be there already. */
     Shoplog existing() {
         if (!Shoplog.exists(data)) {
-            throw new InputProblem("there is no log in " + data + "; name its folder with --data, or begin one with "
-                    + "\"rungwise log add FILE\"");
+            throw InputProblem.said("no-log", "place", data);
         }
         return Shoplog.open(data);
     }

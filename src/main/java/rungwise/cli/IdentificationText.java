@@ -4,10 +4,10 @@ import java.io.PrintWriter;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
-import rungwise.diagnosis.Identification;
 import rungwise.diagnosis.Identification.Sign;
 import rungwise.diagnosis.Identification.Suspect;
-import rungwise.knowledge.common.Figures;
+import rungwise.diagnosis.Identification;
+import rungwise.text.Texts;
 
 /** An identification for a person at a wash bay. */
 final class IdentificationText {
@@ -18,20 +18,19 @@ final class IdentificationText {
         out.println(found.verdict().toUpperCase(Locale.ROOT) + ": " + found.says());
         out.println();
         suspects(found.suspects(), out);
-        out.println("  everything else together: " + percent(found.others()));
-        found.contradictions().forEach(c -> out.println("Does not go together: " + c.explains()));
+        out.println("  " + say("others", "percent", percent(found.others())));
+        found.contradictions().forEach(c -> out.println(say("contradiction", "explains", c.explains())));
         out.println();
         found.check().offered().ifPresentOrElse(c -> {
-            out.println("Check next: " + c.name() + " (" + Figures.text(c.minutes()) + " min, expected to save "
-                    + Figures.text(Math.round(c.savesMinutes() * 10) / 10.0) + " min). " + c.how());
-            c.outcomes().forEach(o -> out.println("  " + percent(o.probability()) + "  " + o.says() + " → "
-                    + o.likeliest() + " " + percent(o.likeliestProbability())
-                    + o.nextMethod().map(m -> ", then " + m).orElse("")));
-        }, () -> out.println("Check next: none. " + found.check().says()));
-        found.check().notOffered().forEach(w -> out.println("Not here: " + w.name() + ". " + w.why()));
-        out.println("Next: " + found.next().action() + found.next().method().map(m -> " " + m).orElse("") + ". "
-                + found.next().text());
-        out.println("Revision " + found.revision() + ".");
+            out.println(say("check", "name", c.name(), "minutes", c.minutes(), "saves", Math.round(c.savesMinutes() * 10) / 10.0, "how", c.how()));
+            c.outcomes().forEach(o -> out.println("  " + percent(o.probability()) + "  " + say(o.nextMethod().isPresent() ? "outcome-then"
+                    : "outcome", "says", o.says(), "likeliest", o.likeliest(), "percent", percent(o.likeliestProbability()), "method",
+                    o.nextMethod().orElse(""))));
+        }, () -> out.println(say("no-check", "says", found.check().says())));
+        found.check().notOffered().forEach(w -> out.println(say("not-here", "name", w.name(), "why", w.why())));
+        out.println(say("next", "next", found.next().action() + found.next().method().map(m -> " " + m).orElse(""), "text",
+                found.next().text()));
+        out.println(say("revision", "revision", found.revision()));
     }
 
     static void suspects(List<Suspect> suspects, PrintWriter out) {
@@ -39,10 +38,10 @@ final class IdentificationText {
             out.println("  " + percent(suspect.probability()) + "  " + suspect.name() + " (" + suspect.contaminant()
                     + ", " + suspect.frequency() + ")");
             if (suspect == suspects.get(0)) {
-                sentences("for    ", suspect.speaksFor(), out);
+                sentences("for", suspect.speaksFor(), out);
                 sentences("against", suspect.speaksAgainst(), out);
             } else {
-                signs("for    ", suspect.speaksFor(), out);
+                signs("for", suspect.speaksFor(), out);
                 signs("against", suspect.speaksAgainst(), out);
             }
         }
@@ -50,19 +49,29 @@ final class IdentificationText {
 
     /** What was seen, in words; what follows from it is left to the book. */
     private static void sentences(String label, List<Sign> signs, PrintWriter out) {
-        signs.forEach(s -> out.println("        " + label + " " + weight(s) + "  " + s.says().split("(?<=\\.) ")[0]
+        signs.forEach(s -> out.println("        " + label(label) + " " + weight(s) + "  " + s.says().split("(?<=\\.) ")[0]
                 + " (" + s.sign() + ")"));
     }
 
     private static void signs(String label, List<Sign> signs, PrintWriter out) {
         if (!signs.isEmpty()) {
-            out.println("        " + label + " " + signs.stream().map(s -> s.sign() + " "
+            out.println("        " + label(label) + " " + signs.stream().map(s -> s.sign() + " "
                     + weight(s)).collect(Collectors.joining(", ")));
         }
     }
 
     private static String weight(Sign sign) {
-        return "×" + Figures.text(sign.ratio()) + (sign.decisive() ? " decisive" : "");
+        return say(sign.decisive() ? "weight-decisive" : "weight", "ratio", sign.ratio());
+    }
+
+    /** Speaks for or against, the two in one width. */
+    private static String label(String id) {
+        int width = Math.max(say("for").length(), say("against").length());
+        return String.format(Locale.ROOT, "%-" + width + "s", say(id));
+    }
+
+    private static String say(String id, Object... named) {
+        return Texts.ENGLISH.say("identify." + id, named);
     }
 
     private static String percent(double probability) {

@@ -19,6 +19,7 @@ import rungwise.ladder.ChanceTable;
 import rungwise.question.QuestionReader;
 import rungwise.shoplog.Shoplog;
 import rungwise.shoplog.Teacher;
+import rungwise.text.Texts;
 import tools.jackson.databind.JsonNode;
 
 /** Asks for a ladder. */
@@ -56,8 +57,7 @@ final class LadderCommand implements Callable<Integer> {
         JsonNode tree = QuestionFile.read(file);
         Advisor advisor = opening.get();
         if (why != null && !advisor.knowledge().methods().containsKey(why)) {
-            throw new InputProblem("--why: \"" + why + "\" is not a known method; "
-                    + Near.to(why, advisor.knowledge().methods().keySet()));
+            throw InputProblem.said("why-unknown", "method", why, "near", Near.to(why, advisor.knowledge().methods().keySet()));
         }
         SpotAnswer answer = QuestionFile.asked(file, () -> SpotAnswer.to(advisor, new Identifier(advisor),
                 QuestionReader.read(WhatIf.without(tree), advisor.knowledge()), why != null, WhatIf.isAsked(tree), chances(advisor)));
@@ -67,13 +67,18 @@ final class LadderCommand implements Callable<Integer> {
             new AnswerText(advisor.knowledge(), out).why(answer.answer(), why);
         } else {
             answer.suspects().ifPresent(s -> {
-                out.println("What it is was not said; by its signs it may be:");
+                out.println(Texts.ENGLISH.say("cli.by-its-signs"));
                 IdentificationText.suspects(s, out);
                 out.println();
             });
-            new AnswerText(advisor.knowledge(), out).print(answer.answer(), all);
-            answer.whatIf().orElse(List.of()).forEach(w -> out.println("What if " + w.fact() + ": " + w.value() + " → "
-                    + w.next().action() + w.next().method().map(m -> " " + m).orElse("") + "."));
+            if (all) {
+                new AnswerText(advisor.knowledge(), out).print(answer.answer());
+            } else {
+                new Card(advisor.knowledge(), Terminal.width(spec), Terminal.isPlain()).lines(answer.answer(), file).forEach(out::println);
+            }
+            answer.whatIf().orElse(List.of()).forEach(w -> out.println(Texts.ENGLISH.say("cli.what-if", "fact",
+                    w.fact(), "value", w.value(), "next", w.next().action() + w.next().method().map(m -> " "
+                            + advisor.knowledge().methods().get(m).name()).orElse(""))));
         }
         out.flush();
         return 0;
@@ -84,8 +89,7 @@ final class LadderCommand implements Callable<Integer> {
             return ChanceTable.PRIOR;
         }
         if (!Shoplog.exists(data)) {
-            throw new InputProblem("--data: there is no log in " + data + "; name its folder, or leave --data out to "
-                    + "answer with priors");
+            throw InputProblem.said("no-log-to-learn-from", "place", data);
         }
         try (Shoplog log = Shoplog.open(data)) {
             Teacher teacher = new Teacher(log, advisor.knowledge());

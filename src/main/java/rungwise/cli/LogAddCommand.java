@@ -14,18 +14,18 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import picocli.CommandLine;
 import rungwise.knowledge.load.Mappers;
-import rungwise.question.PlainText;
 import rungwise.shoplog.Attempt;
 import rungwise.shoplog.AttemptReader;
 import rungwise.shoplog.BadAttempt;
 import rungwise.shoplog.Exchange;
 import rungwise.shoplog.Shoplog;
+import rungwise.text.Texts;
 import tools.jackson.core.JacksonException;
 import tools.jackson.databind.JsonNode;
 
@@ -62,15 +62,14 @@ final class LogAddCommand implements Callable<Integer> {
                 case JSONL -> Exchange.fromLines(text, reader);
                 case YAML -> yaml(in, reader);
             });
-            spec.commandLine().getOut().println(added + " attempts kept in " + log.place() + ", which now holds "
-                    + (before + added) + ".");
+            spec.commandLine().getOut().println(Texts.ENGLISH.say("cli.kept", "many", added, "place", log.place(), "all",
+                    before + added));
             spec.commandLine().getOut().flush();
             return 0;
         } catch (BadAttempt bad) {
-            throw new InputProblem("Nothing of " + file + " was kept:\n  " + bad.getMessage().replace("\n", "\n  "));
+            throw new InputProblem(Texts.ENGLISH.say("cli.nothing-kept", "file", file) + "\n  " + bad.getMessage().replace("\n", "\n  "));
         } catch (IOException | java.io.UncheckedIOException e) {
-            throw new InputProblem("the file " + file + " cannot be read; check its name and that it is UTF-8, or give - "
-                    + "and send it on standard input");
+            throw InputProblem.said("attempts-unreadable", "file", file);
         }
     }
 
@@ -88,15 +87,13 @@ final class LogAddCommand implements Callable<Integer> {
     private Iterator<Attempt> yaml(InputStream in, AttemptReader reader) throws IOException {
         byte[] bytes = in.readNBytes(LARGEST_YAML + 1);
         if (bytes.length > LARGEST_YAML) {
-            throw new InputProblem("the file is larger than 1 MB; send many attempts as JSON Lines or CSV");
+            throw InputProblem.said("attempts-too-large");
         }
         JsonNode tree;
         try {
             tree = Mappers.question().readTree(new String(bytes, StandardCharsets.UTF_8));
         } catch (JacksonException e) {
-            throw new InputProblem(file + " is not readable YAML or JSON"
-                    + (e.getLocation() == null ? "" : " at line " + e.getLocation().getLineNr()) + ": "
-                    + PlainText.shown(e.getOriginalMessage().lines().findFirst().orElse("")) + "; mend that line or the one above it");
+            throw InputProblem.unreadable(file, e);
         }
         List<Attempt> attempts = new ArrayList<>();
         for (JsonNode one : tree.isArray() ? List.copyOf(tree.values()) : List.of(tree)) {

@@ -15,6 +15,7 @@ import rungwise.shoplog.Cursor;
 import rungwise.shoplog.Exchange;
 import rungwise.shoplog.Page;
 import rungwise.shoplog.Shoplog;
+import rungwise.text.Texts;
 
 /** Shows attempts. */
 @Command(name = "log", mixinStandardHelpOptions = true, subcommands = LogAddCommand.class,
@@ -46,7 +47,7 @@ final class LogCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         if (last < 1 || last > 10_000) {
-            throw new InputProblem("--last: " + last + " is out of range; give a number from 1 to 10000");
+            throw InputProblem.said("last-out-of-range", "last", last);
         }
         PrintWriter out = spec.commandLine().getOut();
         try (Shoplog log = data.existing()) {
@@ -74,13 +75,14 @@ final class LogCommand implements Callable<Integer> {
     private void show(Shoplog log, PrintWriter out) {
         List<Attempt> shown = log.last(last);
         shown.forEach(a -> {
-            out.println(a.at() + "  " + a.shop() + a.bay().map(b -> ", " + b).orElse("") + "  " + a.method() + " on "
-                    + a.contaminant() + ", " + String.join(" + ", a.surface()) + ": " + a.outcome().word()
-                    + (a.prepared() ? "" : " (panel not prepared)"));
-            a.advised().ifPresent(m -> out.println("      advised was " + m + (a.notFollowedBecause().isEmpty() ? ""
-                    : "; not followed: " + String.join(", ", a.notFollowedBecause()).replace('_', ' '))));
+            out.println(Texts.ENGLISH.say(a.prepared() ? "cli.attempt" : "cli.attempt-unprepared", "at", a.at(), "shop",
+                    a.shop() + a.bay().map(b -> ", " + b).orElse(""), "method", a.method(), "contaminant", a.contaminant(), "surface",
+                    String.join(" + ", a.surface()), "outcome", a.outcome().word()));
+            a.advised().ifPresent(m -> out.println("      " + (a.notFollowedBecause().isEmpty() ? Texts.ENGLISH.say("cli.advised", "method", m)
+                    : Texts.ENGLISH.say("cli.not-followed", "method", m, "because",
+                            String.join(", ", a.notFollowedBecause()).replace('_', ' ')))));
             a.note().ifPresent(n -> out.println("      " + n.replace("\n", "\n      ")));
         });
-        out.println(shown.size() + " of " + log.size() + " attempts in " + log.place() + ".");
+        out.println(Texts.ENGLISH.say("cli.shown", "many", shown.size(), "all", log.size(), "place", log.place()));
     }
 }

@@ -97,7 +97,7 @@ public final class Main implements Runnable {
 
     private static Optional<Path> folder(Path folder) {
         if (folder != null && !java.nio.file.Files.isDirectory(folder)) {
-            throw new InputProblem("the folder " + folder + " does not exist; name the folder that holds the files");
+            throw InputProblem.said("no-folder", "folder", folder);
         }
         return Optional.ofNullable(folder);
     }

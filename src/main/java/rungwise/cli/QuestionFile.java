@@ -8,6 +8,7 @@ import java.util.function.Supplier;
 import rungwise.knowledge.load.Mappers;
 import rungwise.question.BadQuestion;
 import rungwise.question.PlainText;
+import rungwise.text.Texts;
 import tools.jackson.core.JacksonException;
 import tools.jackson.databind.JsonNode;
 
@@ -27,22 +28,19 @@ final class QuestionFile {
         try {
             byte[] bytes = file.equals("-") ? System.in.readNBytes(LARGEST + 1) : limited(Path.of(file));
             if (bytes.length > LARGEST) {
-                throw new InputProblem("the question is larger than 1 MB; a question is a page at most");
+                throw InputProblem.said("question-too-large");
             }
             return Mappers.question().readTree(new String(bytes, StandardCharsets.UTF_8));
         } catch (IOException e) {
-            throw new InputProblem("the file " + file + " cannot be read; check its name, or give - and send it on "
-                    + "standard input");
+            throw InputProblem.said("file-unreadable", "file", file);
         } catch (JacksonException e) {
-            throw new InputProblem("the question in " + file + " is not readable YAML or JSON"
-                    + (e.getLocation() == null ? "" : " at line " + e.getLocation().getLineNr()) + ": " + PlainText.shown(e.getOriginalMessage().lines().findFirst().orElse(""))
-                    + "; mend that line or the one above it");
+            throw InputProblem.unreadable(Texts.ENGLISH.say("cli.question-in", "file", file), e);
         } catch (InputProblem known) {
             throw known;
         } catch (RuntimeException e) {
             // the YAML engine gives up on absurd nesting with an exception of its own
-            throw new InputProblem("the question in " + file + " cannot be parsed: "
-                    + PlainText.shown(String.valueOf(e.getMessage()).lines().findFirst().orElse("")) + "; write it as in demo-data/spots");
+            throw InputProblem.said("unparsable", "file", file, "said",
+                    PlainText.shown(String.valueOf(e.getMessage()).lines().findFirst().orElse("")));
         }
     }
 
@@ -51,7 +49,7 @@ final class QuestionFile {
         try {
             return ask.get();
         } catch (BadQuestion bad) {
-            throw new InputProblem("The question in " + file + " cannot be answered:\n  "
+            throw new InputProblem(Texts.ENGLISH.say("cli.unanswerable", "file", file) + "\n  "
                     + bad.getMessage().replace("\n", "\n  "));
         }
     }

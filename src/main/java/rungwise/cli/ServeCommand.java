@@ -12,6 +12,7 @@ import rungwise.answer.Advisor;
 import rungwise.http.Learning;
 import rungwise.http.Service;
 import rungwise.shoplog.Shoplog;
+import rungwise.text.Texts;
 
 /** Serves the JSON API. */
 @Command(name = "serve", mixinStandardHelpOptions = true, description = "Answer over HTTP until stopped.",
@@ -51,8 +52,8 @@ final class ServeCommand implements Callable<Integer> {
                 learning.ifPresent(Learning::close);
             }
         }));
-        spec.commandLine().getOut().println("Serving http://" + host + ":" + service.port()
-                + "/v1/ladders, described by /openapi.json.");
+        spec.commandLine().getOut().println(Texts.ENGLISH.say("cli.serving", "host", host,
+                "port", service.port()));
         spec.commandLine().getOut().flush();
         new CountDownLatch(1).await();
         return 0;

@@ -7,9 +7,11 @@ import java.util.Optional;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.Stream;
 import rungwise.answer.Answer;
 import rungwise.answer.LadderAnswer;
 import rungwise.knowledge.common.Figures;
+import rungwise.knowledge.common.Sentence;
 import rungwise.rules.said.Because;
 
 /**
@@ -21,6 +23,7 @@ import rungwise.rules.said.Because;
  */
 public record Comparison(String revisionOne, String revisionOther, List<Asked> asked, Optional<NextChange> next,
                          List<Moved> methods, List<Other> others) {
+    private static final String NONE = "none";
 
     /** A field of the question. */
     public record Asked(String field, String one, String other) {
@@ -96,12 +99,12 @@ public record Comparison(String revisionOne, String revisionOther, List<Asked> a
         answer.never().forEach(b -> places.put(b.method(), new Place(b.name(), "never", b.because(), Map.of())));
         answer.usedUp().forEach(b -> places.put(b.method(), new Place(b.name(), "used up", b.because(), Map.of())));
         answer.notNow().forEach(b -> places.put(b.method(), new Place(b.name(), "not now" + b.opensWith()
-                .map(o -> ", until " + o).orElse(""), b.because(), Map.of())));
+                .map(o -> ", until " + words(o)).orElse(""), b.because(), Map.of())));
         answer.passedOver().forEach(p -> places.put(p.method(), new Place(p.name(), "passed over, " + p.step(),
                 p.because(), Map.of("chance", Figures.text(p.chance())))));
         answer.alternatives().forEach(a -> places.put(a.method(), new Place(a.name(), "alternative",
                 reasons(a.rung()), figures(a.rung()))));
-        answer.rungs().forEach(r -> places.put(r.method(), new Place(r.name(), "rung " + r.rank(), reasons(r),
+        answer.rungs().forEach(r -> places.put(r.method(), new Place(r.name(), "step " + r.rank(), reasons(r),
                 figures(r))));
         return places;
     }
@@ -120,7 +123,7 @@ public record Comparison(String revisionOne, String revisionOther, List<Asked> a
                 + rung.severity().thermal() + " " + Figures.text(rung.severity().filmMicrons()));
         figures.put("minutes", Figures.text(rung.minutes()));
         figures.put("dwell min", Figures.text(rung.dwell().from()) + " to " + Figures.text(rung.dwell().to()));
-        rung.gates().forEach(g -> figures.put("gate " + g.id(), g.state()));
+        rung.gates().forEach(g -> figures.put("needed first, " + Sentence.within(g.name()), g.state()));
         return figures;
     }
 
@@ -129,8 +132,8 @@ public record Comparison(String revisionOne, String revisionOther, List<Asked> a
         names.addAll(other.keySet());
         List<String> figures = new ArrayList<>();
         for (String name : names) {
-            String a = one.getOrDefault(name, "none");
-            String b = other.getOrDefault(name, "none");
+            String a = one.getOrDefault(name, NONE);
+            String b = other.getOrDefault(name, NONE);
             if (!a.equals(b) && !one.isEmpty() && !other.isEmpty()) {
                 figures.add(name + ": " + a + " → " + b);
             }
@@ -140,15 +143,15 @@ public record Comparison(String revisionOne, String revisionOther, List<Asked> a
 
     private static List<Other> others(Answer one, Answer other) {
         List<Other> others = new ArrayList<>();
-        add(others, "hold", one.hold().map(Answer.Held::what).orElse("none"),
-                other.hold().map(Answer.Held::what).orElse("none"));
+        add(others, "hold", one.hold().map(Answer.Held::what).orElse(NONE),
+                other.hold().map(Answer.Held::what).orElse(NONE));
         add(others, "belief hardened", figure(one, l -> l.belief().hardened()), figure(other, l -> l.belief().hardened()));
         add(others, "belief marked", figure(one, l -> l.belief().marked()), figure(other, l -> l.belief().marked()));
         add(others, "before", steps(one.before()), steps(other.before()));
         add(others, "after", steps(one.after()), steps(other.after()));
-        add(others, "way out", one.ladder().map(l -> l.wayOut().method()).orElse("none"), other.ladder().map(l -> l.wayOut().method()).orElse("none"));
-        add(others, "assumed", one.assumed().stream().map(a -> a.fact() + ": " + a.value()).toList().toString(),
-                other.assumed().stream().map(a -> a.fact() + ": " + a.value()).toList().toString());
+        add(others, "way out", wayOut(one), wayOut(other));
+        add(others, "assumed", joined(one.assumed().stream().map(a -> a.fact() + ": " + a.value())),
+                joined(other.assumed().stream().map(a -> a.fact() + ": " + a.value())));
         add(others, "chance cleared", figure(one, l -> l.expected().chanceCleared()),
                 figure(other, l -> l.expected().chanceCleared()));
         add(others, "likely minutes", figure(one, l -> l.expected().minutes().likely()),
@@ -157,11 +160,24 @@ public record Comparison(String revisionOne, String revisionOther, List<Asked> a
     }
 
     private static String figure(Answer answer, ToDoubleFunction<LadderAnswer> figure) {
-        return answer.ladder().map(l -> Figures.text(figure.applyAsDouble(l))).orElse("none");
+        return answer.ladder().map(l -> Figures.text(figure.applyAsDouble(l))).orElse(NONE);
     }
 
     private static String steps(List<Answer.Around> steps) {
-        return String.join(", ", steps.stream().map(Answer.Around::step).toList());
+        return joined(steps.stream().map(s -> words(s.step())));
+    }
+
+    private static String wayOut(Answer answer) {
+        return answer.ladder().map(l -> l.wayOut().text().replaceAll("\\.$", "")).orElse(NONE);
+    }
+
+    private static String joined(Stream<String> words) {
+        return words.reduce((a, b) -> a + ", " + b).orElse(NONE);
+    }
+
+    /** An id as one would say it. */
+    private static String words(String id) {
+        return id.replace('_', ' ');
     }
 
     private static void add(List<Other> others, String what, String one, String other) {

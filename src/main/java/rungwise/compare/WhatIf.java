@@ -44,7 +44,7 @@ public final class WhatIf {
     public static boolean isAsked(JsonNode tree) {
         JsonNode field = tree.path(FIELD);
         if (!field.isMissingNode() && !field.isBoolean()) {
-            throw new BadQuestion(List.of(new Problem("/" + FIELD, "it is neither true nor false", "say true or false")));
+            throw new BadQuestion(List.of(Problem.said("/" + FIELD, "neither-true-nor-false")));
         }
         return field.asBoolean(false);
     }

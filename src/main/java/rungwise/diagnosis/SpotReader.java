@@ -47,8 +47,7 @@ public final class SpotReader {
             place = Optional.of(word);
         }
         if (tree.has("contaminant")) {
-            problems.add(new Problem("/contaminant", "the contaminant is what is asked for here",
-                    "leave it out, or ask for a ladder"));
+            problems.add(Problem.said("/contaminant", "contaminant-is-asked"));
         }
         if (!problems.isEmpty()) {
             throw new BadQuestion(problems);
@@ -85,7 +84,7 @@ public final class SpotReader {
         JsonNode list = tree.path(field);
         List<String> words = new ArrayList<>();
         if (!list.isMissingNode() && !list.isArray()) {
-            problems.add(new Problem("/" + field, "it is no list", "write words in a list, as [one, two]"));
+            problems.add(Problem.said("/" + field, "no-list"));
             return words;
         }
         for (int i = 0; i < list.size(); i++) {
@@ -100,7 +99,7 @@ public final class SpotReader {
 
     private static Problem unknown(String pointer, String word, Set<String> known) {
         String near = Near.to(word, known);
-        return new Problem(pointer, "\"" + word + "\" is not known", near.startsWith("did") || known.size() > 40 ? near
-                : "use one of " + String.join(", ", known));
+        return near.startsWith("did") || known.size() > 40 ? Problem.said(pointer, "unknown", "word", word, "near", near)
+                : Problem.said(pointer, "unknown-of-few", "word", word, "words", String.join(", ", known));
     }
 }

@@ -17,6 +17,7 @@ import rungwise.ladder.ChanceTable;
 import rungwise.question.BadQuestion;
 import rungwise.question.Problem;
 import rungwise.question.QuestionReader;
+import rungwise.text.Texts;
 import tools.jackson.core.JacksonException;
 import tools.jackson.core.TokenStreamLocation;
 import tools.jackson.databind.JsonNode;
@@ -61,12 +62,10 @@ final class Asking {
 
     private static JsonNode side(JsonNode tree, String name) {
         if (!tree.isObject() || !tree.has(name)) {
-            throw new BadQuestion(List.of(new Problem(tree.isObject() ? "/" + name : "", "there are not two questions",
-                    "send one and other, each a question")));
+            throw new BadQuestion(List.of(Problem.said(tree.isObject() ? "/" + name : "", "not-two-questions")));
         }
         tree.propertyNames().stream().filter(n -> !List.of("one", "other").contains(n)).findFirst().ifPresent(n -> {
-            throw new BadQuestion(List.of(new Problem("/" + n, "\"" + n + "\" is not a field here",
-                    "the fields are one and other")));
+            throw new BadQuestion(List.of(Problem.said("/" + n, "no-side", "field", n)));
         });
         return tree.path(name);
     }
@@ -87,13 +86,13 @@ final class Asking {
 
     private static void noParameters(Context ctx) {
         ctx.queryParamMap().keySet().stream().findFirst().ifPresent(name -> {
-            throw new Refused(Kind.UNREADABLE, "There is no parameter \"" + name + "\" here.");
+            throw Refused.said(Kind.UNREADABLE, "no-parameter", "name", name);
         });
     }
 
     private static JsonNode tree(Context ctx) throws IOException {
         if (!isJson(ctx.contentType())) {
-            throw new Refused(Kind.NOT_JSON, "The content type is " + ctx.contentType() + ".");
+            throw Refused.said(Kind.NOT_JSON, "content-type", "type", ctx.contentType());
         }
         return parse(Body.of(ctx));
     }
@@ -104,20 +103,20 @@ final class Asking {
         } catch (BadQuestion e) {
             List<Refusal.Entry> entries = e.problems().stream()
                     .map(p -> new Refusal.Entry(p.pointer(), p.wrong(), p.remedy())).toList();
-            throw new Refused(Kind.WRONG_QUESTION, entries.size() == 1 ? "One thing in the question is wrong."
-                    : entries.size() + " things in the question are wrong.", entries);
+            throw new Refused(Kind.WRONG_QUESTION, Texts.ENGLISH.say(entries.size() == 1 ? "refusal.one-thing-in-the-question"
+                    : "refusal.things-in-the-question", "many", entries.size()), entries);
         }
     }
 
     private static boolean all(Context ctx) {
         ctx.queryParamMap().keySet().stream().filter(name -> !name.equals("explain")).findFirst().ifPresent(name -> {
-            throw new Refused(Kind.UNREADABLE, "There is no parameter \"" + name + "\". The only one is explain.");
+            throw Refused.said(Kind.UNREADABLE, "only-explain", "name", name);
         });
         List<String> explain = ctx.queryParams("explain");
         if (explain.isEmpty() || explain.equals(List.of("all"))) {
             return !explain.isEmpty();
         }
-        throw new Refused(Kind.UNREADABLE, "The parameter explain takes only the word all, once.");
+        throw Refused.said(Kind.UNREADABLE, "explain-all");
     }
 
     /** A body without a content type is taken at its word. */
@@ -135,12 +134,12 @@ final class Asking {
             tree = MAPPER.readTree(body);
         } catch (JacksonException e) {
             TokenStreamLocation at = e.getLocation();
-            String where = at == null || at.getLineNr() < 1 ? ""
-                    : "Line " + at.getLineNr() + ", column " + at.getColumnNr() + ": ";
-            throw new Refused(Kind.UNREADABLE, where + e.getOriginalMessage().lines().findFirst().orElse("not JSON"));
+            String said = e.getOriginalMessage().lines().findFirst().orElseGet(() -> Texts.ENGLISH.say("refusal.no-json"));
+            throw at == null || at.getLineNr() < 1 ? new Refused(Kind.UNREADABLE, said)
+                    : Refused.said(Kind.UNREADABLE, "at-line", "line", at.getLineNr(), "column", at.getColumnNr(), "said", said);
         }
         if (tree == null || tree.isMissingNode()) {
-            throw new Refused(Kind.UNREADABLE, "The body is empty.");
+            throw Refused.said(Kind.UNREADABLE, "empty-body");
         }
         return tree;
     }

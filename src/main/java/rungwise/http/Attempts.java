@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import rungwise.knowledge.KnowledgeBase;
 import rungwise.knowledge.common.Near;
+import rungwise.question.Problem;
 import rungwise.shoplog.Attempt;
 import rungwise.shoplog.AttemptReader;
 import rungwise.shoplog.BadAttempt;
@@ -18,6 +19,7 @@ import rungwise.shoplog.LogFailure;
 import rungwise.shoplog.Page;
 import rungwise.shoplog.SenderKey;
 import rungwise.shoplog.Shoplog;
+import rungwise.text.Texts;
 import tools.jackson.databind.JsonNode;
 
 /** Attempts taken in and given out. */
@@ -43,22 +45,18 @@ final class Attempts {
         Shoplog log = log();
         parameters(ctx, List.of());
         if (!Asking.isJson(ctx.contentType())) {
-            throw new Refused(Kind.NOT_JSON, "The content type is " + ctx.contentType() + ".");
+            throw Refused.said(Kind.NOT_JSON, "content-type", "type", ctx.contentType());
         }
         JsonNode tree = Asking.parse(Body.of(ctx));
         Optional<SenderKey> key = key(ctx, tree);
         if (tree.has("id")) {
-            throw new Refused(Kind.WRONG_ATTEMPT, "One thing in the attempt is wrong.", List.of(new Refusal.Entry("/id",
-                    "the log gives the id", "leave it out; an Idempotency-Key keeps a repeated request from counting twice")));
+            throw wrong(List.of(Problem.said("/id", "id-sent")));
         }
         Kept kept;
         try {
             kept = log.add(reader.read(tree), key);
         } catch (BadAttempt e) {
-            List<Refusal.Entry> entries = e.problems().stream()
-                    .map(p -> new Refusal.Entry(p.pointer(), p.wrong(), p.remedy())).toList();
-            throw new Refused(Kind.WRONG_ATTEMPT, entries.size() == 1 ? "One thing in the attempt is wrong."
-                    : entries.size() + " things in the attempt are wrong.", entries);
+            throw wrong(e.problems());
         } catch (KeyReused e) {
             throw new Refused(Kind.KEY_REUSED, e.getMessage());
         } catch (LogFailure e) {
@@ -68,10 +66,16 @@ final class Attempts {
         return kept.attempt();
     }
 
+    private static Refused wrong(List<Problem> problems) {
+        return new Refused(Kind.WRONG_ATTEMPT, Texts.ENGLISH.say(problems.size() == 1 ? "refusal.one-thing-in-the-attempt"
+                : "refusal.things-in-the-attempt", "many", problems.size()),
+                problems.stream().map(p -> new Refusal.Entry(p.pointer(), p.wrong(), p.remedy())).toList());
+    }
+
     Listed list(Context ctx) {
         parameters(ctx, PARAMETERS);
-        Optional<Cursor> cursor = one(ctx, "cursor").map(text -> Cursor.of(text).orElseThrow(() -> new Refused(
-                Kind.UNREADABLE, "The cursor is not one that this service gave out; begin without it.")));
+        Optional<Cursor> cursor = one(ctx, "cursor").map(text -> Cursor.of(text).orElseThrow(() -> Refused.said(
+                Kind.UNREADABLE, "no-cursor")));
         int limit = one(ctx, "limit").map(Attempts::limit).orElse(LIMIT);
         try {
             Page page = log().page(cursor, limit);
@@ -84,8 +88,7 @@ final class Attempts {
     Attempt one(Context ctx) {
         String id = ctx.pathParam("id");
         try {
-            return log().one(id).orElseThrow(() -> new Refused(Kind.NOT_FOUND, "\"" + id
-                    + "\" is not among the attempts."));
+            return log().one(id).orElseThrow(() -> Refused.said(Kind.NOT_FOUND, "no-attempt", "id", id));
         } catch (LogFailure e) {
             throw refused(e);
         }
@@ -101,8 +104,7 @@ final class Attempts {
     }
 
     private Shoplog log() {
-        return learning.map(Learning::log).orElseThrow(() -> new Refused(Kind.NO_LOG,
-                "The service was started without --data."));
+        return learning.map(Learning::log).orElseThrow(() -> Refused.said(Kind.NO_LOG, "no-data"));
     }
 
     private static Refused refused(LogFailure e) {
@@ -112,7 +114,7 @@ final class Attempts {
     private static Optional<SenderKey> key(Context ctx, JsonNode tree) {
         List<String> given = java.util.Collections.list(ctx.req().getHeaders("Idempotency-Key"));
         if (given.size() > 1) {
-            throw new Refused(Kind.UNREADABLE, "There is more than one Idempotency-Key.");
+            throw Refused.said(Kind.UNREADABLE, "more-than-one-key");
         }
         try {
             return given.stream().findFirst().map(header -> SenderKey.of(header, tree));
@@ -123,22 +125,23 @@ final class Attempts {
 
     private static void parameters(Context ctx, List<String> known) {
         ctx.queryParamMap().keySet().stream().filter(name -> !known.contains(name)).findFirst().ifPresent(name -> {
-            throw new Refused(Kind.UNREADABLE, "There is no parameter \"" + name + "\" here" + (known.isEmpty() ? "."
-                    : "; " + Near.among(name, known, "the parameters are") + "."));
+            throw known.isEmpty() ? Refused.said(Kind.UNREADABLE, "no-parameter", "name", name)
+                    : Refused.said(Kind.UNREADABLE, "no-such-parameter", "name", name, "near",
+                            Near.among(name, known, Texts.ENGLISH.say("near.parameters")));
         });
     }
 
     private static Optional<String> one(Context ctx, String name) {
         List<String> given = ctx.queryParamMap().getOrDefault(name, List.of());
         if (given.size() > 1) {
-            throw new Refused(Kind.UNREADABLE, "The parameter " + name + " is given more than once.");
+            throw Refused.said(Kind.UNREADABLE, "parameter-twice", "name", name);
         }
         return given.stream().findFirst();
     }
 
     private static int limit(String text) {
         if (!text.matches("[0-9]{1,4}") || Integer.parseInt(text) < 1 || Integer.parseInt(text) > LIMIT_AT_MOST) {
-            throw new Refused(Kind.UNREADABLE, "The limit is a number from 1 to " + LIMIT_AT_MOST + ".");
+            throw Refused.said(Kind.UNREADABLE, "limit", "most", LIMIT_AT_MOST);
         }
         return Integer.parseInt(text);
     }

@@ -31,13 +31,12 @@ final class Body {
             }
             if (System.nanoTime() > end) {
                 ctx.header("Connection", "close");
-                throw new Refused(Kind.TOO_SLOW, "The body was not complete after "
-                        + DEADLINE.toSeconds() + " seconds.");
+                throw Refused.said(Kind.TOO_SLOW, "too-slow", "seconds", DEADLINE.toSeconds());
             }
         }
         if (seen > CAP) {
             ctx.header("Connection", "close");
-            throw new Refused(Kind.TOO_LARGE, "The body is over " + CAP + " bytes.");
+            throw Refused.said(Kind.TOO_LARGE, "too-large", "bytes", CAP);
         }
         return kept.toByteArray();
     }

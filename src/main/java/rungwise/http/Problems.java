@@ -13,6 +13,7 @@ import org.eclipse.jetty.util.Callback;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import rungwise.knowledge.load.Mappers;
+import rungwise.text.Texts;
 import tools.jackson.databind.json.JsonMapper;
 
 /** Every way out that is an error, written as problem+json. */
@@ -30,7 +31,7 @@ final class Problems {
             if (kind == Kind.WRONG_METHOD) {
                 String allowed = e.getDetails().getOrDefault("availableMethods", "");
                 ctx.header("Allow", allowed);
-                write(ctx, Refusal.of(kind, ctx.method() + " is not for this path, but " + allowed + ".", ctx.path()));
+                write(ctx, Refusal.of(kind, say("wrong-method", "method", ctx.method(), "allowed", allowed), ctx.path()));
             } else {
                 write(ctx, Refusal.of(kind, kind.remedy(), ctx.path()).as(e.getStatus()));
             }
@@ -38,13 +39,17 @@ final class Problems {
         routes.exception(Exception.class, (e, ctx) -> {
             String mark = UUID.randomUUID().toString();
             LOG.error("Failure {} at {} {}", mark, ctx.method(), ctx.path(), e);
-            write(ctx, Refusal.of(Kind.FAILED, "Look for " + mark + " in the log of the service.", ctx.path()));
+            write(ctx, Refusal.of(Kind.FAILED, say("failed", "mark", mark), ctx.path()));
         });
     }
 
     static void write(Context ctx, Refusal refusal) {
         ctx.status(refusal.status()).header("Cache-Control", "no-store");
         ctx.contentType(Refusal.MEDIA_TYPE).result(MAPPER.writeValueAsBytes(refusal));
+    }
+
+    private static String say(String id, Object... named) {
+        return Texts.ENGLISH.say("refusal." + id, named);
     }
 
     /** For requests that fail before they reach a route: a broken line, headers too large, a stopping server. */
@@ -55,7 +60,7 @@ final class Problems {
                                             Throwable cause, Callback callback) {
                 Kind kind = Kind.of(code);
                 String path = request.getHttpURI() == null ? "/" : Request.getPathInContext(request);
-                String detail = kind == Kind.NOT_READY ? "The service is stopping." : "The request line or its headers: " + message + ".";
+                String detail = kind == Kind.NOT_READY ? say("stopping") : say("request-line", "said", String.valueOf(message));
                 byte[] body = MAPPER.writeValueAsBytes(Refusal.of(kind, detail, path).as(code));
                 response.getHeaders().put(HttpHeader.CONTENT_TYPE, Refusal.MEDIA_TYPE);
                 response.getHeaders().put(HttpHeader.CACHE_CONTROL, "no-store");

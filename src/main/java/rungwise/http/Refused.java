@@ -1,6 +1,7 @@
 package rungwise.http;
 
 import java.util.List;
+import rungwise.text.Texts;
 
 /** Ends a request with a problem. */
 final class Refused extends RuntimeException {
@@ -17,6 +18,16 @@ final class Refused extends RuntimeException {
 
     Refused(Kind kind, String detail) {
         this(kind, detail, List.of());
+    }
+
+    /**
+     * One whose sentence stands in the message file.
+     *
+     * @param id    of the sentence
+     * @param named name and value by turns
+     */
+    static Refused said(Kind kind, String id, Object... named) {
+        return new Refused(kind, Texts.ENGLISH.say("refusal." + id, named));
     }
 
     Refusal at(String instance) {

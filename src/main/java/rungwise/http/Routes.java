@@ -48,7 +48,7 @@ final class Routes {
         gets.put("/health/ready", ctx -> {
             if (!ready.getAsBoolean()) {
                 ctx.header("Connection", "close");
-                throw new Refused(Kind.NOT_READY, "The service is stopping.");
+                throw Refused.said(Kind.NOT_READY, "stopping");
             }
             fresh(ctx, Map.of("ready", true, "revision", revision));
         });
@@ -84,8 +84,7 @@ final class Routes {
     }
 
     private static void page(Context ctx) {
-        Kind kind = Kind.byId(ctx.pathParam("id")).orElseThrow(() -> new Refused(Kind.NOT_FOUND,
-                "There is no problem of that name."));
+        Kind kind = Kind.byId(ctx.pathParam("id")).orElseThrow(() -> Refused.said(Kind.NOT_FOUND, "no-problem"));
         ctx.contentType("text/plain; charset=utf-8").result(kind.title() + ".\n\n" + kind.remedy() + "\n");
     }
 

@@ -112,7 +112,7 @@ public final class Service implements AutoCloseable {
         config.routes.before(ctx -> {
             ctx.header("X-Content-Type-Options", "nosniff");
             if (!hosts.allows(ctx.header("Host"))) {
-                throw new Refused(Kind.WRONG_HOST, "The Host header names another host than this service.");
+                throw Refused.said(Kind.WRONG_HOST, "other-host");
             }
         });
         routes.on(config.routes);

@@ -71,8 +71,8 @@ final class Shelves {
     Object one(String collection, String id) {
         Object found = whole.get(collection).get(id);
         if (found == null) {
-            throw new Refused(Kind.NOT_FOUND, "\"" + id + "\" is not among the " + collection + "; "
-                    + Near.to(id, whole.get(collection).keySet()));
+            throw Refused.said(Kind.NOT_FOUND, "not-on-the-shelf", "id", id, "shelf", collection, "near",
+                    Near.to(id, whole.get(collection).keySet()));
         }
         return found;
     }

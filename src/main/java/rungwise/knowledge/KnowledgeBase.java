@@ -21,6 +21,7 @@ import rungwise.knowledge.method.Tool;
 import rungwise.knowledge.safety.Exposure;
 import rungwise.knowledge.safety.HazardStatement;
 import rungwise.knowledge.safety.Permeation;
+import rungwise.knowledge.safety.Protective;
 import rungwise.knowledge.safety.Respirator;
 import rungwise.knowledge.surface.Surface;
 import rungwise.knowledge.words.QuestionWords;
@@ -32,7 +33,7 @@ public record KnowledgeBase(String revision, Map<String, Contaminant> contaminan
                             Map<String, Circumstance> circumstances, Map<String, Observation> observations,
                             Map<String, Source> sources, Map<String, BondClass> bondClasses,
                             Map<String, MechanismWord> mechanisms, Map<String, Word> wastes,
-                            Map<String, Word> levels, Map<String, Word> ppe, Map<String, Word> notFollowed, Map<String, Word> steps,
+                            Map<String, Word> levels, Map<String, Protective> ppe, Map<String, Word> notFollowed, Map<String, Word> steps,
                             Map<String, Exposure> exposures, Map<String, Permeation> gloves,
                             Map<String, Respirator> respirators, Map<String, Substance> substances,
                             Map<String, Solute> solutes, Map<String, HazardStatement> hazards, Decisions decisions, Assumptions assumptions,

@@ -129,6 +129,7 @@ public record Ladder(Revision revision, Situation situation, Verdicts verdicts, 
             Set<String> failed = before.stream().map(Choice::id).filter(this::changedNothing).collect(Collectors.toSet());
             before.stream().filter(r -> climbed.containsKey(r.id())).forEach(r -> passed.put(r.id(),
                     new PassedOver(r, climbed.get(r.id()).get(0).name(), climbed.get(r.id()))));
+            namedByTheirTry(said);
             if (cleared.isPresent()) {
                 before.stream().filter(r -> !climbed.containsKey(r.id())).forEach(r -> passed.put(r.id(),
                         new PassedOver(r, cleared.get().name(), List.of(cleared.get()))));
@@ -137,6 +138,15 @@ public record Ladder(Revision revision, Situation situation, Verdicts verdicts, 
             Worth.Offer left = again(before, climbed.keySet());
             List<Choice> rungs = inOrder(left.rungs()).stream().map(this::returned).toList();
             return whole(rungs, slow(rungs, climbed.keySet()), failed, repeated, cleared, left.cost());
+        }
+
+        /** What a try of its own showed says more of a method than why it would have been left out before. */
+        private void namedByTheirTry(Conclusions said) {
+            Map<String, List<Because>> own = new LinkedHashMap<>();
+            said.of(Climbed.class).stream().filter(c -> c.conclusion().isByOwnTry()).forEach(c -> own.computeIfAbsent(c.conclusion()
+                    .method(), m -> new ArrayList<>()).add(c.because()));
+            own.forEach((id, because) -> passed.put(id, new PassedOver(ordered.stream().filter(c -> c.id().equals(id)).findFirst()
+                    .orElseGet(() -> verdicts.choice(id, states)), because.get(0).name(), because)));
         }
 
         /** The tail of the old ladder; what became likelier, or was left out for one that is not offered any more; else all untried. */
@@ -179,6 +189,9 @@ public record Ladder(Revision revision, Situation situation, Verdicts verdicts, 
                 facts.add(new Placed(choice.use(), place, offered, situation.question().hasTried(choice.id()), gained(choice)));
                 revision.sequence().earlierThan(choice.id()).keySet().forEach(f -> facts.add(new Earlier(f, choice.id())));
             }
+            verdicts.all().keySet().stream().filter(situation.question()::hasTried).filter(id -> index(ordered, id) < 0)
+                    .map(revision.base().methods()::get).filter(m -> m.kind() == MethodKind.REMOVE)
+                    .forEach(m -> facts.add(new Placed(verdicts.use(m), ordered.size(), false, true, 0)));
             return facts;
         }
 

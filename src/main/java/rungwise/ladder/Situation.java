@@ -244,6 +244,11 @@ public record Situation(Question question, List<Suspect> suspects, Map<String, D
         return attempts;
     }
 
+    /** Whether the deposit itself, and not the surface, says who takes over. */
+    public boolean isForAnotherTrade() {
+        return likeliest().contaminant().refersTo().isPresent();
+    }
+
     Suspect likeliest() {
         return suspects.get(0);
     }

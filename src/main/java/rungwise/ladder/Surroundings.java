@@ -16,6 +16,10 @@ import rungwise.knowledge.decision.DecisionId;
 import rungwise.knowledge.deposit.Contaminant;
 import rungwise.knowledge.method.Agent;
 import rungwise.knowledge.method.Method;
+import java.util.stream.Stream;
+import rungwise.knowledge.method.Agent;
+import rungwise.knowledge.decision.DecisionId;
+import rungwise.knowledge.method.Method;
 import rungwise.question.Question;
 import rungwise.rules.Phase;
 import rungwise.rules.fact.Attempt;
@@ -29,6 +33,9 @@ import rungwise.rules.said.Conclusions;
 import rungwise.rules.said.Step;
 import rungwise.rules.use.Chosen;
 import rungwise.rules.use.Laid;
+import rungwise.rules.said.Step;
+import rungwise.rules.fact.Water;
+import rungwise.text.Figure;
 import rungwise.workup.Zones;
 
 /**
@@ -55,8 +62,11 @@ public final class Surroundings {
         Question question = situation.question();
         List<String> ids = ladder.rungs().stream().map(Choice::id).toList();
         List<Object> facts = new ArrayList<>(List.of(ladder.revision().base().decisions()));
-        situation.suspects().forEach(s -> facts.add(new Laid(ids, situation.surface(), s.deposit(), Zones.of(situation.surface(),
-                s.contaminant(), question.facts().place(), ladder.revision().base()))));
+        // what hardly anybody suspects asks for no preparation
+        double counts = ladder.revision().base().decisions().value(DecisionId.BAR_COUNTS);
+        situation.suspects().stream().filter(s -> s == situation.suspects().get(0) || s.now() >= counts).forEach(s -> facts.add(
+                new Laid(ids, situation.surface(), s.deposit(), Zones.of(situation.surface(), s.contaminant(), question.facts().place(),
+                        ladder.revision().base()))));
         for (int i = 0; i < ids.size(); i++) {
             facts.add(new Chosen(ladder.rungs().get(i).use(), i + 1, ladder.mean(ladder.rungs().get(i))));
         }
@@ -98,6 +108,22 @@ public final class Surroundings {
                     .forEach(c -> named.addAll(c.conclusion().bridge())));
             earlier.add(choice.use().agent());
         }
+    }
+
+    /** Methods that may be named beside the rungs, permitted or not. */
+    public Set<String> methods() {
+        return Set.copyOf(bars.keySet());
+    }
+
+    /** Words by which the steps may be said to be done, those left out for that reason included. */
+    public Set<String> doneWords() {
+        return steps.stream().map(s -> s.step().done()).collect(Collectors.toSet());
+    }
+
+    /** Names of the figures by which the closing rules say why. */
+    public Set<String> figures() {
+        return Stream.concat(steps.stream().flatMap(s -> s.because().stream()), advice.stream().map(Concluded::because))
+                .flatMap(b -> b.figures().stream()).map(Figure::name).collect(Collectors.toSet());
     }
 
     /** What was brought to this spot in this visit. */

@@ -95,7 +95,7 @@ public record Verdict(List<Concluded<Bar>> bars, List<Concluded<Gated>> gates, L
     }
 
     /** Whether nothing bars it but tries already made. */
-    boolean isUnbarred() {
+    public boolean isUnbarred() {
         return bars.stream().allMatch(b -> b.conclusion().isSpent());
     }
 

@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import rungwise.knowledge.KnowledgeBase;
+import rungwise.knowledge.decision.AssumptionId;
 import rungwise.knowledge.decision.DecisionId;
 import rungwise.knowledge.decision.Decisions;
 import rungwise.knowledge.method.Family;
@@ -102,7 +103,7 @@ public final class Verdicts {
         }
         Family family = base.families().get(method.family());
         double cap = family.contactCapMinutes().orElse(Double.POSITIVE_INFINITY);
-        double[] refining = !method.removesFilm() ? new double[0] : method.correction().stream()
+        double[] refining = method.severity().filmMicrons() < decisions.value(DecisionId.FILM_THAT_COUNTS) ? new double[0] : method.correction().stream()
                 .map(base.methods()::get).filter(m -> m != null && m.family().equals("polish"))
                 .mapToDouble(m -> m.severity().filmMicrons()).toArray();
         return new Candidate(use, shelf.lacks(method).isEmpty(), FilmBudget.used(method.severity().filmMicrons(), refining),
@@ -267,7 +268,7 @@ public final class Verdicts {
         List<Likely> likely = situation.suspects().stream().map(s -> Likely.prior(s.contaminant().chances(method))).toList();
         Key key = new Key(severity.filmMicrons() >= decisions.value(DecisionId.FILM_THAT_COUNTS), severity.worst(), severity.chemical(),
                 severity.mechanical(), severity.thermal(), severity.filmMicrons(), marring, -hardenedPrior(method), id);
-        double work = method.minutes().perSpot();
+        double work = perSpot(method);
         double dwell = method.dwell().usual();
         double mark = marring / 100;
         double cost = decisions.value(DecisionId.MINUTE_OF_WORK) * work + decisions.value(DecisionId.MINUTE_OF_WAITING) * dwell
@@ -328,8 +329,12 @@ public final class Verdicts {
         return bars;
     }
 
+    private double perSpot(Method method) {
+        return method.minutes().perSpot(base.assumptions().value(AssumptionId.AREA_OF_A_SPOT));
+    }
+
     private double correctionMinutes(Method method) {
-        return corrections(method).stream().mapToDouble(m -> m.minutes().perSpot()).min()
+        return corrections(method).stream().mapToDouble(this::perSpot).min()
                 .orElse(method.correction().isEmpty() ? 0 : decisions.value(DecisionId.HANDING_OVER));
     }
 

@@ -128,8 +128,7 @@ public final class ClosedLists {
 
     private Problem problem(String pointer, String word, WordList list) {
         boolean asks = pointer.startsWith("/done/") && gates(base, true).contains(word);
-        return asks ? new Problem(pointer, "\"" + word + "\" is a question, and no work answers it",
-                base.gates().get(word).obtain()) : list.problem(pointer, word);
+        return asks ? Problem.said(pointer, "question-not-done", "word", word, "obtain", base.gates().get(word).obtain()) : list.problem(pointer, word);
     }
 
     /** Gates that somebody can agree to, and methods, with all that they need. */

@@ -35,7 +35,6 @@ public record FactUse(List<String> used, List<Unused> unused) {
     /** For each field the id of the sentence that says why it did not count here; a field without an entry always counts. */
     private static final Map<String, Function<Asked, Optional<String>>> WHY_NOT = Map.ofEntries(
             Map.entry("/observations/*", a -> a.observationFallsSilent()),
-            Map.entry("/age", a -> a.unless(a.ageCounts(), "age-changes-nothing")),
             Map.entry("/extent/diameterMm", a -> a.unless(a.question.extent().areaM2().isEmpty(), "the-area-is-told")),
             Map.entry("/facts/totalFilmMicrons", a -> a.unless(a.hasFilm(), "no-film-here")),
             Map.entry("/facts/clearMicrons", a -> a.unless(a.hasFilm(), "no-film-here")),
@@ -44,8 +43,8 @@ public record FactUse(List<String> used, List<Unused> unused) {
             Map.entry("/facts/vehicleYear", a -> a.unless(a.question.facts().vehicleYear().orElse(0) >= 1990, "unknown-counts-as-old")),
             Map.entry("/facts/colour", a -> a.unless(a.isDark() || a.sunWarms(), "nothing-warms-by-colour")),
             Map.entry("/facts/place", a -> a.unless(a.placeCounts(), "place-adds-nothing")),
-            Map.entry("/facts/warmestPanelC", a -> a.unless(a.question.ageHours().isPresent() && a.ageCounts(), "age-changes-nothing")),
-            Map.entry("/facts/soiling", a -> a.unless(a.isHeavilySoiled(), "light-soil-asks-nothing")),
+            Map.entry("/facts/warmestPanelC", a -> a.unless(a.warmthCounts(), "warmth-ages-nothing")),
+            Map.entry("/facts/soiling", a -> a.unless(a.isHeavilySoiled() || a.isFound("soiling"), "light-soil-asks-nothing")),
             Map.entry("/facts/protection", a -> a.unless(a.protectionCounts(), "protection-changes-nothing")),
             Map.entry("/setting/windMs", a -> a.unless(!a.touched.methods().isEmpty(), "nothing-dries")),
             Map.entry("/setting/water/hardnessMgL", a -> a.unless(!a.touched.methods().isEmpty(), "nothing-is-rinsed")),
@@ -59,10 +58,18 @@ public record FactUse(List<String> used, List<Unused> unused) {
             Map.entry("/tried/*/text", a -> a.unless(a.wordsCount(), "words-name-nothing")),
             Map.entry("/tried/*/prepared", a -> a.unless(!a.tried().counts(), "prepared-is-assumed")));
 
-    /** What still counts where work stops before any rung. */
+    /** What still counts where work stops before any rung; paint that cures is left alone, whoever takes over. */
     private static final Set<String> OF_HAZARDS = Set.of("/contaminant", "/circumstances/*", "/surface/*", "/extent/areaM2",
             "/extent/diameterMm", "/extent/spots", "/tried/*/method", "/tried/*/substance", "/tried/*/text", "/tried/*/outcome", "/tried/*/signs/*",
-            "/tried/*/times", "/tried/*/hoursAgo", "/age", "/observations/*", "/facts/place");
+            "/tried/*/times", "/tried/*/hoursAgo", "/age", "/observations/*", "/facts/place", "/facts/paintAgeDays");
+
+    /** What tells beside these what an unnamed deposit may be, whether work stops or not. */
+    private static final Set<String> OF_NAMING = Set.of("/facts/warmestPanelC", "/tried/*/prepared");
+
+    /** Whether a fact, called by its last field, still counts where work stops before any rung. */
+    public static boolean countsWhereWorkStops(String fact) {
+        return OF_HAZARDS.stream().anyMatch(kind -> List.of(kind.split("/")).contains(fact));
+    }
 
     /** What was given and what of it could count. */
     public static FactUse of(Question question, KnowledgeBase base, Touched touched) {
@@ -71,7 +78,7 @@ public record FactUse(List<String> used, List<Unused> unused) {
         for (String pointer : FactsGiven.of(question)) {
             String kind = FactsGiven.kind(pointer);
             Asked asked = new Asked(question, base, touched, pointer);
-            Optional<String> why = touched.stopped() && !OF_HAZARDS.contains(kind) ? Optional.of("work-stops-first")
+            Optional<String> why = touched.stopped() && !asked.countsWhereWorkStops(kind) ? Optional.of("work-stops-first")
                     : WHY_NOT.getOrDefault(kind, a -> Optional.empty()).apply(asked);
             why.ifPresentOrElse(id -> unused.add(new Unused(pointer, Texts.ENGLISH.say("unused." + id))), () -> used.add(pointer));
         }
@@ -97,6 +104,10 @@ public record FactUse(List<String> used, List<Unused> unused) {
             return question.tried().get(FactsGiven.place(pointer));
         }
 
+        boolean countsWhereWorkStops(String kind) {
+            return OF_HAZARDS.contains(kind) || !isNamed() && OF_NAMING.contains(kind);
+        }
+
         boolean isNamed() {
             return question.contaminant().filter(c -> !c.equals(Question.UNKNOWN)).isPresent();
         }
@@ -111,9 +122,10 @@ public record FactUse(List<String> used, List<Unused> unused) {
             return Optional.of(sign.speaks() ? "the-deposit-is-named" : "sign-tells-a-person-only");
         }
 
-        boolean ageCounts() {
-            return !isNamed() || !touched.contaminant().hardens().isNever() || !touched.contaminant().marks().isNever()
-                    || touched.contaminant().emergency().isPresent() || touched.contaminant().bond().changes();
+        /** How fast it hardens and marks; what it may be hangs on that too. */
+        boolean warmthCounts() {
+            return question.ageHours().isPresent() && (!isNamed() || !touched.contaminant().hardens().isNever()
+                    || !touched.contaminant().marks().isNever());
         }
 
         boolean hasPaint() {
@@ -135,16 +147,26 @@ public record FactUse(List<String> used, List<Unused> unused) {
 
         boolean placeCounts() {
             Place place = base.questionWords().places().get(question.facts().place().orElseThrow());
-            return place.edge() || sunWarms() || !isNamed() && place.sign().isPresent() || !place.traits().isEmpty();
+            return place.edge() || sunWarms() || isOnBothSides() || !isNamed() && place.sign().isPresent() || !place.traits().isEmpty();
+        }
+
+        /** Of glass and plastic the place tells whether it is inside. */
+        boolean isOnBothSides() {
+            return touched.surface().kind() == SurfaceKind.GLASS || touched.surface().kind() == SurfaceKind.PLASTIC;
         }
 
         boolean isHeavilySoiled() {
             return question.facts().soiling().filter("heavy"::equals).isPresent();
         }
 
+        /** A reason that says what was told of the body shows it, whatever it is. */
+        boolean isFound(String figure) {
+            return touched.figures().contains(figure);
+        }
+
         boolean protectionCounts() {
             boolean treats = base.questionWords().protections().get(question.facts().protection().orElseThrow()).treatAs().isPresent();
-            return treats ? touched.surface().mayBe(SurfaceKind.PAINT) : isHeavilySoiled();
+            return isFound("protection") || (treats ? touched.surface().mayBe(SurfaceKind.PAINT) : isHeavilySoiled());
         }
 
         boolean isBorne() {

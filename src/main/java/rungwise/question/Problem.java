@@ -1,5 +1,7 @@
 package rungwise.question;
 
+import rungwise.text.Texts;
+
 /**
  * Something wrong in a question.
  *
@@ -15,8 +17,19 @@ public record Problem(String pointer, String wrong, String remedy) {
         remedy = PlainText.shown(remedy);
     }
 
+    /**
+     * One whose two sentences stand in the message file.
+     *
+     * @param id    of what is wrong; what to do stands beside it
+     * @param named name and value by turns
+     */
+    public static Problem said(String pointer, String id, Object... named) {
+        return new Problem(pointer, Texts.ENGLISH.say("wrong." + id, named), Texts.ENGLISH.say("wrong." + id + ".do", named));
+    }
+
     @Override
     public String toString() {
-        return (pointer.isEmpty() ? "the question" : pointer) + ": " + wrong + "; " + remedy;
+        return Texts.ENGLISH.say("wrong", "where", pointer.isEmpty() ? Texts.ENGLISH.say("place.everywhere") : pointer, "what", wrong,
+                "remedy", remedy);
     }
 }

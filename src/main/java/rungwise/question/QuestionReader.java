@@ -1,6 +1,7 @@
 package rungwise.question;
 
 import java.lang.reflect.RecordComponent;
+import java.math.BigDecimal;
 import java.time.DateTimeException;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -12,6 +13,7 @@ import rungwise.knowledge.KnowledgeBase;
 import rungwise.knowledge.common.Near;
 import rungwise.knowledge.load.Mappers;
 import rungwise.knowledge.method.Gate;
+import rungwise.text.Texts;
 import tools.jackson.core.JacksonException;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.ObjectMapper;
@@ -36,9 +38,8 @@ public final class QuestionReader {
      */
     public static Question read(JsonNode tree, KnowledgeBase base) {
         if (!tree.isObject()) {
-            throw new BadQuestion(List.of(new Problem("", "a question is an object with fields, this is "
-                    + tree.getNodeType().toString().toLowerCase(java.util.Locale.ROOT),
-                    "start with contaminant, age and surface")));
+            throw new BadQuestion(List.of(Problem.said("", "no-question", "kind",
+                    tree.getNodeType().toString().toLowerCase(java.util.Locale.ROOT))));
         }
         List<Problem> empty = new ArrayList<>();
         nulls(tree, "", empty);
@@ -57,9 +58,9 @@ public final class QuestionReader {
             List<String> fields = e.getReferringClass().isRecord()
                     ? Arrays.stream(e.getReferringClass().getRecordComponents()).map(RecordComponent::getName).toList()
                     : List.of();
-            problems.add(0, new Problem(WrongKind.pointer(e), "\"" + e.getPropertyName()
-                    + "\" is not a field here", fields.isEmpty() ? "leave it out"
-                    : Near.among(e.getPropertyName(), fields, "the fields are")));
+            problems.add(0, fields.isEmpty() ? Problem.said(WrongKind.pointer(e), "no-fields-here", "field", e.getPropertyName())
+                    : Problem.said(WrongKind.pointer(e), "no-field", "field", e.getPropertyName(), "near",
+                    Near.among(e.getPropertyName(), fields, Texts.ENGLISH.say("near.fields"))));
         } catch (JacksonException e) {
             problems.add(0, WrongKind.in(tree, e));
         }
@@ -69,11 +70,11 @@ public final class QuestionReader {
     /** A list of things holds things; what is unknown is left out. Empty text would be read as nothing where a number belongs. */
     private static void nulls(JsonNode tree, String at, List<Problem> empty) {
         if (tree.isString() && tree.stringValue().chars().allMatch(c -> c <= ' ')) {
-            empty.add(new Problem(at, "it says nothing", "say what it is, or leave it out"));
+            empty.add(Problem.said(at, "says-nothing"));
         }
         for (int i = 0; tree.isArray() && i < tree.size(); i++) {
             if (tree.get(i).isNull()) {
-                empty.add(new Problem(at + "/" + i, "null is nothing that a list can hold", "leave it out"));
+                empty.add(Problem.said(at + "/" + i, "null-in-a-list"));
             }
             nulls(tree.get(i), at + "/" + i, empty);
         }
@@ -108,8 +109,7 @@ public final class QuestionReader {
         numbers(q);
         tried(q);
         if (q.setting().outdoors() && q.setting().indoors().isPresent()) {
-            problems.add(new Problem("/setting/outdoors", "the work cannot be outdoors and in a bay at once",
-                    "leave out outdoors, or the bay"));
+            problems.add(Problem.said("/setting/outdoors", "outdoors-and-indoors"));
         }
         if (q.workers().stream().anyMatch(w -> !w.sensitisedTo().isEmpty())) {
             sensitised(q.workers(), new Sensitisation(base));
@@ -136,13 +136,12 @@ public final class QuestionReader {
         try {
             double hours = Ages.hours(age);
             if (hours < 0) {
-                problems.add(new Problem("/age", "\"" + age + "\" is negative", "say how long ago it landed, as P12D"));
+                problems.add(Problem.said("/age", "age-negative", "age", age));
             } else if (hours > 24 * 365 * 100.0) {
-                problems.add(new Problem("/age", "\"" + age + "\" is over a hundred years", "say how long ago it landed"));
+                problems.add(Problem.said("/age", "age-over-a-century", "age", age));
             }
         } catch (DateTimeException | ArithmeticException e) {
-            problems.add(new Problem("/age", "\"" + age + "\" is not an ISO 8601 duration",
-                    "write P12D for twelve days, PT6H for six hours, or unknown"));
+            problems.add(Problem.said("/age", "no-duration", "age", age));
         }
     }
 
@@ -184,12 +183,12 @@ public final class QuestionReader {
             tried.method().ifPresent(m -> known(at + "/method", List.of(m), base.methods().keySet(), false));
             tried.substance().ifPresent(s -> known(at + "/substance", List.of(s), base.agents().keySet(), false));
             if (tried.method().isEmpty() && tried.substance().isEmpty() && tried.text().isEmpty()) {
-                problems.add(new Problem(at, "it does not say what was tried", "name a method, a substance or a text"));
+                problems.add(Problem.said(at, "tried-nothing"));
             }
             tried.text().ifPresent(text -> text(at + "/text", text));
             if (tried.outcome() == null) {
-                problems.add(new Problem(at + "/outcome", "it is missing", "say "
-                        + String.join(", ", base.questionWords().outcomes().keySet())));
+                problems.add(Problem.said(at + "/outcome", "outcome-missing", "words",
+                        String.join(", ", base.questionWords().outcomes().keySet())));
             }
             within(at + "/times", tried.times(), 1, 100);
             within(at + "/dwellMinutes", tried.dwellMinutes(), 0, 100_000);
@@ -199,14 +198,18 @@ public final class QuestionReader {
 
     private void within(String pointer, double value, double from, double to) {
         if (!(value >= from && value <= to)) {
-            problems.add(new Problem(pointer, value + " is out of range",
-                    "give a number from " + from + " to " + to));
+            problems.add(Problem.said(pointer, "out-of-range", "value", plain(value), "from", plain(from), "to", plain(to)));
         }
+    }
+
+    /** Every digit of it, as the limit may be as small as the number. */
+    private static String plain(double value) {
+        return Double.isFinite(value) ? BigDecimal.valueOf(value).stripTrailingZeros().toPlainString() : Double.toString(value);
     }
 
     private void text(String pointer, String text) {
         if (!PlainText.isPlain(text)) {
-            problems.add(new Problem(pointer, "it holds a character that nobody sees", "use plain text"));
+            problems.add(Problem.said(pointer, "unseen-character"));
         }
     }
 
@@ -217,8 +220,9 @@ public final class QuestionReader {
         for (int i = 0; i < granted.size(); i++) {
             Gate gate = base.gates().get(granted.get(i));
             if (gate != null && !agreeable.contains(granted.get(i))) {
-                problems.add(new Problem("/consent/granted/" + i, "\"" + gate.id() + "\" is nothing that somebody agrees to",
-                        gate.asks() ? gate.obtain() : "say under done that it was done"));
+                problems.add(gate.asks()
+                        ? Problem.said("/consent/granted/" + i, "question-not-agreed", "gate", gate.id(), "obtain", gate.obtain())
+                        : Problem.said("/consent/granted/" + i, "work-not-agreed", "gate", gate.id()));
             }
         }
     }
@@ -226,8 +230,8 @@ public final class QuestionReader {
     private void known(String pointer, List<String> ids, Collection<String> known, boolean inList) {
         for (int i = 0; i < ids.size(); i++) {
             if (!known.contains(ids.get(i))) {
-                problems.add(new Problem(inList ? pointer + "/" + i : pointer,
-                        "\"" + ids.get(i) + "\" is not known", Near.to(ids.get(i), known)));
+                problems.add(Problem.said(inList ? pointer + "/" + i : pointer, "unknown", "word", ids.get(i), "near",
+                        Near.to(ids.get(i), known)));
             }
         }
     }

@@ -46,9 +46,8 @@ public final class Sensitisation {
 
     /** What is wrong with a word, if anything. */
     Optional<Problem> problem(String pointer, String word) {
-        return words().id(word).isPresent() ? Optional.empty() : Optional.of(new Problem(pointer, "\"" + word
-                + "\" is no sensitiser, substance, family or agent that is known", "nearest are "
-                + String.join(", ", words().nearest(word)) + "; name what the safety data sheet names"));
+        return words().id(word).isPresent() ? Optional.empty() : Optional.of(Problem.said(pointer, "no-sensitiser",
+                "word", word, "near", String.join(", ", words().nearest(word))));
     }
 
     /** Every id and name that stands for what these words mean. */

@@ -70,9 +70,8 @@ record WordList(Map<String, String> idByLabel) {
     Problem problem(String pointer, String word) {
         Set<String> ids = ids();
         String near = String.join(", ", nearest(word));
-        return new Problem(pointer, "\"" + word + "\" is not one of the words here", ids.size() <= NEAREST
-                ? "use " + near : "nearest are " + near + (ids.size() <= SHOWN_WHOLE
-                ? "; the words are " + String.join(", ", ids) : ""));
+        return Problem.said(pointer, ids.size() <= NEAREST ? "no-word-of-few" : ids.size() <= SHOWN_WHOLE ? "no-word" : "no-word-of-many",
+                "word", word, "near", near, "words", String.join(", ", ids));
     }
 
     /** The three ids nearest to a word, by any way to say them. */

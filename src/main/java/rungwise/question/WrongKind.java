@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.stream.Collectors;
+import rungwise.text.Texts;
 import tools.jackson.core.JacksonException;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.exc.MismatchedInputException;
@@ -32,47 +33,51 @@ public final class WrongKind {
     public static Problem in(JsonNode tree, JacksonException e) {
         String pointer = pointer(e);
         JsonNode found = tree.at(pointer);
-        return new Problem(pointer, found(found) + " stands here",
-                e instanceof MismatchedInputException mismatch ? "write " + wanted(mismatch.getTargetType())
-                        : "compare it with a question in demo-data/spots");
+        return e instanceof MismatchedInputException mismatch
+                ? Problem.said(pointer, "other-kind", "found", found(found), "wanted", wanted(mismatch.getTargetType()))
+                : Problem.said(pointer, "no-such-kind", "found", found(found));
     }
 
     private static String found(JsonNode node) {
         return switch (node.getNodeType()) {
-            case ARRAY -> "a list";
-            case OBJECT -> "an object";
-            case STRING -> "the text \"" + node.stringValue() + "\"";
-            case NUMBER -> "the number " + node;
+            case ARRAY -> say("list");
+            case OBJECT -> say("object");
+            case STRING -> say("the-text", "text", node.stringValue());
+            case NUMBER -> say("the-number", "number", node.toString());
             case BOOLEAN -> node.toString();
-            default -> "what cannot be read";
+            default -> say("unreadable");
         };
     }
 
     private static String wanted(Class<?> type) {
         if (type.isRecord()) {
-            return "an object with fields out of " + Arrays.stream(type.getRecordComponents()).map(RecordComponent::getName)
-                    .collect(Collectors.joining(", "));
+            return say("object-of", "fields", Arrays.stream(type.getRecordComponents()).map(RecordComponent::getName)
+                    .collect(Collectors.joining(", ")));
         }
         if (type.isEnum()) {
-            return "one of " + Arrays.stream(type.getEnumConstants()).map(c -> c.toString().toLowerCase(Locale.ROOT))
-                    .collect(Collectors.joining(", "));
+            return say("one-of", "words", Arrays.stream(type.getEnumConstants()).map(c -> c.toString().toLowerCase(Locale.ROOT))
+                    .collect(Collectors.joining(", ")));
         }
         if (Collection.class.isAssignableFrom(type)) {
-            return "a list";
+            return say("list");
         }
         if (Map.class.isAssignableFrom(type)) {
-            return "an object";
+            return say("object");
         }
         if (type == boolean.class || type == Boolean.class) {
-            return "true or false";
+            return say("true-or-false");
         }
         if (type == OptionalInt.class) {
-            return "a whole number";
+            return say("whole-number");
         }
         if (type == OptionalDouble.class || type.isPrimitive()) {
-            return "a number";
+            return say("number");
         }
         // of other fields that may be left out the reader knows no more
-        return type == String.class ? "text" : "a single value";
+        return say(type == String.class ? "text" : "single-value");
+    }
+
+    private static String say(String kind, Object... named) {
+        return Texts.ENGLISH.say("kind." + kind, named);
     }
 }

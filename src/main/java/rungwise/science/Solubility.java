@@ -7,8 +7,6 @@ import java.util.List;
  * 2007). It says nothing of acids, alkali, abrasion, speed or stress.
  */
 public final class Solubility {
-    /** Below this a component of an agent does not count against a surface, in percent by volume. */
-    public static final double COUNTS_FROM_PERCENT = 5;
     /** A molecule larger than this, in cm³/mol, is slow to enter a polymer. */
     public static final double SLOW_FROM_CM3_PER_MOL = 200;
 

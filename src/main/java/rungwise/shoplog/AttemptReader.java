@@ -24,6 +24,7 @@ import rungwise.question.Problem;
 import rungwise.question.Question;
 import rungwise.question.QuestionReader;
 import rungwise.question.WrongKind;
+import rungwise.text.Texts;
 import tools.jackson.core.JacksonException;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.ObjectMapper;
@@ -93,9 +94,8 @@ public final class AttemptReader {
      */
     public Attempt read(JsonNode tree) {
         if (!(tree instanceof ObjectNode whole)) {
-            throw new BadAttempt(List.of(new Problem("", "an attempt is an object with fields, this is "
-                    + tree.getNodeType().toString().toLowerCase(Locale.ROOT), "start with contaminant, surface, method "
-                    + "and outcome")));
+            throw new BadAttempt(List.of(Problem.said("", "no-attempt", "kind",
+                    tree.getNodeType().toString().toLowerCase(Locale.ROOT))));
         }
         List<Problem> problems = new ArrayList<>();
         ObjectNode other = whole.deepCopy();
@@ -106,7 +106,7 @@ public final class AttemptReader {
         Optional<Question> question = question(asked, problems);
         Optional<Rest> rest = rest(other, problems);
         if (!whole.has("contaminant")) {
-            problems.add(new Problem("/contaminant", "it is missing", "name the contaminant, or say unknown"));
+            problems.add(Problem.said("/contaminant", "contaminant-missing"));
         }
         rest.ifPresent(r -> check(r, problems));
         if (!problems.isEmpty()) {
@@ -130,8 +130,8 @@ public final class AttemptReader {
         } catch (UnrecognizedPropertyException e) {
             List<String> fields = new ArrayList<>(ASKED);
             Arrays.stream(Rest.class.getRecordComponents()).map(RecordComponent::getName).forEach(fields::add);
-            problems.add(new Problem("/" + pointed(e.getPropertyName()), "\"" + e.getPropertyName()
-                    + "\" is not a field of an attempt", Near.among(e.getPropertyName(), fields, "the fields are")));
+            problems.add(Problem.said("/" + pointed(e.getPropertyName()), "no-field-of-an-attempt", "field",
+                    e.getPropertyName(), "near", Near.among(e.getPropertyName(), fields, Texts.ENGLISH.say("near.fields"))));
         } catch (JacksonException e) {
             problems.add(WrongKind.in(other, e));
         }
@@ -143,20 +143,17 @@ public final class AttemptReader {
     }
 
     private void check(Rest rest, List<Problem> problems) {
-        rest.id().filter(i -> !ID.matcher(i).matches()).ifPresent(i -> problems.add(new Problem("/id", "\"" + i
-                + "\" is not an id of a log", "leave it out; the log gives one")));
+        rest.id().filter(i -> !ID.matcher(i).matches()).ifPresent(i -> problems.add(Problem.said("/id", "no-id-of-a-log", "id", i)));
         rest.at().ifPresent(a -> time(a).ifPresentOrElse(t -> {
             if (t.isAfter(clock.instant().plus(CLOCKS_DIFFER_BY)) || t.isBefore(EARLIEST)) {
-                problems.add(new Problem("/at", "\"" + a + "\" lies in the future or before 1990",
-                        "set the clock, or say when it was tried"));
+                problems.add(Problem.said("/at", "time-out-of-range", "time", a));
             }
-        }, () -> problems.add(new Problem("/at", "\"" + a + "\" is not a time with its offset",
-                "write 2026-05-04T09:30:00+02:00, or 2026-05-04T07:30:00Z"))));
+        }, () -> problems.add(Problem.said("/at", "no-time", "time", a))));
         name("/shop", rest.shop(), problems);
         name("/bay", rest.bay(), problems);
         name("/spot", rest.spot(), problems);
         if (rest.method().isEmpty()) {
-            problems.add(new Problem("/method", "it is missing", "name the method that was tried"));
+            problems.add(Problem.said("/method", "method-missing"));
         }
         rest.method().ifPresent(m -> known("/method", m, base.methods().keySet(), problems));
         rest.advised().ifPresent(m -> known("/advised", m, base.methods().keySet(), problems));
@@ -164,30 +161,30 @@ public final class AttemptReader {
             known("/notFollowedBecause/" + i, rest.notFollowedBecause().get(i), base.notFollowed().keySet(), problems);
         }
         if (rest.outcome().flatMap(Outcome::of).isEmpty()) {
-            problems.add(new Problem("/outcome", rest.outcome().map(o -> "\"" + o + "\" is not one of the words here")
-                    .orElse("it is missing"), "say " + String.join(", ", Outcome.words())));
+            String words = String.join(", ", Outcome.words());
+            problems.add(rest.outcome().map(o -> Problem.said("/outcome", "no-outcome", "word", o, "words", words))
+                    .orElseGet(() -> Problem.said("/outcome", "outcome-missing", "words", words)));
         }
         rest.minutes().ifPresent(m -> {
             if (!(m >= 0 && m <= 100_000)) {
-                problems.add(new Problem("/minutes", m + " is out of range", "give minutes from 0 to 100000"));
+                problems.add(Problem.said("/minutes", "minutes-out-of-range", "value", m));
             }
         });
         text("/note", rest.note(), NOTE_CHARACTERS, problems);
         text("/photo", rest.photo(), PHOTO_CHARACTERS, problems);
-        rest.revision().filter(r -> !REVISION.matcher(r).matches()).ifPresent(r -> problems.add(new Problem("/revision",
-                "\"" + r + "\" is not a revision", "copy it from the answer, or leave it out")));
+        rest.revision().filter(r -> !REVISION.matcher(r).matches()).ifPresent(r -> problems.add(Problem.said("/revision",
+                "no-revision", "revision", r)));
     }
 
     private static void name(String pointer, Optional<String> name, List<Problem> problems) {
-        name.filter(n -> !NAME.matcher(n).matches()).ifPresent(n -> problems.add(new Problem(pointer,
-                "it is not a short name", "use up to 64 letters, digits, spaces and . _ / - and begin with a letter or "
-                + "digit")));
+        name.filter(n -> !NAME.matcher(n).matches()).ifPresent(n -> problems.add(Problem.said(pointer, "no-short-name")));
     }
 
     private static void known(String pointer, String id, Collection<String> known, List<Problem> problems) {
         if (!known.contains(id)) {
-            problems.add(new Problem(pointer, "\"" + id + "\" is not known", known.size() <= 12
-                    ? "use one of " + String.join(", ", known) : Near.to(id, known)));
+            problems.add(known.size() <= 12
+                    ? Problem.said(pointer, "unknown-of-few", "word", id, "words", String.join(", ", known))
+                    : Problem.said(pointer, "unknown", "word", id, "near", Near.to(id, known)));
         }
     }
 
@@ -195,11 +192,10 @@ public final class AttemptReader {
     private static void text(String pointer, Optional<String> text, int most, List<Problem> problems) {
         text.ifPresent(t -> {
             if (t.length() > most) {
-                problems.add(new Problem(pointer, "it is longer than " + most + " characters", "shorten it"));
+                problems.add(Problem.said(pointer, "too-long", "most", most));
             }
             if (t.codePoints().anyMatch(c -> c < ' ' && c != '\n' && c != '\t' || c >= 0xD800 && c <= 0xDFFF)) {
-                problems.add(new Problem(pointer, "it holds a control character or half a character",
-                        "use plain text; a line ends with a line feed alone"));
+                problems.add(Problem.said(pointer, "control-character"));
             }
         });
     }

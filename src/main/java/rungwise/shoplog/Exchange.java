@@ -18,6 +18,7 @@ import java.util.regex.Pattern;
 import rungwise.knowledge.common.Near;
 import rungwise.knowledge.load.Mappers;
 import rungwise.question.Problem;
+import rungwise.text.Texts;
 import tools.jackson.core.JacksonException;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.MappingIterator;
@@ -112,15 +113,14 @@ public final class Exchange {
         try {
             rows = CSV.readerForMapOf(String.class).with(CsvSchema.emptySchema().withHeader()).readValues(in);
         } catch (JacksonException e) {
-            throw new BadAttempt(List.of(unreadable("line 1", e)));
+            throw new BadAttempt(List.of(unreadable(place("line", 1), e)));
         }
         // the names are read with the first row
         if (rows.hasNextValue() && rows.parser().getSchema() instanceof CsvSchema header) {
             header.forEach(column -> {
                 if (!COLUMNS.contains(column.getName().replace("\uFEFF", ""))) {
-                    throw new BadAttempt(List.of(new Problem("line 1", "\"" + column.getName()
-                            + "\" is not a column of the log", Near.among(column.getName(), COLUMNS,
-                            "columns are parted by commas; they are"))));
+                    throw new BadAttempt(List.of(Problem.said(place("line", 1), "no-column", "column",
+                            column.getName(), "near", Near.among(column.getName(), COLUMNS, Texts.ENGLISH.say("near.columns")))));
                 }
             });
         }
@@ -162,8 +162,11 @@ public final class Exchange {
     }
 
     private static Problem unreadable(String line, JacksonException e) {
-        return new Problem(line, "it cannot be read (" + e.getOriginalMessage().lines().findFirst().orElse("") + ")",
-                "mend that line or the one above it");
+        return Problem.said(line, "line-unreadable", "said", e.getOriginalMessage().lines().findFirst().orElse(""));
+    }
+
+    private static String place(String kind, long number) {
+        return Texts.ENGLISH.say("place." + kind, "number", Long.toString(number));
     }
 
     /** Goes on after a wrong record to name the next ones too, and throws before it says that it is at the end. */
@@ -199,7 +202,7 @@ public final class Exchange {
             try {
                 return records.hasNext();
             } catch (JacksonException e) {
-                problems.add(unreadable("row " + (line + 1), e));
+                problems.add(unreadable(place("row", line + 1), e));
                 throw new BadAttempt(problems);
             }
         }
@@ -208,10 +211,10 @@ public final class Exchange {
             try {
                 next = records.next().map(reader::read);
             } catch (BadAttempt bad) {
-                bad.problems().forEach(p -> problems.add(new Problem("row " + line + " " + p.pointer(), p.wrong(),
+                bad.problems().forEach(p -> problems.add(new Problem(place("row", line) + " " + p.pointer(), p.wrong(),
                         p.remedy())));
             } catch (JacksonException e) {
-                problems.add(unreadable("row " + line, e));
+                problems.add(unreadable(place("row", line), e));
             }
         }
 

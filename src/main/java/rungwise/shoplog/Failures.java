@@ -5,10 +5,12 @@ import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import org.jdbi.v3.core.transaction.TransactionException;
 import org.sqlite.SQLiteException;
+import rungwise.text.Texts;
 
 /** Tells why a database said no. */
 final class Failures {
@@ -34,13 +36,9 @@ final class Failures {
         }
         // a server may give up for good while it commits, and has then kept it or not
         String kept = hasInIt(thrown, TransactionException.class) && !hasInIt(thrown, SQLiteException.class)
-                ? "It was not acknowledged" : "Nothing of it was kept";
-        return new LogFailure(why, what + ": " + switch (why) {
-            case FULL -> "the disk is full. " + kept + "; make room and send it again.";
-            case BUSY -> "another holds it. " + kept + "; send it again.";
-            case UNREACHABLE -> said(thrown) + ". Nothing was acknowledged; see that the place is there, may be written and "
-                    + "was not made by a newer program, then send it again.";
-        }, thrown);
+                ? "log.unacknowledged" : "log.nothing-kept";
+        return new LogFailure(why, Texts.ENGLISH.say("log." + why.name().toLowerCase(Locale.ROOT), "what", what, "kept",
+                Texts.ENGLISH.say(kept), "said", said(thrown)), thrown);
     }
 
     private static Optional<LogFailure.Cause> cause(SQLException e) {

@@ -14,6 +14,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.flywaydb.core.Flyway;
 import org.flywaydb.core.api.FlywayException;
+import rungwise.text.Texts;
 
 /**
  * Where a log lies: a file in a folder, or a PostgreSQL server.
@@ -42,15 +43,15 @@ record Place(String url, Optional<Path> folder) {
             return new Place(data, Optional.empty());
         }
         if (data.startsWith("jdbc:")) {
-            throw new LogFailure(LogFailure.Cause.UNREACHABLE, "The log cannot lie in " + shown(data)
-                    + ": only SQLite and PostgreSQL are known; name a folder, or jdbc:postgresql://host/name.", null);
+            throw new LogFailure(LogFailure.Cause.UNREACHABLE, Texts.ENGLISH.say("log.no-place", "place",
+                    shown(data)), null);
         }
         Path folder = Path.of(data);
         try {
             Files.createDirectories(folder);
         } catch (IOException e) {
-            throw new LogFailure(LogFailure.Cause.UNREACHABLE, "The folder " + folder + " for the log cannot be made ("
-                    + e.getClass().getSimpleName() + "); name one that this user may write.", e);
+            throw new LogFailure(LogFailure.Cause.UNREACHABLE, Texts.ENGLISH.say("log.no-folder", "folder", folder,
+                    "error", e.getClass().getSimpleName()), e);
         }
         return new Place("jdbc:sqlite:" + folder.resolve(FILE), Optional.of(folder));
     }
@@ -122,11 +123,10 @@ record Place(String url, Optional<Path> folder) {
              var row = statement.executeQuery("SELECT name FROM pg_settings WHERE name IN ('fsync', 'full_page_writes') "
                      + "AND setting = 'off' ORDER BY name")) {
             while (row.next()) {
-                off.add("The database server runs with " + row.getString(1) + " off: attempts that were acknowledged may be "
-                        + "lost when its machine loses power. Set it to on.");
+                off.add(Texts.ENGLISH.say("log.setting-off", "setting", row.getString(1)));
             }
         } catch (SQLException e) {
-            throw Failures.of("The log in " + shown(url) + " cannot be read", e);
+            throw Failures.of(Texts.ENGLISH.say("log.place-not-read", "place", shown(url)), e);
         }
         return List.copyOf(off);
     }
@@ -151,7 +151,7 @@ record Place(String url, Optional<Path> folder) {
                             : "BIGINT GENERATED ALWAYS AS IDENTITY PRIMARY KEY"))
                     .load().migrate();
         } catch (FlywayException e) {
-            throw Failures.of("The log in " + shown(url) + " cannot be brought to this program's version", e);
+            throw Failures.of(Texts.ENGLISH.say("log.not-migrated", "place", shown(url)), e);
         }
     }
 }

@@ -6,6 +6,7 @@ import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
 import java.util.TreeMap;
 import java.util.regex.Pattern;
+import rungwise.text.Texts;
 import tools.jackson.databind.JsonNode;
 
 /**
@@ -26,7 +27,7 @@ public record SenderKey(String key, String fingerprint) {
         String key = header.length() > 1 && header.startsWith("\"") && header.endsWith("\"")
                 ? header.substring(1, header.length() - 1) : header;
         if (!VISIBLE.matcher(key).matches()) {
-            throw new IllegalArgumentException("The Idempotency-Key is not 1 to 200 visible ASCII characters.");
+            throw new IllegalArgumentException(Texts.ENGLISH.say("log.no-key"));
         }
         try {
             byte[] digest = MessageDigest.getInstance("SHA-256").digest(text(sent).getBytes(StandardCharsets.UTF_8));

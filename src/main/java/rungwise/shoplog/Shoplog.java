@@ -24,6 +24,7 @@ import org.jdbi.v3.core.statement.PreparedBatch;
 import org.jdbi.v3.core.statement.SqlStatement;
 import rungwise.knowledge.load.Mappers;
 import rungwise.question.Problem;
+import rungwise.text.Texts;
 import tools.jackson.databind.SerializationFeature;
 import tools.jackson.databind.json.JsonMapper;
 
@@ -68,14 +69,14 @@ public final class Shoplog implements AutoCloseable {
         try {
             source = place.connect();
         } catch (HikariPool.PoolInitializationException | IllegalStateException e) {
-            throw Failures.of("The log in " + Place.shown(place.url()) + " cannot be opened", e);
+            throw Failures.of(Texts.ENGLISH.say("log.not-opened", "place", Place.shown(place.url())), e);
         }
         try {
             place.migrate(source);
             return new Shoplog(place, source);
         } catch (IOException e) {
             source.close();
-            throw Failures.of("The log in " + Place.shown(place.url()) + " cannot be opened", e);
+            throw Failures.of(Texts.ENGLISH.say("log.not-opened", "place", Place.shown(place.url())), e);
         } catch (RuntimeException e) {
             source.close();
             throw e;
@@ -110,7 +111,7 @@ public final class Shoplog implements AutoCloseable {
      * @throws LogFailure where it was not acknowledged; sending it again under its key keeps it once
      */
     public Kept add(Attempt attempt, Optional<SenderKey> key) {
-        return guarded("The attempt was not kept", () -> jdbi.inTransaction(handle -> {
+        return guarded("not-kept", () -> jdbi.inTransaction(handle -> {
             queue(handle);
             if (key.isPresent()) {
                 Optional<Before> before = handle.createQuery(
@@ -119,8 +120,7 @@ public final class Shoplog implements AutoCloseable {
                         .map((row, ctx) -> new Before(row.getString("fingerprint"), row.getString("body"))).findOne();
                 if (before.isPresent()) {
                     if (!before.get().fingerprint().equals(key.get().fingerprint())) {
-                        throw new KeyReused("The Idempotency-Key \"" + key.get().key()
-                                + "\" stands for another attempt.");
+                        throw new KeyReused(Texts.ENGLISH.say("log.key-reused", "key", key.get().key()));
                     }
                     return new Kept(attempt(before.get().body()), true);
                 }
@@ -140,7 +140,7 @@ public final class Shoplog implements AutoCloseable {
      * @throws BadAttempt where an id is there with another content; whatever the iterator throws ends it as well
      */
     public long addAll(Iterator<Attempt> attempts) {
-        return guarded("The attempts were not kept", () -> jdbi.inTransaction(handle -> {
+        return guarded("none-kept", () -> jdbi.inTransaction(handle -> {
             queue(handle);
             long added = 0;
             List<Attempt> some = new ArrayList<>(BATCH);
@@ -168,9 +168,8 @@ public final class Shoplog implements AutoCloseable {
                 bind(batch, one, Optional.empty()).add();
                 added++;
             } else if (!same.equals(one)) {
-                throw new BadAttempt(List.of(new Problem("/id", "\"" + one.id()
-                        + "\" is in the log already and says something else",
-                        "take the id out to keep it as another attempt")));
+                throw new BadAttempt(List.of(Problem.said("/id", "in-the-log-already", "id",
+                        one.id())));
             }
         }
         if (added > 0) {
@@ -181,14 +180,14 @@ public final class Shoplog implements AutoCloseable {
 
     /** How many attempts there are. */
     public long size() {
-        return guarded("The log was not read", () -> jdbi.withHandle(handle -> handle.createQuery(
+        return guarded("not-read", () -> jdbi.withHandle(handle -> handle.createQuery(
                 "SELECT COUNT(*) FROM attempt").mapTo(Long.class).one()));
     }
 
     /** Attempts after a place in the log. */
     public Page page(Optional<Cursor> from, int limit) {
         long after = from.orElse(Cursor.START).after();
-        return guarded("The log was not read", () -> jdbi.withHandle(handle -> {
+        return guarded("not-read", () -> jdbi.withHandle(handle -> {
             List<Placed> found = handle.createQuery(
                             "SELECT seq, body FROM attempt WHERE seq > :after ORDER BY seq LIMIT :limit")
                     .bind("after", after).bind("limit", limit + 1)
@@ -205,7 +204,7 @@ public final class Shoplog implements AutoCloseable {
 
     /** The attempts that came last, oldest of them first. */
     public List<Attempt> last(int limit) {
-        return guarded("The log was not read", () -> jdbi.withHandle(handle -> {
+        return guarded("not-read", () -> jdbi.withHandle(handle -> {
             List<Attempt> last = new ArrayList<>(handle.createQuery(
                             "SELECT body FROM attempt ORDER BY seq DESC LIMIT :limit").bind("limit", limit)
                     .mapTo(String.class).map(Shoplog::attempt).list());
@@ -215,7 +214,7 @@ public final class Shoplog implements AutoCloseable {
     }
 
     public Optional<Attempt> one(String id) {
-        return guarded("The log was not read", () -> jdbi.withHandle(handle -> body(handle, id)
+        return guarded("not-read", () -> jdbi.withHandle(handle -> body(handle, id)
                 .map(Shoplog::attempt)));
     }
 
@@ -226,7 +225,7 @@ public final class Shoplog implements AutoCloseable {
 
     /** What learning needs of the attempts after a place, in their order. */
     List<Tried> tried(long after, int limit) {
-        return guarded("The log was not read", () -> jdbi.withHandle(handle -> handle.createQuery(
+        return guarded("not-read", () -> jdbi.withHandle(handle -> handle.createQuery(
                         "SELECT seq, id, shop, spot, contaminant, surface, age_hours, warmest_c, method, outcome, prepared "
                                 + "FROM attempt WHERE seq > :after ORDER BY seq LIMIT :limit")
                 .bind("after", after).bind("limit", limit).map((row, ctx) -> tried(row)).list()));
@@ -278,13 +277,13 @@ public final class Shoplog implements AutoCloseable {
 
     private <T> T guarded(String what, Supplier<T> work) {
         if (!room.tryAcquire()) {
-            throw new LogFailure(LogFailure.Cause.BUSY, what + ": " + AT_ONCE + " wait for the log already. Send it again.",
-                    null);
+            throw new LogFailure(LogFailure.Cause.BUSY, Texts.ENGLISH.say("log.too-many-wait", "what",
+                    Texts.ENGLISH.say("log." + what), "many", AT_ONCE), null);
         }
         try {
             return work.get();
         } catch (JdbiException e) {
-            throw Failures.of(what, e);
+            throw Failures.of(Texts.ENGLISH.say("log." + what), e);
         } finally {
             room.release();
         }

@@ -3,10 +3,11 @@ package rungwise.text;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import rungwise.knowledge.common.Figures;
 import rungwise.knowledge.common.Range;
 
 /**
- * One thing that was found, in a form that a page can show and translate.
+ * One thing that was found, in a form that a page can show and translate. Its numbers are rounded here, so that a rule need not.
  *
  * @param name  what it is, by which a message file knows its label
  * @param value a number, a range, or words: the name of an entry, or a sentence of knowledge
@@ -20,6 +21,13 @@ public record Figure(String name, Object value, Optional<String> unit, Optional<
         if (!isShown(value) || limit.filter(l -> !isShown(l)).isPresent()) {
             throw new IllegalArgumentException("a figure is a number, a range or words: " + name + " " + value + " " + limit);
         }
+        value = given(value);
+        limit = limit.map(Figure::given);
+    }
+
+    private static Object given(Object value) {
+        return value instanceof Double number ? Double.valueOf(Figures.given(number))
+                : value instanceof Range range ? new Range(Figures.given(range.from()), Figures.given(range.to())) : value;
     }
 
     private static boolean isShown(Object value) {

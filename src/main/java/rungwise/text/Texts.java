@@ -105,7 +105,8 @@ public final class Texts {
         Optional<String> limit = figure.limit().map(l -> value(figure, l));
         String label = byId.getOrDefault("figure." + figure.name(), figure.name() + " {value}");
         if (label.contains("{limit}")) {
-            return fill(label, Map.of("value", value, "limit", limit.orElse("-")));
+            // a label that puts two things together says nothing of one alone
+            return limit.map(l -> fill(label, Map.of("value", value, "limit", l))).orElse(value);
         }
         String said = fill(label, Map.of("value", value));
         return limit.map(l -> say("figures.against", "figure", said, "limit", l)).orElse(said);

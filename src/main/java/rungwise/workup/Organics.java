@@ -28,7 +28,7 @@ public record Organics(List<Share> shares) {
 
     /** Whether there is enough of it to count. */
     public boolean counts() {
-        return percent() >= Solubility.COUNTS_FROM_PERCENT;
+        return percent() >= Agent.COUNTS_FROM_PERCENT;
     }
 
     public double percent() {
@@ -48,6 +48,6 @@ public record Organics(List<Share> shares) {
 
     /** What counts on its own against a surface. */
     public List<Share> counting() {
-        return shares.stream().filter(s -> s.percent() >= Solubility.COUNTS_FROM_PERCENT).toList();
+        return shares.stream().filter(s -> s.percent() >= Agent.COUNTS_FROM_PERCENT).toList();
     }
 }

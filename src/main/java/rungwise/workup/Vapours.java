@@ -277,7 +277,7 @@ public final class Vapours {
 
     /** What is laid on in a minute of work: its pace sets the rate, the extent only how long it lasts. */
     private double millilitres(Method method, double perSpot, double perSquareMetre) {
-        double spot = perSpot / Math.max(method.minutes().perSpot(), shop.quickestMinutes());
+        double spot = perSpot / Math.max(extents.perSpot(method), shop.quickestMinutes());
         double area = method.minutes().squareMetre().isEmpty() ? spot
                 : perSquareMetre / Math.max(method.minutes().squareMetre().getAsDouble(), shop.quickestMinutes());
         return extent.areaM2().isPresent() ? area : extent.spots().isPresent() ? spot : Math.max(spot, area);

@@ -22,7 +22,6 @@ import rungwise.rules.said.Reason;
 import rungwise.rules.use.Use;
 import rungwise.science.Antoine;
 import rungwise.science.Evaporation;
-import rungwise.science.Solubility;
 import rungwise.science.WetTime;
 import rungwise.text.Figure;
 
@@ -116,7 +115,7 @@ public final class Wetness {
         }
         double oil = agent.composition().entrySet().stream().filter(e -> volatiles.isSilent(base.substances().get(e.getKey())))
                 .mapToDouble(Map.Entry::getValue).sum();
-        if (parts.isEmpty() || oil >= Solubility.COUNTS_FROM_PERCENT) {
+        if (parts.isEmpty() || oil >= Agent.COUNTS_FROM_PERCENT) {
             return WetTime.FOR_GOOD_SECONDS;
         }
         // thickener, surfactant and salt

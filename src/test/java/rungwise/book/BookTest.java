@@ -98,9 +98,9 @@ class BookTest {
 
     @Test
     void a_deposit_shows_its_ladder_where_it_is_met() {
-        assertThat(TEXTS.get("contaminants/tar_spot.html")).contains("Rungs", "../surfaces/clear_2k_sound.html",
+        assertThat(TEXTS.get("contaminants/tar_spot.html")).contains("Steps", "../surfaces/clear_2k_sound.html",
                 "../methods/aliph_tar.html", "../contaminants/insect_splatter.html");
-        assertThat(TEXTS.get("contaminants/blood.html")).contains("Rungs", "../surfaces/int_fabric_woven.html");
+        assertThat(TEXTS.get("contaminants/blood.html")).contains("Steps", "../surfaces/int_fabric_woven.html");
     }
 
     @Test

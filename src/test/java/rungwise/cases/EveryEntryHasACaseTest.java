@@ -195,7 +195,7 @@ class EveryEntryHasACaseTest {
         told(told, known.respirators().values().stream().map(r -> Map.entry(r.id(), r.name())).toList());
         known.respirators().values().stream().filter(r -> ofSafety.contains(r.id())).forEach(r -> used.add(r.ppe()));
         // a set of protection lists its items in its meaning
-        known.ppe().values().stream().filter(w -> used.contains(w.id())).map(w -> List.of(w.meaning().split("\\W+")))
+        known.ppe().values().stream().filter(w -> used.contains(w.id())).map(w -> w.items())
                 .toList().forEach(used::addAll);
     }
 

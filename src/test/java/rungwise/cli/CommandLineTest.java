@@ -38,7 +38,7 @@ class CommandLineTest {
     void the_next_step_is_the_first_line() {
         Ran ran = run("{contaminant: tar_spot, age: P12D, surface: clear_2k_sound}", "ladder", "-");
         assertThat(ran.code()).isZero();
-        assertThat(ran.out().lines().findFirst().orElseThrow()).matches("[A-Z]+: .+");
+        assertThat(ran.out().lines().findFirst().orElseThrow()).matches("[A-Z]+ +[A-Z][a-z].+\\.");
     }
 
     @Test

@@ -98,6 +98,16 @@ class IdentifyAndCompareTest {
     }
 
     @Test
+    void what_differs_is_said_by_name_and_in_whole_sentences() throws Exception {
+        String spots = "demo-data/spots/";
+        String out = run("compare", spots + "baked-bird-dropping.yaml", spots + "resin-in-the-shade.yaml").out();
+        assertThat(out).contains("gentler than the next one").contains("next: ");
+        assertThat(out.lines().filter(l -> !l.startsWith("asked "))).noneMatch(l -> l.matches(".*([ (]-([ ;,)].*|$)|\\{|; \\)|\\(\\)).*"));
+        assertThat(out.lines().filter(l -> l.matches("(next|way out|before|after): .*|.*(gate|needed first,) .*"))).isNotEmpty()
+                .noneMatch(l -> l.matches(".*\\w_\\w.*") || l.endsWith("→ "));
+    }
+
+    @Test
     void the_same_question_twice_differs_in_nothing() throws Exception {
         assertThat(run("compare", file("a.yaml", "{contaminant: tar_spot, surface: clear_2k_sound}")).out())
                 .startsWith("Nothing differs.");

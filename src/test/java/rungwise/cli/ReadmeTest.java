@@ -33,11 +33,10 @@ class ReadmeTest {
         var question = QuestionReader.read(Mappers.question().readTree(Files.readString(SPOT)), advisor.knowledge());
         StringWriter text = new StringWriter();
         PrintWriter out = new PrintWriter(text);
-        AnswerText answer = new AnswerText(advisor.knowledge(), out);
         if (why) {
-            answer.why(advisor.answer(question, true), "clay_fine");
+            new AnswerText(advisor.knowledge(), out).why(advisor.answer(question, true), "clay_fine");
         } else {
-            answer.print(advisor.answer(question), false);
+            new Card(advisor.knowledge(), 78, false).lines(advisor.answer(question), SPOT.toString()).forEach(out::println);
         }
         out.flush();
         return text.toString().stripTrailing();

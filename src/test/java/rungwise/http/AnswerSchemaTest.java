@@ -25,6 +25,8 @@ import rungwise.answer.LadderAnswer;
 import rungwise.answer.StoppedAnswer;
 import rungwise.diagnosis.SpotAnswer;
 import rungwise.knowledge.load.Mappers;
+import rungwise.knowledge.load.Mappers;
+import rungwise.question.FactUse;
 import rungwise.question.QuestionReader;
 import rungwise.rules.said.Because;
 import rungwise.text.Figure;
@@ -48,7 +50,7 @@ class AnswerSchemaTest {
     }
 
     private static Stream<Class<?>> records() {
-        return Stream.concat(Arrays.stream(Answer.class.getDeclaredClasses()).filter(Class::isRecord), Stream.of(Because.class, Figure.class, Wet.class, AtOnce.class, Rinse.class));
+        return Stream.concat(Arrays.stream(Answer.class.getDeclaredClasses()).filter(Class::isRecord), Stream.of(FactUse.class, FactUse.Unused.class, Because.class, Figure.class, Wet.class, AtOnce.class, Rinse.class));
     }
 
     private static Set<String> fields(Class<?> record) {

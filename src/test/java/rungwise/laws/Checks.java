@@ -193,7 +193,7 @@ final class Checks {
     static double taken(String id) {
         KnowledgeBase base = Base.advisor().knowledge();
         Method method = base.methods().get(id);
-        return method.severity().filmMicrons() + (method.removesFilm() ? method.correction().stream().map(base.methods()::get)
+        return method.severity().filmMicrons() + (method.severity().filmMicrons() >= base.decisions().value("film-that-counts") ? method.correction().stream().map(base.methods()::get)
                 .filter(m -> m.family().equals("polish")).mapToDouble(m -> m.severity().filmMicrons()).sum() : 0);
     }
 

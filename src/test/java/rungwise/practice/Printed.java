@@ -27,7 +27,7 @@ record Printed(String action, Optional<String> method, List<String> before, List
     /** Actions that start the work on a rung; the others keep hands off or call somebody. */
     private static final Set<String> DOING = Set.of("try", "test", "prepare", "repeat");
     /** What was asked, what is left out, and why: no word of these says what to do. */
-    private static final Set<String> NOT_DONE = Set.of("question", "never", "notNow", "usedUp", "passedOver", "because", "reasons");
+    private static final Set<String> NOT_DONE = Set.of("question", "facts", "never", "notNow", "usedUp", "passedOver", "because", "reasons");
 
     static Printed of(JsonNode question) {
         Answer answer = Base.advisor().answer(QuestionReader.read(question, Base.advisor().knowledge()));

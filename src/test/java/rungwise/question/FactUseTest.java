@@ -2,24 +2,18 @@ package rungwise.question;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import rungwise.Base;
-import rungwise.answer.Advisor;
+import rungwise.Without;
 import rungwise.answer.Answer;
 import rungwise.knowledge.KnowledgeBase;
 import rungwise.knowledge.load.Mappers;
@@ -28,6 +22,7 @@ import rungwise.rules.said.Step;
 import tools.jackson.core.JsonPointer;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.node.ArrayNode;
+import rungwise.knowledge.load.Mappers;
 import tools.jackson.databind.node.ObjectNode;
 
 /** No fact falls silent: whoever gives one reads that it counted, or why it did not; and what changes the answer counted. */
@@ -35,11 +30,8 @@ import tools.jackson.databind.node.ObjectNode;
 class FactUseTest {
     private static final KnowledgeBase KNOWN = Base.advisor().knowledge();
 
-    private final Set<String> doneWords = new TreeSet<>();
     private int usedInAll;
     private int changedInAll;
-    private final Advisor heard = new Advisor(KNOWN, Base.advisor().rules().heardBy(said -> said.of(Step.class)
-            .forEach(s -> doneWords.add(s.conclusion().done()))));
 
     /** Questions that say much. */
     static List<String> rich() {
@@ -82,43 +74,35 @@ class FactUseTest {
 
     @ParameterizedTest
     @MethodSource("rich")
-    void each_fact_counts_or_is_told_not_to(String yaml) throws IOException {
-        JsonNode tree = Mappers.question().readTree(yaml);
-        Question question = read(tree);
-        boolean named = question.contaminant().isPresent();
-        FactUse use = FactUse.of(question, KNOWN, touched(question, tree));
+    void each_fact_counts_or_is_told_not_to(String yaml) {
+        Question question = read(yaml);
+        Answer answer = Base.advisor().answer(question, true);
+        FactUse use = answer.facts();
         List<String> given = FactsGiven.of(question);
         List<String> told = new ArrayList<>(use.used());
         use.unused().forEach(u -> told.add(u.pointer()));
         assertThat(told).containsExactlyInAnyOrderElementsOf(given).doesNotHaveDuplicates();
         assertThat(use.unused()).allSatisfy(u -> assertThat(u.why()).endsWith("."));
-        Set<String> changed = new TreeSet<>();
-        if (named) {
-            String whole = told(heard.answer(question, true));
-            for (String pointer : given) {
-                if (!told(heard.answer(read(without(tree, pointer)), true)).equals(whole)) {
-                    changed.add(pointer);
-                }
-            }
-            usedInAll += use.used().size();
-            changedInAll += changed.size();
-            assertThat(changed).isNotEmpty();
-        }
+        String whole = said(answer);
+        List<String> changed = given.stream().filter(p -> !said(Base.advisor().answer(Without.fact(question, p), true)).equals(whole)).toList();
+        usedInAll += use.used().size();
+        changedInAll += changed.size();
+        assertThat(changed).isNotEmpty();
         assertThat(use.used()).containsAll(changed);
     }
 
     @Test
     void every_field_of_a_question_is_told_when_it_is_given() {
         Set<String> fields = new TreeSet<>();
-        rich().forEach(yaml -> FactsGiven.of(read(Mappers.question().readTree(yaml))).forEach(p -> fields.add(FactsGiven.kind(p))));
+        rich().forEach(yaml -> FactsGiven.of(read(yaml)).forEach(p -> fields.add(FactsGiven.kind(p))));
         assertThat(fields).containsAll(FactUse.conditional()).hasSizeGreaterThan(40);
     }
 
     @Test
     void what_says_no_more_than_silence_is_not_given() {
-        assertThat(FactsGiven.of(read(Mappers.question().readTree("{age: unknown, surface: unknown, setting: {windMs: 0, outdoors: false}, "
-                + "done: [], canWaitMinutes: 0}")))).isEmpty();
-        assertThat(FactsGiven.of(read(Mappers.question().readTree("{shelf: [], workers: [{}], tried: [{text: soap, outcome: harm}]}"))))
+        assertThat(FactsGiven.of(read("{age: unknown, surface: unknown, setting: {windMs: 0, outdoors: false}, "
+                + "done: [], canWaitMinutes: 0}"))).isEmpty();
+        assertThat(FactsGiven.of(read("{shelf: [], workers: [{}], tried: [{text: soap, outcome: harm}]}")))
                 .containsExactlyInAnyOrder("/shelf", "/workers/0/level", "/tried/0/text", "/tried/0/outcome");
     }
 
@@ -129,83 +113,71 @@ class FactUseTest {
         assertThat(changedInAll * 10).isGreaterThan(usedInAll * 5);
     }
 
-    private static Question read(JsonNode tree) {
-        return QuestionReader.read(tree, KNOWN);
+    /** Why a fact of a question did not count; empty where it counted. */
+    private static Optional<String> unused(String pointer, String yaml) {
+        FactUse use = Base.ask(yaml).facts();
+        Optional<String> why = use.unused().stream().filter(u -> u.pointer().equals(pointer)).map(FactUse.Unused::why).findFirst();
+        assertThat(use.used().contains(pointer)).as(pointer).isNotEqualTo(why.isPresent());
+        return why;
     }
 
-    /** The same without one fact; without what it stands in, where that cannot be without it. */
-    private static JsonNode without(JsonNode tree, String pointer) {
-        JsonNode copy = tree.deepCopy();
-        JsonPointer at = JsonPointer.compile(pointer);
-        // a single surface may stand outside a list
-        JsonPointer there = copy.at(at).isMissingNode() ? at.head() : at;
-        JsonNode parent = copy.at(there.head());
-        if (parent instanceof ArrayNode array) {
-            array.remove(there.last().getMatchingIndex());
-        } else {
-            ((ObjectNode) parent).remove(there.last().getMatchingProperty());
-        }
-        try {
-            read(copy);
-            return copy;
-        } catch (BadQuestion needed) {
-            return without(tree, there.head().toString());
-        }
+    @Test
+    void a_light_colour_counts_only_where_the_sun_warms_a_panel_that_nobody_measured() {
+        String spot = "{contaminant: tar_spot, surface: clear_2k_sound, facts: {colour: light}, setting: {airC: 20, sun: direct%s}}";
+        assertThat(unused("/facts/colour", spot.formatted(""))).isEmpty();
+        assertThat(unused("/facts/colour", spot.formatted(", panelC: 24")))
+                .contains("The panel was measured or stands in the shade, so its colour warms nothing.");
     }
 
-    /** An answer without the question that it repeats; where work stops, only what it says to do. */
-    private static String told(Answer answer) {
-        if (isStopped(answer)) {
-            return answer.hold() + " " + answer.next();
-        }
+    @Test
+    void a_reading_of_the_clear_counts_on_paint_and_not_on_glass() {
+        String spot = "{contaminant: tar_spot, surface: %s, facts: {clearMicrons: 44}}";
+        assertThat(unused("/facts/clearMicrons", spot.formatted("clear_2k_sound"))).isEmpty();
+        assertThat(unused("/facts/clearMicrons", spot.formatted("glass_tempered_side")))
+                .contains("Nothing on this surface is counted in micrometres.");
+    }
+
+    @Test
+    void a_place_counts_on_glass_as_that_has_two_sides() {
+        String spot = "{contaminant: nicotine_film, surface: %s, facts: {place: rear}, setting: {panelC: 20}}";
+        assertThat(unused("/facts/place", spot.formatted("glass_tempered_side"))).isEmpty();
+        assertThat(unused("/facts/place", spot.formatted("clear_2k_sound"))).contains("The surface is named, and the place adds nothing to it.");
+    }
+
+    @Test
+    void a_light_soiling_counts_where_a_reason_shows_it() {
+        String spot = "{contaminant: %s, age: P1D, surface: trim_pp_tpo_textured, facts: {soiling: light}}";
+        assertThat(unused("/facts/soiling", spot.formatted("pollen"))).isEmpty();
+        assertThat(unused("/facts/soiling", spot.formatted("tar_spot"))).contains("Only a heavily soiled vehicle gets more steps.");
+    }
+
+    @Test
+    void a_consent_counts_where_something_asks_for_it() {
+        String spot = "{contaminant: tar_spot, surface: glass_tempered_side, consent: {refused: [%s]}}";
+        assertThat(unused("/consent/refused/0", spot.formatted("g16"))).isEmpty();
+        assertThat(unused("/consent/refused/0", spot.formatted("g17"))).contains("Nothing in this answer asks for it.");
+    }
+
+    @Test
+    void beside_a_stop_only_what_makes_it_a_danger_counts() {
+        String spot = "{contaminant: tar_spot, surface: clear_2k_sound, circumstances: [gas_smell], facts: {paintAgeDays: 20},"
+                + " setting: {panelC: 20}, done: [washed]}";
+        assertThat(unused("/circumstances/0", spot)).isEmpty();
+        assertThat(unused("/contaminant", spot)).isEmpty();
+        assertThat(unused("/facts/paintAgeDays", spot)).isEmpty();
+        assertThat(unused("/setting/panelC", spot)).contains("Work stops before this could matter.");
+        assertThat(unused("/done/0", spot)).contains("Work stops before this could matter.");
+        assertThat(Base.ask(spot).assumed()).extracting(Answer.Assumed::fact).containsExactly("age");
+    }
+
+    private static Question read(String yaml) {
+        return QuestionReader.read(Mappers.question().readTree(yaml), KNOWN);
+    }
+
+    /** All that it says but what it was asked, and what it says of the facts. */
+    private static String said(Answer answer) {
         ObjectNode tree = Mappers.json().valueToTree(answer);
-        tree.remove("question");
+        tree.remove(List.of("question", "facts"));
         return tree.toString();
-    }
-
-    private static boolean isStopped(Answer answer) {
-        return Set.of("hold", "flush", "stop").contains(answer.next().action());
-    }
-
-    private Touched touched(Question question, JsonNode tree) throws IOException {
-        ObjectNode undone = (ObjectNode) tree.deepCopy();
-        undone.remove("done");
-        doneWords.clear();
-        Answer answer = heard.answer(read(undone), true);
-        Set<String> gates = new TreeSet<>();
-        Set<String> methods = new TreeSet<>();
-        Stream.concat(answer.rungs().stream(), answer.alternatives().stream().map(Answer.Alternative::rung)).forEach(r -> {
-            methods.add(r.method());
-            r.gates().forEach(g -> gates.add(g.id()));
-        });
-        answer.barred().forEach(b -> methods.add(b.method()));
-        answer.passedOver().forEach(p -> methods.add(p.method()));
-        // what bars a method for a refused gate names the gate
-        answer.barred().forEach(b -> b.because().forEach(r -> r.figures().forEach(f -> KNOWN.gates().keySet().stream()
-                .filter(f.value()::equals).forEach(gates::add))));
-        return new Touched(isStopped(answer), surface(question), KNOWN.contaminants().get(question.contaminant().orElse("unknown_deposit")), gates,
-                methods, signsNamedByRules(), doneWords);
-    }
-
-    private static Surface surface(Question question) {
-        List<Surface> named = question.surface().stream().map(KNOWN.surfaces()::get).toList();
-        Surface all = named.get(0);
-        for (Surface one : named) {
-            all = all.stricter(one);
-        }
-        return all;
-    }
-
-    private static Set<String> signsNamedByRules() throws IOException {
-        Set<String> named = new HashSet<>();
-        try (Stream<Path> files = Files.walk(Path.of("rules"))) {
-            for (Path file : files.filter(f -> f.toString().endsWith(".drl")).toList()) {
-                Matcher sign = Pattern.compile("observation\\.id == \"(\\w+)\"").matcher(Files.readString(file));
-                while (sign.find()) {
-                    named.add(sign.group(1));
-                }
-            }
-        }
-        return named;
     }
 }

@@ -57,6 +57,8 @@ record Reference(Kind from, String path, Kind to) {
                     new Reference(Kind.EXPOSURE, "henry/sources/*", Kind.SOURCE),
                     new Reference(Kind.GLOVES, "charts/*/sources/*", Kind.SOURCE),
                     new Reference(Kind.RESPIRATOR, "ppe", Kind.PPE),
+                    new Reference(Kind.PPE, "items/*", Kind.PPE),
+                    new Reference(Kind.PPE, "covers/*", Kind.PPE),
                     new Reference(Kind.SURFACE, "wayOut", Kind.METHOD),
                     new Reference(Kind.SURFACE, "solvents/*/sources/*", Kind.SOURCE),
                     new Reference(Kind.OBSERVATION, "pointsTo/*", Kind.CONTAMINANT),

@@ -36,11 +36,6 @@ final class UnusedEntryCheck implements Check {
         Set<String> used = new HashSet<>(draft.usedElsewhere().orElse(Set.of()));
         Reference.ALL.stream().filter(r -> r.to() == kind)
                 .forEach(r -> draft.entries(r.from()).flatMap(r::namedBy).forEach(used::add));
-        if (kind == Kind.PPE) {
-            // a set lists its items in its meaning
-            draft.entries(kind).forEach(e -> Stream.of(e.node().path("meaning").asString("").split("\\W+"))
-                    .filter(word -> !word.equals(e.id())).forEach(used::add));
-        }
         return used;
     }
 }

@@ -1,5 +1,8 @@
 package rungwise.knowledge.common;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+
 /** Figures as they are written out. */
 public final class Figures {
     private Figures() {
@@ -22,8 +25,21 @@ public final class Figures {
         return rest % 10 == 0 ? whole + "." + rest / 10 : whole + "." + (rest < 10 ? "0" : "") + rest;
     }
 
-    /** A share or chance as an answer gives it. */
+    /** A share, chance or time as an answer gives it: to a thousandth, or six digits where that is coarser. */
     public static double thousandths(double value) {
-        return Math.round(value * 1000) / 1000.0;
+        return Math.abs(value) < 1000 ? Math.round(value * 1000) / 1000.0 : given(value);
+    }
+
+    /**
+     * Any other figure as an answer gives it: to a thousandth, but never more than six digits, and of what is small three. More
+     * would pretend that somebody measured it.
+     */
+    public static double given(double value) {
+        if (value == 0 || !Double.isFinite(value)) {
+            return value;
+        }
+        int magnitude = (int) Math.floor(Math.log10(Math.abs(value)));
+        int places = magnitude < -1 ? 2 - magnitude : Math.min(3, 5 - magnitude);
+        return BigDecimal.valueOf(value).setScale(places, RoundingMode.HALF_UP).doubleValue();
     }
 }

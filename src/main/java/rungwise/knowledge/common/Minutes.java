@@ -9,8 +9,12 @@ public record Minutes(OptionalDouble spot, OptionalDouble squareMetre) {
         squareMetre = squareMetre == null ? OptionalDouble.empty() : squareMetre;
     }
 
-    /** Minutes for one spot of the usual 1–3 cm; a method timed by area needs at least a hand's breadth. */
-    public double perSpot() {
-        return spot.orElseGet(() -> squareMetre.orElse(0) * 0.1);
+    /**
+     * Minutes for one spot.
+     *
+     * @param areaOfASpot m² that a method timed by area needs at least
+     */
+    public double perSpot(double areaOfASpot) {
+        return spot.orElseGet(() -> squareMetre.orElse(0) * areaOfASpot);
     }
 }

@@ -20,5 +20,7 @@ public enum Stage {
     /** How long hands are in an agent. */
     HANDS, RINSING,
     /** What a surface bears. */
-    SURFACE
+    SURFACE,
+    /** How an answer is said. */
+    WORDS
 }

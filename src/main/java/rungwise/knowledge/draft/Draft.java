@@ -41,6 +41,7 @@ import rungwise.knowledge.method.Tool;
 import rungwise.knowledge.safety.Exposure;
 import rungwise.knowledge.safety.HazardStatement;
 import rungwise.knowledge.safety.Permeation;
+import rungwise.knowledge.safety.Protective;
 import rungwise.knowledge.safety.Respirator;
 import rungwise.knowledge.surface.Place;
 import rungwise.knowledge.surface.Surface;
@@ -123,7 +124,7 @@ public record Draft(List<Entry> entries, Optional<Set<String>> usedElsewhere, Se
                 items(Kind.GATE, Gate.class), items(Kind.CIRCUMSTANCE, Circumstance.class),
                 items(Kind.OBSERVATION, Observation.class), items(Kind.SOURCE, Source.class),
                 items(Kind.BOND_CLASS, BondClass.class), items(Kind.MECHANISM, MechanismWord.class), items(Kind.WASTE, Word.class), items(Kind.LEVEL, Word.class),
-                items(Kind.PPE, Word.class), items(Kind.NOT_FOLLOWED, Word.class), items(Kind.STEP, Word.class),
+                items(Kind.PPE, Protective.class), items(Kind.NOT_FOLLOWED, Word.class), items(Kind.STEP, Word.class),
                 items(Kind.EXPOSURE, Exposure.class), items(Kind.GLOVES, Permeation.class),
                 items(Kind.RESPIRATOR, Respirator.class), items(Kind.SUBSTANCE, Substance.class),
                 items(Kind.SOLUTE, Solute.class), items(Kind.HAZARD, HazardStatement.class),

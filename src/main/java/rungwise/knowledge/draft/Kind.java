@@ -29,6 +29,7 @@ import rungwise.knowledge.method.Tool;
 import rungwise.knowledge.safety.Exposure;
 import rungwise.knowledge.safety.HazardStatement;
 import rungwise.knowledge.safety.Permeation;
+import rungwise.knowledge.safety.Protective;
 import rungwise.knowledge.safety.Respirator;
 import rungwise.knowledge.surface.Place;
 import rungwise.knowledge.surface.Surface;
@@ -69,7 +70,7 @@ public enum Kind {
     BOND_CLASS("words/bond-classes.yaml", "bond-class", BondClass.class),
     WASTE("words/waste.yaml", "word", Word.class),
     LEVEL("words/levels.yaml", "word", Word.class),
-    PPE("words/ppe.yaml", "word", Word.class),
+    PPE("words/ppe.yaml", "protective", Protective.class),
     NOT_FOLLOWED("words/not-followed.yaml", "word", Word.class),
     STEP("words/steps.yaml", "word", Word.class),
     DONE("words/done.yaml", "list-word", ListWord.class),

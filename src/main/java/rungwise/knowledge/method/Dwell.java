@@ -13,8 +13,4 @@ public record Dwell(double from, double to, double usual) {
             usual = (from + to) / 2;
         }
     }
-
-    public boolean isSlow() {
-        return usual > 30;
-    }
 }

@@ -75,8 +75,4 @@ public record Method(String id, String name, MethodKind kind, String family, Mec
     public Chances chancesFor(String bondClass) {
         return chances.getOrDefault(bondClass, Chances.NONE);
     }
-
-    public boolean removesFilm() {
-        return severity.filmMicrons() >= 0.3;
-    }
 }

@@ -3,7 +3,7 @@ package rungwise.rules.use;
 /**
  * A method in its place in the ladder as it stood before the first try.
  *
- * @param place    from 0, gentlest first
+ * @param place    from 0, gentlest first; what was tried and could never have been a rung comes last
  * @param offered  a rung of it: only such a one teaches by failing
  * @param wasTried with whatever outcome
  * @param gained   by how much its chance rose since, where what failed makes it likelier to be something else; else 0

@@ -1,0 +1,165 @@
+package rungwise.cli;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import rungwise.answer.Answer;
+import rungwise.knowledge.KnowledgeBase;
+import rungwise.knowledge.common.Figures;
+import rungwise.knowledge.decision.DecisionId;
+import rungwise.knowledge.method.Gate.GateKind;
+import rungwise.knowledge.safety.Protective;
+import rungwise.text.Texts;
+import rungwise.workup.Wet;
+
+/**
+ * An answer as a card to hang beside the vehicle: what to do now, what to wear, when to stop, what then. It never runs over one
+ * page; what does not fit is counted, and printed by --all.
+ */
+final class Card {
+    /** Lines of one page. */
+    static final int PAGE = 34;
+    private static final int CAUTIONS = 2;
+    private static final int THEN = 5;
+    private static final int BARRED = 4;
+    private static final Set<String> WITH_A_METHOD = Set.of("try", "test", "prepare", "repeat");
+
+    private final KnowledgeBase base;
+    private final Page page;
+
+    Card(KnowledgeBase base, int width, boolean plain) {
+        this.base = base;
+        this.page = new Page(width, plain);
+    }
+
+    /**
+     * The lines of the card.
+     *
+     * @param asked how the question was asked, to ask it again
+     */
+    List<String> lines(Answer answer, String asked) {
+        now(answer);
+        if (answer.isStopped()) {
+            page.add(say("until"), answer.hold().map(Answer.Held::until).or(() -> answer.next().until()).orElse(""));
+            page.add(say("wear"), wear(answer.next().ppe()));
+            page.add(say("call"), answer.whoTakesOver().map(Answer.WayOut::text).orElse(""));
+        } else {
+            Optional<Answer.Rung> first = answer.rungs().stream().findFirst().filter(r -> answer.next().method().filter(r.method()::equals)
+                    .isPresent() && WITH_A_METHOD.contains(answer.next().action()));
+            first.ifPresent(r -> doing(answer, r));
+            page.add(say("until"), answer.next().until().orElse(""));
+            page.add(say("dries"), answer.notNow().stream().filter(b -> answer.next().method().filter(b.method()::equals).isPresent())
+                    .flatMap(b -> b.staysWet().stream()).filter(w -> w.basis().equals("computed")).map(Card::dries).findFirst()
+                    .map(d -> say("dries-now", "dries", d)).orElse(""));
+            page.add(say("tell"), first.isEmpty() ? "" : say("tell-me", "asked", asked, "method", first.get().method()));
+            then(answer, first.isPresent() ? 1 : 0);
+            barred(answer);
+            page.add(say("unused"), answer.facts().unused().stream().map(u -> u.pointer().substring(u.pointer().lastIndexOf('/') + 1))
+                    .filter(f -> !f.matches("\\d+")).distinct().collect(Collectors.joining(", ")));
+        }
+        page.add("", say("sheets", "revision", answer.revision()));
+        return cut(page.lines());
+    }
+
+    private void now(Answer answer) {
+        String action = answer.next().action();
+        String heading = Texts.ENGLISH.has("text.action." + action) ? Texts.ENGLISH.say("text.action." + action) : action;
+        page.add(heading.toUpperCase(Locale.ROOT), answer.hold().map(h -> say("hold", "what", h.what(), "first", h.doFirst())).orElseGet(() -> answer.next().method()
+                .filter(m -> WITH_A_METHOD.contains(action)).map(m -> base.methods().get(m).name() + ".").orElseGet(() -> answer.next().text())));
+    }
+
+    /** The first step: what it needs first, mix, how, how long, what shows that it works, what to wear and when to stop. */
+    private void doing(Answer answer, Answer.Rung rung) {
+        List<Answer.GateState> missing = rung.gates().stream().filter(g -> rung.isMissing(g.id())).toList();
+        List<String> first = new ArrayList<>();
+        Stream.concat(answer.next().steps().stream().map(Answer.Due::text), missing.stream().filter(g -> kind(g) == GateKind.PREPARATION)
+                .map(Answer.GateState::obtain)).distinct().forEach(t -> first.add(first.size() + 1 + ". " + t));
+        page.add(say("ask"), missing.stream().filter(g -> kind(g) == GateKind.FACT).map(g -> g.name() + "?").collect(Collectors.joining(" ")));
+        page.add(say("agree"), missing.stream().filter(g -> base.gates().get(g.id()).needsAgreement()).map(Answer.GateState::obtain)
+                .filter(t -> answer.next().steps().stream().noneMatch(s -> s.text().equals(t))).toList());
+        page.add(say("first"), first);
+        page.add(say("mix"), rung.agent().filter(a -> !a.dilution().isEmpty()).map(a -> (a.name().equals(rung.name()) ? "" : a.name() + ", ")
+                + a.dilution() + (a.mix().isEmpty() ? "" : ". " + a.mix())).orElse(""));
+        page.add(say("how"), rung.technique() + (rung.dwell().to() == 0 ? "" : " " + say("dwell", "from", Figures.text(rung.dwell().from()),
+                "to", Figures.text(rung.dwell().to()))));
+        page.add(say("wear"), wear(rung.ppe()));
+        page.add(say("stop"), String.join(", ", rung.stopSigns()));
+        page.add(say("dries"), rung.staysWet().filter(w -> w.basis().equals("computed")).map(Card::dries).orElse(""));
+        page.add(say("caution"), rung.risks().stream().map(Answer.Risk::text).distinct().limit(CAUTIONS).toList());
+        page.add(say("why"), rung.because().stream().limit(1).map(b -> Texts.ENGLISH.fill(b.says(), b.figures())).collect(Collectors.joining())
+                + " " + say("works", "often", often(rung.chance().mean())));
+    }
+
+    private GateKind kind(Answer.GateState gate) {
+        return base.gates().get(gate.id()).kind();
+    }
+
+    private static String dries(Wet wet) {
+        return AnswerText.span(wet) + wet.atOnce().spots().map(n -> say("at-once", "many", n)).orElse("");
+    }
+
+    /** Sets spelled out, and for a place that was not told what it alone asks for. */
+    private String wear(List<Answer.Ppe> ppe) {
+        Map<String, List<String>> byPlace = ppe.stream().collect(Collectors.groupingBy(p -> p.where().orElse(""), TreeMap::new,
+                Collectors.mapping(Answer.Ppe::item, Collectors.toList())));
+        List<String> everywhere = Protective.spelledOut(byPlace.getOrDefault("", List.of()), base.ppe());
+        return byPlace.entrySet().stream().map(e -> (e.getKey().isEmpty() ? "" : e.getKey() + ": ") + Protective.spelledOut(e.getValue(),
+                base.ppe()).stream().filter(i -> e.getKey().isEmpty() || !everywhere.contains(i)).map(i -> i.replace('_', ' '))
+                .collect(Collectors.joining(", "))).filter(t -> !t.endsWith(": ")).collect(Collectors.joining("; "));
+    }
+
+    private void then(Answer answer, int from) {
+        List<String> next = answer.rungs().stream().skip(from).limit(THEN).map(r -> r.name() + " (" + often(r.chance().mean()) + ")").toList();
+        int more = answer.rungs().size() - from - next.size();
+        List<String> all = new ArrayList<>(next);
+        if (more > 0) {
+            all.add(say("more", "many", more));
+        }
+        answer.whoTakesOver().filter(w -> !answer.rungs().isEmpty()).ifPresent(w -> all.add(say("else", "who", w.text())));
+        page.add(say("then"), String.join("; ", all));
+    }
+
+    /** What a hand may reach for and must not: those made for this material, and why the first of them. */
+    private void barred(Answer answer) {
+        page.add(say("never"), names(answer.never()));
+        page.add(say("not-now"), names(answer.notNow()));
+        page.add(say("used-up"), names(answer.usedUp()));
+    }
+
+    private static String names(List<Answer.Barred> barred) {
+        List<String> names = barred.stream().filter(b -> !b.madeForOther()).map(Answer.Barred::name).toList();
+        return String.join(", ", names.subList(0, Math.min(BARRED, names.size())))
+                + (names.size() > BARRED ? " " + say("and-more", "many", names.size() - BARRED) : "");
+    }
+
+    private String often(double chance) {
+        return say(chance < base.decisions().value(DecisionId.SOMETIMES_FROM) ? "seldom"
+                : chance < base.decisions().value(DecisionId.OFTEN_FROM) ? "sometimes"
+                : chance < base.decisions().value(DecisionId.USUALLY_FROM) ? "often" : "usually");
+    }
+
+    /** One page: the last line, which defers to data sheets, always stays. */
+    private List<String> cut(List<String> lines) {
+        if (lines.size() <= PAGE) {
+            return List.copyOf(lines);
+        }
+        Page rest = new Page(page.width(), page.plain());
+        rest.add("", say("rest", "many", lines.size() - PAGE));
+        List<String> end = new ArrayList<>(rest.lines());
+        int keep = 1;
+        List<String> out = new ArrayList<>(lines.subList(0, PAGE - keep - end.size()));
+        out.addAll(end);
+        out.addAll(lines.subList(lines.size() - keep, lines.size()));
+        return out;
+    }
+
+    private static String say(String id, Object... named) {
+        return Texts.ENGLISH.say("card." + id, named);
+    }
+}

@@ -1,0 +1,41 @@
+package rungwise.cli;
+
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
+import rungwise.answer.Answer;
+import rungwise.knowledge.load.Mappers;
+import rungwise.knowledge.common.Sentence;
+import rungwise.question.FactUse;
+import rungwise.text.Texts;
+import tools.jackson.databind.JsonNode;
+
+/** Facts that were given and did not count, as lines of text: those with one reason together. */
+final class UnusedFacts {
+    /** Fields that only group others: nobody calls a fact by them. */
+    private static final Set<String> GROUPS = Set.of("facts", "setting");
+
+    private UnusedFacts() {
+    }
+
+    static List<String> lines(Answer answer) {
+        if (answer.facts().unused().isEmpty()) {
+            return List.of();
+        }
+        JsonNode question = Mappers.json().valueToTree(answer.question());
+        Map<String, List<String>> byWhy = answer.facts().unused().stream().collect(Collectors.groupingBy(FactUse.Unused::why,
+                LinkedHashMap::new, Collectors.mapping(u -> name(u.pointer(), question), Collectors.toList())));
+        return byWhy.entrySet().stream().map(e -> Texts.ENGLISH.say("unused.line", "facts", String.join(", ", e.getValue()),
+                "why", Sentence.within(e.getKey()))).toList();
+    }
+
+    /** As its fields are called in a question; of a list also the word that stands there. */
+    private static String name(String pointer, JsonNode question) {
+        String fields = Arrays.stream(pointer.substring(1).split("/")).filter(s -> !GROUPS.contains(s) && !s.matches("\\d+"))
+                .collect(Collectors.joining(" "));
+        return pointer.matches(".*/\\d+") ? fields + " " + question.at(pointer).asString() : fields;
+    }
+}
