@@ -42,8 +42,15 @@ final class Clashes {
 
     /** Agents that clash with a rung when used before it, in order. */
     List<String> before(Answer answer) {
-        Set<String> now = answer.rungs().stream().map(r -> known.agentOf(known.methods().get(r.method())).id())
-                .collect(Collectors.toSet());
+        return before(answer.rungs().stream().map(Answer.Rung::method));
+    }
+
+    List<String> before(Placed answer) {
+        return before(answer.rungs().stream().map(Placed.Offer::method));
+    }
+
+    private List<String> before(Stream<String> rungs) {
+        Set<String> now = rungs.map(r -> known.agentOf(known.methods().get(r)).id()).collect(Collectors.toSet());
         return all.stream().filter(c -> now.contains(c.then())).map(Clash::first).distinct().sorted().toList();
     }
 

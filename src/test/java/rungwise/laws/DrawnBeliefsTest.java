@@ -23,7 +23,7 @@ class DrawnBeliefsTest {
     /** Six agents on one spot are mostly used up: one answer in five still offers two chemistries that clash. */
     private static final int APART = 15;
     /** Where the rinse that should follow is barred for one of the suspects, nothing stands in for it yet. */
-    private static final int RINSE_BARRED = 4;
+    private static final int RINSE_BARRED = 1;
     private static final KnowledgeBase KNOWN = Base.advisor().knowledge();
     private static final Clashes CLASHES = Clashes.of(Base.advisor());
     private static final Breaks NAMED = new Breaks("2 over a belief");
@@ -73,10 +73,11 @@ class DrawnBeliefsTest {
     static DrawnBeliefs.Case afterChemistry(Random random) {
         List<String> reactive = KNOWN.agents().values().stream().filter(a -> !a.reactive().isEmpty()).map(a -> a.id()).toList();
         DrawnBeliefs.Case drawn = DrawnBeliefs.untried(random);
+        List<String> clashing = CLASHES.before(drawn.answer());
         List<Question.Tried> tried = new ArrayList<>();
         for (int i = 0; i < 6; i++) {
-            tried.add(new Question.Tried(Optional.empty(), Optional.of(DrawnQuestions.pick(random, reactive)), Optional.empty(),
-                    "no-change", 1, 1, random.nextInt(20), Optional.empty(), List.of()));
+            tried.add(new Question.Tried(Optional.empty(), Optional.of(DrawnQuestions.pick(random, i % 2 == 0 || clashing.isEmpty()
+                    ? reactive : clashing)), Optional.empty(), "no-change", 1, 1, random.nextInt(20), Optional.empty(), List.of()));
         }
         return drawn.asking(new Made(drawn.question()).tried(tried).made());
     }

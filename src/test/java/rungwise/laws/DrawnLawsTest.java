@@ -30,6 +30,7 @@ import rungwise.knowledge.KnowledgeBase;
 import rungwise.knowledge.deposit.Contaminant;
 import rungwise.knowledge.load.KnowledgeFiles;
 import rungwise.knowledge.load.Mappers;
+import rungwise.knowledge.matter.MadeOf;
 import rungwise.knowledge.method.Mechanism;
 import rungwise.knowledge.method.Method;
 import rungwise.knowledge.method.ToolKind;
@@ -160,7 +161,8 @@ class DrawnLawsTest {
         for (Contaminant contaminant : KNOWN.contaminants().values()) {
             for (Method method : KNOWN.methods().values()) {
                 var chances = contaminant.chances(method);
-                if (chances.hardened().probability() > chances.fresh().probability() && !contaminant.bond().changes()) {
+                if (chances.hardened().probability() > chances.fresh().probability() && !contaminant.bond().changes()
+                        && contaminant.madeOf().map(MadeOf::fresh).equals(contaminant.madeOf().map(MadeOf::old))) {
                     gains.add(contaminant.id() + " " + method.id());
                 }
             }

@@ -44,8 +44,8 @@ final class DrawnQuestions {
             Question.Facts f = q.facts();
             double total = 95 + r.nextInt(100);
             return new Made(q).surface(List.of(pick(r, PAINT)))
-                    .contaminant(pick(r, List.of("water_spot_etched", "overspray_2k", "fallout_iron", "bird_dropping",
-                            "water_spot_mineral", "overspray_waterborne")))
+                    .contaminant(pick(r, List.of("water_spot_etched", "overspray_2k", "acid_rain_etch", "swirl_marring",
+                            "rubber_scuff", "paint_transfer")))
                     .facts(new Question.Facts(Optional.of(new Question.Span(total, total + 10)),
                             r.nextInt(3) == 0 ? OptionalDouble.empty() : OptionalDouble.of(10 + r.nextInt(45)),
                             f.colour(), OptionalDouble.of(400 + r.nextInt(3000)), f.vehicleYear(),
