@@ -25,7 +25,7 @@ import rungwise.answer.Advisor;
 class AllPairsTest {
     private static final int TELLING_RUNGS = 2;
     /** Of the answers that could put a law to the test, how many must, in percent. */
-    private static final long LEAST_PERCENT = 30;
+    private static final long LEAST_PERCENT = 25;
     private static final List<String> JUDGED = List.of("1", "2", "3", "5", "6 consent", "6 panel", "7 bridges", "8", "9", "12 bars",
             "14");
     private static final String BAR_GOES = "12 without bay a bar goes";
@@ -68,14 +68,14 @@ class AllPairsTest {
         assertThat(pairs.unmet(fewer)).isNotEmpty();
     }
 
-    private static final Map<String, String> OZONE = spot("coffee_tea", "trim_pp_tpo_textured", "consent", "granted", "sun",
+    private static final Map<String, String> OZONE = spot("blood", "int_fabric_woven", "consent", "granted", "sun",
             "sun: direct");
 
     /** One rule less, and the law that misses it. */
     static Stream<Arguments> breaks() {
         return Stream.of(
                 Arguments.of("ask-bay-for-ozone", BAR_GOES, OZONE),
-                Arguments.of("ask-bay-for-vapour-over-limit", GATE_GOES, spot("tar_spot", "clear_2k_sound")),
+                Arguments.of("ask-bay-for-vapour-over-limit", GATE_GOES, spot("exhaust_soot", "clear_2k_sound")),
                 // few enough spots that the gas stays under its limit: only its kind speaks
                 Arguments.of("ask-bay-for-fumes-without-cartridge", GATE_GOES, spot("coffee_tea", "carpet", "extent", "{spots: 20, diameterMm: 4}")),
                 Arguments.of("solvent-protection-until-bay-told", PROTECTION_GOES, spot("tar_spot", "clear_2k_sound")),
@@ -102,7 +102,7 @@ class AllPairsTest {
         row.put("clear", "clearMicrons: 42");
         Map<String, String> small = without("ask-bay-for-ozone").smallest(row, BAR_GOES);
         assertThat(small).containsEntry("workers", "").containsEntry("neighbour", "").containsEntry("clear", "")
-                .containsEntry("contaminant", "coffee_tea").containsEntry("left out", "bay");
+                .containsEntry("contaminant", "blood").containsEntry("left out", "bay");
     }
 
     private static RowLaws without(String rule) {
