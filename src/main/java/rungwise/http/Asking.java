@@ -15,6 +15,7 @@ import rungwise.diagnosis.SpotReader;
 import rungwise.knowledge.load.Mappers;
 import rungwise.ladder.ChanceTable;
 import rungwise.question.BadQuestion;
+import rungwise.question.Named;
 import rungwise.question.Problem;
 import rungwise.question.QuestionReader;
 import tools.jackson.core.JacksonException;
@@ -55,7 +56,8 @@ final class Asking {
             JsonNode one = side(tree, "one");
             JsonNode other = side(tree, "other");
             return Comparison.of(under("/one", () -> answer(one, true, false)).answer(),
-                    under("/other", () -> answer(other, true, false)).answer(), Differences.between(one, other));
+                    under("/other", () -> answer(other, true, false)).answer(), Differences.between(
+                    Named.inIds(one, advisor.knowledge()), Named.inIds(other, advisor.knowledge())));
         });
     }
 
@@ -75,8 +77,7 @@ final class Asking {
         try {
             return ask.get();
         } catch (BadQuestion e) {
-            throw new BadQuestion(e.problems().stream().map(p -> new Problem(pointer + p.pointer(), p.wrong(),
-                    p.remedy())).toList());
+            throw new BadQuestion(e.problems().stream().map(p -> p.under(pointer)).toList());
         }
     }
 
@@ -102,8 +103,7 @@ final class Asking {
         try {
             return ask.get();
         } catch (BadQuestion e) {
-            List<Refusal.Entry> entries = e.problems().stream()
-                    .map(p -> new Refusal.Entry(p.pointer(), p.wrong(), p.remedy())).toList();
+            List<Refusal.Entry> entries = e.problems().stream().map(Refusal.Entry::of).toList();
             throw new Refused(Kind.WRONG_QUESTION, entries.size() == 1 ? "One thing in the question is wrong."
                     : entries.size() + " things in the question are wrong.", entries);
         }

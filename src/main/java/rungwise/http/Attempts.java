@@ -49,14 +49,13 @@ final class Attempts {
         Optional<SenderKey> key = key(ctx, tree);
         if (tree.has("id")) {
             throw new Refused(Kind.WRONG_ATTEMPT, "One thing in the attempt is wrong.", List.of(new Refusal.Entry("/id",
-                    "the log gives the id", "leave it out; an Idempotency-Key keeps a repeated request from counting twice")));
+                    "the log gives the id", "leave it out; an Idempotency-Key keeps a repeated request from counting twice", List.of())));
         }
         Kept kept;
         try {
             kept = log.add(reader.read(tree), key);
         } catch (BadAttempt e) {
-            List<Refusal.Entry> entries = e.problems().stream()
-                    .map(p -> new Refusal.Entry(p.pointer(), p.wrong(), p.remedy())).toList();
+            List<Refusal.Entry> entries = e.problems().stream().map(Refusal.Entry::of).toList();
             throw new Refused(Kind.WRONG_ATTEMPT, entries.size() == 1 ? "One thing in the attempt is wrong."
                     : entries.size() + " things in the attempt are wrong.", entries);
         } catch (KeyReused e) {

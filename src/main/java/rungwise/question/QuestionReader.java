@@ -12,6 +12,7 @@ import rungwise.knowledge.KnowledgeBase;
 import rungwise.knowledge.common.Near;
 import rungwise.knowledge.load.Mappers;
 import rungwise.knowledge.method.Gate;
+import rungwise.text.Texts;
 import tools.jackson.core.JacksonException;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.ObjectMapper;
@@ -46,7 +47,7 @@ public final class QuestionReader {
             throw new BadQuestion(empty);
         }
         List<Problem> problems = new ArrayList<>();
-        JsonNode inWords = new ClosedLists(base).read(tree, problems);
+        JsonNode inWords = new ClosedLists(base).read(new Named(base).read(tree, problems), problems);
         return new QuestionReader(base, problems).checked(bound(inWords, problems));
     }
 
@@ -141,8 +142,9 @@ public final class QuestionReader {
                 problems.add(new Problem("/age", "\"" + age + "\" is over a hundred years", "say how long ago it landed"));
             }
         } catch (DateTimeException | ArithmeticException e) {
-            problems.add(new Problem("/age", "\"" + age + "\" is not an ISO 8601 duration",
-                    "write P12D for twelve days, PT6H for six hours, or unknown"));
+            if (!told("/age")) {
+                problems.add(new Problem("/age", Texts.ENGLISH.say("age.unread", "said", age), Texts.ENGLISH.say("age.write")));
+            }
         }
     }
 
@@ -223,9 +225,14 @@ public final class QuestionReader {
         }
     }
 
+    /** Whether the words of a field were refused already. */
+    private boolean told(String pointer) {
+        return problems.stream().anyMatch(p -> p.pointer().equals(pointer) || p.pointer().startsWith(pointer + "/"));
+    }
+
     private void known(String pointer, List<String> ids, Collection<String> known, boolean inList) {
         for (int i = 0; i < ids.size(); i++) {
-            if (!known.contains(ids.get(i))) {
+            if (!known.contains(ids.get(i)) && !told(inList ? pointer + "/" + i : pointer)) {
                 problems.add(new Problem(inList ? pointer + "/" + i : pointer,
                         "\"" + ids.get(i) + "\" is not known", Near.to(ids.get(i), known)));
             }
