@@ -37,7 +37,8 @@ public final class Finder {
         Names names = vocabulary.of(sort);
         List<Called> exact = names.id(words).map(names::called).stream().toList();
         List<Called> wide = names.mayBe(words);
-        List<Called> partly = names.partly(words).stream().filter(t -> !exact.contains(t) && !wide.contains(t)).toList();
+        // what a wide word may mean is a list made by hand; anything that merely holds the word would blur it
+        List<Called> partly = wide.isEmpty() ? names.partly(words).stream().filter(t -> !exact.contains(t)).toList() : List.of();
         return Stream.of(exact.stream().map(t -> one(sort, t, How.CALLED)), wide.stream().map(t -> one(sort, t, How.MAY_BE)),
                 partly.stream().map(t -> one(sort, t, How.PARTLY))).flatMap(s -> s);
     }

@@ -34,6 +34,7 @@ class FindAndListTest {
     void a_word_too_wide_shows_how_to_tell() {
         assertThat(out("find", "alloy wheel")).contains("Surfaces, of which the word may mean several\n")
                 .contains("  wheel_diamond_cut  Diamond-cut wheel: Fine turned lines");
+        assertThat(out("find", "paint")).contains("single_stage_enamel").doesNotContain("ppf_tpu_gloss");
     }
 
     @Test
