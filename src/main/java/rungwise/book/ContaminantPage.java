@@ -24,7 +24,7 @@ final class ContaminantPage {
     }
 
     Page of(Contaminant one, List<Answer> ladders) {
-        Sheet sheet = new Sheet().say(one.what() + ".")
+        Sheet sheet = new Sheet().say(one.what() + ".").fact("Also called", String.join(", ", one.alsoCalled()))
                 .fact("Holds, fresh", bond(one.bond().fresh()));
         if (one.bond().changes()) {
             sheet.fact("Holds, hardened", bond(one.bond().hardened()));

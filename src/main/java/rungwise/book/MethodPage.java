@@ -24,7 +24,7 @@ final class MethodPage {
     }
 
     Page of(Method one) {
-        Sheet sheet = new Sheet().say(one.technique())
+        Sheet sheet = new Sheet().say(one.technique()).fact("Also called", String.join(", ", one.alsoCalled()))
                 .fact("For", Words.of(one.kind())).fact("Works by", links.to(Chapter.MECHANISM, one.mechanism().id()))
                 .fact("Family", base.families().containsKey(one.family()) ? base.families().get(one.family()).name()
                         : Words.of(one.family()))

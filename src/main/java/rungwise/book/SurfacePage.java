@@ -21,7 +21,8 @@ final class SurfacePage {
     }
 
     Page of(Surface one) {
-        Sheet sheet = new Sheet().say(one.description())
+        Sheet sheet = new Sheet().say(one.description()).fact("Also called", String.join(", ", one.alsoCalled()))
+                .fact("How to tell it", one.tell())
                 .fact("Made as", Words.of(one.kind()))
                 .fact("pH borne", one.acidity() + " (short, cool, rinsed contact)")
                 .fact("Warmest", Figures.text(one.maxC()) + " °C on the surface")

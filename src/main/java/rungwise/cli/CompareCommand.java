@@ -17,6 +17,7 @@ import rungwise.diagnosis.Identifier;
 import rungwise.diagnosis.SpotAnswer;
 import rungwise.knowledge.load.Mappers;
 import rungwise.ladder.ChanceTable;
+import rungwise.question.Named;
 import rungwise.question.QuestionReader;
 import rungwise.text.Texts;
 import tools.jackson.databind.JsonNode;
@@ -53,7 +54,8 @@ final class CompareCommand implements Callable<Integer> {
         Advisor advisor = main.ready();
         Advisor otherAdvisor = knowledge == null && rules == null ? advisor : main.open(knowledge, rules).orElseThrow();
         Comparison comparison = Comparison.of(answer(one, first, advisor), answer(other == null ? one : other, second,
-                otherAdvisor), Differences.between(first, second));
+                otherAdvisor), Differences.between(
+                Named.inIds(first, advisor.knowledge()), Named.inIds(second, otherAdvisor.knowledge())));
         PrintWriter out = spec.commandLine().getOut();
         if (json) {
             out.println(Mappers.json().writeValueAsString(comparison));

@@ -1,6 +1,7 @@
 package rungwise.cli;
 
 import java.io.PrintWriter;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
 import java.util.function.Supplier;
@@ -13,9 +14,10 @@ import rungwise.answer.Advisor;
 import rungwise.compare.WhatIf;
 import rungwise.diagnosis.Identifier;
 import rungwise.diagnosis.SpotAnswer;
-import rungwise.knowledge.common.Near;
 import rungwise.knowledge.load.Mappers;
 import rungwise.ladder.ChanceTable;
+import rungwise.question.Named;
+import rungwise.question.Problem;
 import rungwise.question.QuestionReader;
 import rungwise.shoplog.Shoplog;
 import rungwise.shoplog.Teacher;
@@ -56,8 +58,8 @@ final class LadderCommand implements Callable<Integer> {
         Supplier<Advisor> opening = main.opening();
         JsonNode tree = QuestionFile.read(file);
         Advisor advisor = opening.get();
-        if (why != null && !advisor.knowledge().methods().containsKey(why)) {
-            throw InputProblem.said("why-unknown", "method", why, "near", Near.to(why, advisor.knowledge().methods().keySet()));
+        if (why != null) {
+            why = method(advisor, why);
         }
         SpotAnswer answer = QuestionFile.asked(file, () -> SpotAnswer.to(advisor, new Identifier(advisor),
                 QuestionReader.read(WhatIf.without(tree), advisor.knowledge()), why != null, WhatIf.isAsked(tree), chances(advisor)));
@@ -82,6 +84,15 @@ final class LadderCommand implements Callable<Integer> {
         }
         out.flush();
         return 0;
+    }
+
+    private static String method(Advisor advisor, String word) {
+        List<Problem> problems = new ArrayList<>();
+        String method = new Named(advisor.knowledge()).method("--why", word, problems);
+        if (!problems.isEmpty()) {
+            throw new InputProblem(problems.get(0).toString());
+        }
+        return method;
     }
 
     private ChanceTable chances(Advisor advisor) {

@@ -7,7 +7,7 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import tools.jackson.databind.JsonNode;
 
-/** Which fields of two questions differ, as they were written. */
+/** Which fields of two questions differ, field by field. */
 public final class Differences {
     private Differences() {
     }

@@ -15,6 +15,7 @@ import rungwise.diagnosis.SpotReader;
 import rungwise.knowledge.load.Mappers;
 import rungwise.ladder.ChanceTable;
 import rungwise.question.BadQuestion;
+import rungwise.question.Named;
 import rungwise.question.Problem;
 import rungwise.question.QuestionReader;
 import rungwise.text.Texts;
@@ -56,7 +57,8 @@ final class Asking {
             JsonNode one = side(tree, "one");
             JsonNode other = side(tree, "other");
             return Comparison.of(under("/one", () -> answer(one, true, false)).answer(),
-                    under("/other", () -> answer(other, true, false)).answer(), Differences.between(one, other));
+                    under("/other", () -> answer(other, true, false)).answer(), Differences.between(
+                    Named.inIds(one, advisor.knowledge()), Named.inIds(other, advisor.knowledge())));
         });
     }
 
@@ -74,8 +76,7 @@ final class Asking {
         try {
             return ask.get();
         } catch (BadQuestion e) {
-            throw new BadQuestion(e.problems().stream().map(p -> new Problem(pointer + p.pointer(), p.wrong(),
-                    p.remedy())).toList());
+            throw new BadQuestion(e.problems().stream().map(p -> p.under(pointer)).toList());
         }
     }
 
@@ -101,8 +102,7 @@ final class Asking {
         try {
             return ask.get();
         } catch (BadQuestion e) {
-            List<Refusal.Entry> entries = e.problems().stream()
-                    .map(p -> new Refusal.Entry(p.pointer(), p.wrong(), p.remedy())).toList();
+            List<Refusal.Entry> entries = e.problems().stream().map(Refusal.Entry::of).toList();
             throw new Refused(Kind.WRONG_QUESTION, Texts.ENGLISH.say(entries.size() == 1 ? "refusal.one-thing-in-the-question"
                     : "refusal.things-in-the-question", "many", entries.size()), entries);
         }

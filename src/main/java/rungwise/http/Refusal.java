@@ -2,6 +2,8 @@ package rungwise.http;
 
 import com.fasterxml.jackson.annotation.JsonInclude;
 import java.util.List;
+import rungwise.question.Choice;
+import rungwise.question.Problem;
 
 /** A problem as RFC 9457 writes it. */
 @JsonInclude(JsonInclude.Include.NON_EMPTY)
@@ -12,8 +14,13 @@ record Refusal(String type, String title, int status, String detail, String inst
      * One thing that is wrong.
      *
      * @param pointer JSON Pointer into the body; the empty pointer is the whole body, so it is never left out
+     * @param choices what may have been meant, with how to tell them apart
      */
-    record Entry(@JsonInclude(JsonInclude.Include.ALWAYS) String pointer, String detail, String remedy) {
+    record Entry(@JsonInclude(JsonInclude.Include.ALWAYS) String pointer, String detail, String remedy,
+                 @JsonInclude(JsonInclude.Include.NON_EMPTY) List<Choice> choices) {
+        static Entry of(Problem problem) {
+            return new Entry(problem.pointer(), problem.wrong(), problem.remedy(), problem.choices());
+        }
     }
 
     static Refusal of(Kind kind, String detail, String instance) {

@@ -9,6 +9,15 @@ public final class Ages {
     private Ages() {
     }
 
+    static boolean isDuration(String text) {
+        try {
+            hours(text);
+            return true;
+        } catch (DateTimeException | ArithmeticException e) {
+            return false;
+        }
+    }
+
     /**
      * Hours.
      *

@@ -1,9 +1,9 @@
 package rungwise.question;
 
-import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
@@ -13,16 +13,12 @@ import rungwise.knowledge.common.Listed;
 import rungwise.knowledge.method.Gate;
 import rungwise.knowledge.words.QuestionWords;
 import tools.jackson.databind.JsonNode;
-import tools.jackson.databind.node.ArrayNode;
-import tools.jackson.databind.node.ObjectNode;
 
 /**
  * The fields of a question in which only certain words may stand. A word that means something to nobody is refused, so that
  * no fact falls silent; a word said another way is read as the word that it means.
  */
 public final class ClosedLists {
-    private static final String EACH = "*";
-
     private final KnowledgeBase base;
     private final Map<String, Field> byPointer = new TreeMap<>();
 
@@ -87,43 +83,17 @@ public final class ClosedLists {
     /** The same tree with each word as its id; what is no word is told as a problem. */
     JsonNode read(JsonNode tree, List<Problem> problems) {
         JsonNode copy = tree.deepCopy();
-        byPointer.forEach((pointer, field) -> at(copy, List.of(pointer.substring(1).split("/")), "", field, problems));
+        byPointer.forEach((pointer, field) -> Fields.reword(copy, pointer, (here, word) -> field.ids().contains(word)
+                ? Optional.empty() : read(here, word, field.words().get(), problems)));
         return copy;
     }
 
-    private void at(JsonNode node, List<String> path, String at, Field field, List<Problem> problems) {
-        String step = path.get(0);
-        List<String> rest = path.subList(1, path.size());
-        for (String name : names(node, step)) {
-            JsonNode child = node.isArray() ? node.get(Integer.parseInt(name)) : node.get(name);
-            String here = at + "/" + name;
-            if (!rest.isEmpty()) {
-                at(child, rest, here, field, problems);
-            } else if (child.isString() && !field.ids().contains(child.stringValue())) {
-                WordList list = field.words().get();
-                list.id(child.stringValue()).ifPresentOrElse(id -> put(node, name, id),
-                        () -> problems.add(problem(here, child.stringValue(), list)));
-            }
+    private Optional<String> read(String pointer, String word, WordList list, List<Problem> problems) {
+        Optional<String> id = list.id(word);
+        if (id.isEmpty()) {
+            problems.add(problem(pointer, word, list));
         }
-    }
-
-    private static List<String> names(JsonNode node, String step) {
-        if (step.equals(EACH)) {
-            List<String> all = new ArrayList<>();
-            for (int i = 0; node.isArray() && i < node.size(); i++) {
-                all.add("" + i);
-            }
-            return all;
-        }
-        return node.isObject() && node.has(step) ? List.of(step) : List.of();
-    }
-
-    private static void put(JsonNode node, String name, String id) {
-        if (node instanceof ArrayNode array) {
-            array.set(Integer.parseInt(name), array.stringNode(id));
-        } else {
-            ((ObjectNode) node).put(name, id);
-        }
+        return id;
     }
 
     private Problem problem(String pointer, String word, WordList list) {

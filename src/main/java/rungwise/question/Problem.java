@@ -1,5 +1,7 @@
 package rungwise.question;
 
+import java.util.List;
+import java.util.stream.Collectors;
 import rungwise.text.Texts;
 
 /**
@@ -8,13 +10,24 @@ import rungwise.text.Texts;
  * @param pointer JSON Pointer to the field
  * @param wrong   what is wrong
  * @param remedy  what to do
+ * @param choices what may have been meant, where telling them apart takes a look at the vehicle
  */
-public record Problem(String pointer, String wrong, String remedy) {
+public record Problem(String pointer, String wrong, String remedy, List<Choice> choices) {
     public Problem {
         // what stands here was sent by somebody and is shown on a terminal
         pointer = PlainText.shown(pointer);
         wrong = PlainText.shown(wrong);
         remedy = PlainText.shown(remedy);
+        choices = List.copyOf(choices);
+    }
+
+    public Problem(String pointer, String wrong, String remedy) {
+        this(pointer, wrong, remedy, List.of());
+    }
+
+    /** The same, of a question that is part of another thing. */
+    public Problem under(String outer) {
+        return new Problem(outer + pointer, wrong, remedy, choices);
     }
 
     /**
@@ -30,6 +43,6 @@ public record Problem(String pointer, String wrong, String remedy) {
     @Override
     public String toString() {
         return Texts.ENGLISH.say("wrong", "where", pointer.isEmpty() ? Texts.ENGLISH.say("place.everywhere") : pointer, "what", wrong,
-                "remedy", remedy);
+                "remedy", remedy) + choices.stream().map(c -> "\n  " + c.id() + ": " + c.tell()).collect(Collectors.joining());
     }
 }

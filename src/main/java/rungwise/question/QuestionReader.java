@@ -47,7 +47,7 @@ public final class QuestionReader {
             throw new BadQuestion(empty);
         }
         List<Problem> problems = new ArrayList<>();
-        JsonNode inWords = new ClosedLists(base).read(tree, problems);
+        JsonNode inWords = new ClosedLists(base).read(new Named(base).read(tree, problems), problems);
         return new QuestionReader(base, problems).checked(bound(inWords, problems));
     }
 
@@ -141,7 +141,9 @@ public final class QuestionReader {
                 problems.add(Problem.said("/age", "age-over-a-century", "age", age));
             }
         } catch (DateTimeException | ArithmeticException e) {
-            problems.add(Problem.said("/age", "no-duration", "age", age));
+            if (!told("/age")) {
+                problems.add(Problem.said("/age", "no-duration", "said", age));
+            }
         }
     }
 
@@ -227,9 +229,14 @@ public final class QuestionReader {
         }
     }
 
+    /** Whether the words of a field were refused already. */
+    private boolean told(String pointer) {
+        return problems.stream().anyMatch(p -> p.pointer().equals(pointer) || p.pointer().startsWith(pointer + "/"));
+    }
+
     private void known(String pointer, List<String> ids, Collection<String> known, boolean inList) {
         for (int i = 0; i < ids.size(); i++) {
-            if (!known.contains(ids.get(i))) {
+            if (!known.contains(ids.get(i)) && !told(inList ? pointer + "/" + i : pointer)) {
                 problems.add(Problem.said(inList ? pointer + "/" + i : pointer, "unknown", "word", ids.get(i), "near",
                         Near.to(ids.get(i), known)));
             }

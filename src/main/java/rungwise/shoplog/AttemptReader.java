@@ -20,6 +20,7 @@ import rungwise.knowledge.KnowledgeBase;
 import rungwise.knowledge.common.Near;
 import rungwise.knowledge.load.Mappers;
 import rungwise.question.BadQuestion;
+import rungwise.question.Named;
 import rungwise.question.Problem;
 import rungwise.question.Question;
 import rungwise.question.QuestionReader;
@@ -38,6 +39,7 @@ import tools.jackson.databind.node.ObjectNode;
 public final class AttemptReader {
     private static final ObjectMapper MAPPER = Mappers.json();
     private static final List<String> ASKED = List.of("contaminant", "age", "surface", "facts", "setting");
+    private static final List<String> METHODS = List.of("method", "advised");
     private static final Pattern NAME = Pattern.compile("[\\p{L}\\p{N}][\\p{L}\\p{N} ._/-]{0,63}");
     private static final Pattern ID = Pattern.compile("[0-9a-f]{8}(-[0-9a-f]{4}){3}-[0-9a-f]{12}");
     private static final Pattern REVISION = Pattern.compile("[0-9a-f]{12}");
@@ -48,6 +50,7 @@ public final class AttemptReader {
 
     private final KnowledgeBase base;
     private final InstantSource clock;
+    private final Named named;
 
     /**
      * A reader.
@@ -57,6 +60,7 @@ public final class AttemptReader {
     public AttemptReader(KnowledgeBase base, InstantSource clock) {
         this.base = base;
         this.clock = clock;
+        this.named = new Named(base);
     }
 
     /** What an attempt says beside what it shares with a question. */
@@ -104,6 +108,7 @@ public final class AttemptReader {
             Optional.ofNullable(other.remove(field)).ifPresent(value -> asked.set(field, value));
         }
         Optional<Question> question = question(asked, problems);
+        methods(other, problems);
         Optional<Rest> rest = rest(other, problems);
         if (!whole.has("contaminant")) {
             problems.add(Problem.said("/contaminant", "contaminant-missing"));
@@ -121,6 +126,15 @@ public final class AttemptReader {
         } catch (BadQuestion bad) {
             problems.addAll(bad.problems());
             return Optional.empty();
+        }
+    }
+
+    /** Methods may be said as the trade calls them. */
+    private void methods(ObjectNode other, List<Problem> problems) {
+        for (String field : METHODS) {
+            if (other.path(field).isString()) {
+                other.put(field, named.method("/" + field, other.path(field).stringValue(), problems));
+            }
         }
     }
 
@@ -155,8 +169,6 @@ public final class AttemptReader {
         if (rest.method().isEmpty()) {
             problems.add(Problem.said("/method", "method-missing"));
         }
-        rest.method().ifPresent(m -> known("/method", m, base.methods().keySet(), problems));
-        rest.advised().ifPresent(m -> known("/advised", m, base.methods().keySet(), problems));
         for (int i = 0; i < rest.notFollowedBecause().size(); i++) {
             known("/notFollowedBecause/" + i, rest.notFollowedBecause().get(i), base.notFollowed().keySet(), problems);
         }

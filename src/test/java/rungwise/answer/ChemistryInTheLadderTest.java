@@ -44,7 +44,7 @@ class ChemistryInTheLadderTest {
                 "cloth", null, false, "Dab.", new Dwell(1, 2, 0), 2, null, null, null, null, new Severity(2, 3, 0, 0), 5,
                 new Minutes(java.util.OptionalDouble.of(1), null), "L2", chances, Set.of(), false, null, List.of(),
                 List.of("neutral_rewash"), List.of(), List.of(), "w_gen", List.of(), List.of(), "", Basis.MEMORY,
-                List.of());
+                List.of(), List.of());
         return new Advisor(KNOWN.using("ulmo", Base.with(KNOWN.methods(), method.id(), method),
                 Base.with(KNOWN.agents(), agent.id(), agent), KNOWN.tools()), Base.advisor().rules());
     }

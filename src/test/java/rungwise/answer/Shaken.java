@@ -17,7 +17,7 @@ final class Shaken {
                 m.technique(), m.dwell(), m.tries(), m.window(), m.contactC(), m.pressureBar(), m.standOffCm(), m.severity(),
                 m.marringPercent(), minutes, m.level(), m.chances(), m.softens(), m.needsSoftener(), m.doneBy(),
                 m.stopSigns(), m.afterwards(), m.correction(), m.gates(), m.waste(), m.ppe(), m.risks(), m.note(),
-                m.basis(), m.sources());
+                m.basis(), m.sources(), m.alsoCalled());
     }
 
     private static OptionalDouble times(OptionalDouble value, double by) {

@@ -40,6 +40,7 @@ class HouseTest {
             List.of("rules.said"),
             List.of("rules.use"),
             List.of("rules.fact"),
+            List.of("names"),
             List.of("knowledge.overlay"),
             List.of("knowledge.load"),
             List.of("knowledge.check"),

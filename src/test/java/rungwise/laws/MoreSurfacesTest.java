@@ -127,7 +127,7 @@ class MoreSurfacesTest {
     private static Surface with(Surface s, Range acidity) {
         return new Surface(s.id(), s.name(), s.description(), s.kind(), acidity, s.solvents(), s.maxC(), s.mechanical(), s.hardness(),
                 s.maxPressureBar(), s.traits(), s.film(), s.never(), s.cautions(), s.polymers(), s.wayOut(), s.basis(), s.sources(),
-                s.kinds());
+                s.kinds(), s.alsoCalled(), s.tell());
     }
 
     private static Surface surface(String id) {

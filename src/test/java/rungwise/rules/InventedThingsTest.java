@@ -55,7 +55,7 @@ class InventedThingsTest {
                 new Dwell(1, 2, 0), 2, null, null, null, null, severity, 5, new Minutes(null, null), "L2",
                 Map.of("bituminous", new Chances(Chance.VL, Chance.L)), Set.of(), false, null, List.of(),
                 List.of("neutral_rewash"), List.of(), List.of(), "w_gen", List.of(), List.of(), "", Basis.MEMORY,
-                List.of());
+                List.of(), List.of());
     }
 
     private static Answer on(String surface) {

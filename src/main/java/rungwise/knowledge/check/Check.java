@@ -12,7 +12,8 @@ public interface Check {
             new OverrideCheck(), new RinseCheck(), new WindowCheck(), new DwellCheck(),
             new PercentCheck(), new HoursCheck(), new AgeOrderCheck(), new MechanicalCheck(), new ExposureCheck(),
             new GloveCheck(), new RespiratorCheck(), new CompositionCheck(),
-            new SubstanceCheck(), new RoleCheck(), new MechanismCheck(), new SharesCheck(), new WayCheck());
+            new SubstanceCheck(), new RoleCheck(), new MechanismCheck(), new SharesCheck(), new WayCheck(),
+            new AlsoCalledCheck());
 
     List<Fault> faults(Draft draft);
 

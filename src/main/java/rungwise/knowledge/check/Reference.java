@@ -76,6 +76,9 @@ record Reference(Kind from, String path, Kind to) {
                     new Reference(Kind.FINISH_PROTECTION, "treatAs", Kind.SURFACE),
                     new Reference(Kind.EVERYDAY_PRODUCT, "family", Kind.FAMILY),
                     new Reference(Kind.SENSITISER, "families/*", Kind.FAMILY),
+                    new Reference(Kind.WIDE_DEPOSIT, "mayBe/*", Kind.CONTAMINANT),
+                    new Reference(Kind.WIDE_SURFACE, "mayBe/*", Kind.SURFACE),
+                    new Reference(Kind.WIDE_METHOD, "mayBe/*", Kind.METHOD),
                     new Reference(Kind.CHECK, "method", Kind.METHOD),
                     new Reference(Kind.FREQUENCY, "contaminants/*", Kind.CONTAMINANT)),
             Kind.all().map(kind -> new Reference(kind, "sources/*", Kind.SOURCE))).toList();

@@ -34,12 +34,13 @@ import rungwise.knowledge.surface.Surface;
  * @param usualSurfaces surface ids where it is usually met
  * @param overrides   chances that differ from those of its bond class
  * @param makeup      its components with all that is known of them
+ * @param alsoCalled  other ways to say it; a question may use any of them
  */
 public record Contaminant(String id, String name, String what, Bond bond, MadeOf.Lying form, Optional<MadeOf> madeOf, Hours hardens, Hours marks, List<String> correction, String ageing,
                           Set<Nature> nature, Set<String> hazards, List<String> ppe, Optional<String> holds,
                           Optional<Emergency> emergency, Optional<String> refersTo, Optional<String> dissolvesLike, Recognition recognise,
                           List<String> usualSurfaces, List<Override> overrides, Basis basis, List<String> sources,
-                          @JsonIgnore Optional<Makeup> makeup) {
+                          @JsonIgnore Optional<Makeup> makeup, List<String> alsoCalled) {
     public Contaminant {
         form = form == null ? MadeOf.Lying.UNTOLD : form;
         madeOf = madeOf == null ? Optional.empty() : madeOf;
@@ -57,6 +58,7 @@ public record Contaminant(String id, String name, String what, Bond bond, MadeOf
         usualSurfaces = usualSurfaces == null ? List.of() : List.copyOf(usualSurfaces);
         overrides = overrides == null ? List.of() : List.copyOf(overrides);
         sources = sources == null ? List.of() : List.copyOf(sources);
+        alsoCalled = alsoCalled == null ? List.of() : List.copyOf(alsoCalled);
     }
 
     /** Bond class ids. */
@@ -135,7 +137,7 @@ public record Contaminant(String id, String name, String what, Bond bond, MadeOf
 
     private Contaminant madeUp(Makeup known) {
         return new Contaminant(id, name, what, bond, form, madeOf, hardens, marks, correction, ageing, nature, hazards, ppe, holds, emergency,
-                refersTo, dissolvesLike, recognise, usualSurfaces, overrides, basis, sources, Optional.of(known));
+                refersTo, dissolvesLike, recognise, usualSurfaces, overrides, basis, sources, Optional.of(known), alsoCalled);
     }
 
     /** The same with more overrides. */
@@ -143,7 +145,7 @@ public record Contaminant(String id, String name, String what, Bond bond, MadeOf
         List<Override> all = new ArrayList<>(overrides);
         all.addAll(more);
         return new Contaminant(id, name, what, bond, form, madeOf, hardens, marks, correction, ageing, nature, hazards, ppe, holds, emergency,
-                refersTo, dissolvesLike, recognise, usualSurfaces, all, basis, sources, makeup);
+                refersTo, dissolvesLike, recognise, usualSurfaces, all, basis, sources, makeup, alsoCalled);
     }
 
     public boolean is(Nature one) {

@@ -51,6 +51,10 @@ import rungwise.knowledge.words.ListWord;
 import rungwise.knowledge.words.PriorDamage;
 import rungwise.knowledge.words.QuestionWords;
 import rungwise.knowledge.words.Sensitiser;
+import rungwise.knowledge.words.SpokenWords;
+import rungwise.knowledge.words.Spelling;
+import rungwise.knowledge.words.TimeWord;
+import rungwise.knowledge.words.WideWord;
 
 /**
  * Everything that was read, before it is known to be free of faults.
@@ -134,12 +138,18 @@ public record Draft(List<Entry> entries, Optional<Set<String>> usedElsewhere, Se
                 List.copyOf(items(Kind.WAIVER, Waiver.class).values()), questionWords(), matter());
     }
 
+    private SpokenWords spokenWords() {
+        return new SpokenWords(items(Kind.SPELLING, Spelling.class), items(Kind.TIME_WORD, TimeWord.class),
+                items(Kind.WIDE_DEPOSIT, WideWord.class), items(Kind.WIDE_SURFACE, WideWord.class),
+                items(Kind.WIDE_METHOD, WideWord.class));
+    }
+
     private QuestionWords questionWords() {
         return new QuestionWords(items(Kind.DONE, ListWord.class), items(Kind.PLACE, Place.class),
                 items(Kind.PRIOR_DAMAGE, PriorDamage.class), items(Kind.FINISH_PROTECTION, FinishProtection.class),
                 items(Kind.SOILING, ListWord.class), items(Kind.COLOUR, ListWord.class),
                 items(Kind.SUN, ListWord.class), items(Kind.OUTCOME, ListWord.class),
                 items(Kind.STOP_SIGN, ListWord.class), items(Kind.EVERYDAY_PRODUCT, EverydayProduct.class),
-                items(Kind.SENSITISER, Sensitiser.class));
+                items(Kind.SENSITISER, Sensitiser.class), spokenWords());
     }
 }

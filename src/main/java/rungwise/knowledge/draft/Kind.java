@@ -38,6 +38,9 @@ import rungwise.knowledge.words.FinishProtection;
 import rungwise.knowledge.words.ListWord;
 import rungwise.knowledge.words.PriorDamage;
 import rungwise.knowledge.words.Sensitiser;
+import rungwise.knowledge.words.Spelling;
+import rungwise.knowledge.words.TimeWord;
+import rungwise.knowledge.words.WideWord;
 
 /** The kinds of entry, where their files lie and which schema and record they must fit. */
 public enum Kind {
@@ -84,6 +87,11 @@ public enum Kind {
     STOP_SIGN("words/stop-signs.yaml", "list-word", ListWord.class),
     EVERYDAY_PRODUCT("words/everyday-products.yaml", "everyday-product", EverydayProduct.class),
     SENSITISER("words/sensitisers.yaml", "sensitiser", Sensitiser.class),
+    WIDE_DEPOSIT("words/wide-deposits.yaml", "wide-word", WideWord.class),
+    WIDE_SURFACE("words/wide-surfaces.yaml", "wide-word", WideWord.class),
+    WIDE_METHOD("words/wide-methods.yaml", "wide-word", WideWord.class),
+    SPELLING("words/spellings.yaml", "spelling", Spelling.class),
+    TIME_WORD("words/time-words.yaml", "time-word", TimeWord.class),
     WAIVER("waivers.yaml", "waiver", Waiver.class),
     MECHANISM("mechanisms.yaml", "mechanism", MechanismWord.class),
     DECISION("decisions.yaml", "decision", Decision.class),

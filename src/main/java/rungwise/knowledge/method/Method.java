@@ -34,6 +34,7 @@ import rungwise.knowledge.surface.SurfaceKind;
  * @param afterwards     method ids that must follow at once
  * @param correction     method ids that put its own marks right
  * @param gates          gate ids it always carries
+ * @param alsoCalled     other ways to say it; a question may use any of them
  */
 public record Method(String id, String name, MethodKind kind, String family, Mechanism mechanism, Optional<String> role,
                      List<String> works, List<String> worksLess, String agent,
@@ -43,7 +44,7 @@ public record Method(String id, String name, MethodKind kind, String family, Mec
                      Map<String, Chances> chances, Set<String> softens, boolean needsSoftener, Optional<String> doneBy,
                      List<String> stopSigns, List<String> afterwards, List<String> correction, List<String> gates,
                      String waste, List<String> ppe, List<String> risks, @JsonProperty(access = JsonProperty.Access.WRITE_ONLY) String note, Basis basis,
-                     List<String> sources) {
+                     List<String> sources, List<String> alsoCalled) {
     /** Stands for every method where a rule speaks of all of them. */
     public static final String EVERY = "*";
 
@@ -70,6 +71,7 @@ public record Method(String id, String name, MethodKind kind, String family, Mec
         risks = risks == null ? List.of() : List.copyOf(risks);
         note = note == null ? "" : note;
         sources = sources == null ? List.of() : List.copyOf(sources);
+        alsoCalled = alsoCalled == null ? List.of() : List.copyOf(alsoCalled);
     }
 
     public Chances chancesFor(String bondClass) {

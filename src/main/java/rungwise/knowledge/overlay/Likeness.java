@@ -117,7 +117,7 @@ record Likeness(Method closest, Method nearest, Method technique, KnowledgeBase 
                 union(union(nearest.gates(), technique.gates()), List.of("test_spot")), nearest.waste(),
                 union(nearest.ppe(), technique.ppe()), union(nearest.risks(), technique.risks()),
                 "A product of the shop, taken for " + nearest.id() + ".", Basis.COMMON_PRACTICE,
-                union(nearest.sources(), agent.sources()));
+                union(nearest.sources(), agent.sources()), List.of());
     }
 
     /**

@@ -86,7 +86,7 @@ final class Narrowing {
                 by.window().or(m::window), m.contactC(), m.pressureBar(), m.standOffCm(), m.severity(),
                 m.marringPercent(), m.minutes(), m.level(), m.chances(), m.softens(), m.needsSoftener(), m.doneBy(),
                 m.stopSigns(), m.afterwards(), m.correction(), List.copyOf(gates), m.waste(), m.ppe(), m.risks(),
-                m.note(), m.basis(), m.sources());
+                m.note(), m.basis(), m.sources(), m.alsoCalled());
     }
 
     private Surface surface(String file, Surface s, OverlayFile.Tightening by, List<Fault> faults) {
@@ -110,6 +110,6 @@ final class Narrowing {
         return new Surface(s.id(), s.name(), s.description(), s.kind(), by.acidity().orElse(s.acidity()), limits,
                 Math.min(s.maxC(), by.maxC().orElse(s.maxC())), s.mechanical(), s.hardness(), s.maxPressureBar(),
                 s.traits(), s.film(), s.never(), s.cautions(), s.polymers(), s.wayOut(), s.basis(), s.sources(),
-                s.kinds());
+                s.kinds(), s.alsoCalled(), s.tell());
     }
 }

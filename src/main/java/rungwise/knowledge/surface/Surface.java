@@ -26,12 +26,14 @@ import rungwise.knowledge.common.Sorted;
  * @param polymers       what it is made of, as solvents see it; several count together
  * @param wayOut         method id of who takes over when the ladder ends
  * @param kinds          every kind that it may be; more than one where that is not known, or surfaces are treated as one
+ * @param alsoCalled     other ways to say it; a question may use any of them
+ * @param tell           how to tell it from what it is taken for; empty where nobody confuses it
  */
 public record Surface(String id, String name, String description, SurfaceKind kind, Range acidity,
                       Map<SolventColumn, Limit> solvents, double maxC, Mechanical mechanical, int hardness,
                       double maxPressureBar, Set<Trait> traits, String film, List<String> never,
                       List<String> cautions, List<Polymer> polymers, String wayOut, Basis basis, List<String> sources,
-                      Set<SurfaceKind> kinds) {
+                      Set<SurfaceKind> kinds, List<String> alsoCalled, String tell) {
     /** Where two windows do not meet nothing fits but what is never used on a vehicle. */
     private static final Range NO_PH = new Range(0, 0);
 
@@ -44,6 +46,8 @@ public record Surface(String id, String name, String description, SurfaceKind ki
         cautions = cautions == null ? List.of() : List.copyOf(cautions);
         polymers = polymers == null ? List.of() : List.copyOf(polymers);
         sources = sources == null ? List.of() : List.copyOf(sources);
+        alsoCalled = alsoCalled == null ? List.of() : List.copyOf(alsoCalled);
+        tell = tell == null ? "" : tell;
     }
 
     /** What can be refined loses film to whatever refines it. */
@@ -107,7 +111,7 @@ public record Surface(String id, String name, String description, SurfaceKind ki
                 Math.min(hardness, other.hardness), Math.min(maxPressureBar, other.maxPressureBar), all, film,
                 union(never, other.never), union(cautions, other.cautions),
                 union(polymers, other.polymers), wayOut, basis,
-                union(sources, other.sources), allKinds);
+                union(sources, other.sources), allKinds, alsoCalled, tell);
     }
 
     /** The same surface where it is on the vehicle: a place only adds weaknesses. */
@@ -121,7 +125,7 @@ public record Surface(String id, String name, String description, SurfaceKind ki
         all.addAll(traits);
         String added = more.stream().map(t -> "+" + t.name().toLowerCase(Locale.ROOT)).collect(Collectors.joining());
         return new Surface(id + added, name + " (" + place.name() + ")", description, kind, acidity, solvents, maxC, mechanical, hardness,
-                maxPressureBar, all, film, never, cautions, polymers, wayOut, basis, sources, kinds);
+                maxPressureBar, all, film, never, cautions, polymers, wayOut, basis, sources, kinds, alsoCalled, tell);
     }
 
     private static <T> List<T> union(List<T> one, List<T> two) {

@@ -1,0 +1,65 @@
+package rungwise.cli;
+
+import java.io.PrintWriter;
+import java.util.List;
+import java.util.concurrent.Callable;
+import java.util.stream.Collectors;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.ParentCommand;
+import rungwise.knowledge.load.Mappers;
+import rungwise.names.Finder;
+import rungwise.names.Found;
+import rungwise.names.Found.How;
+import rungwise.names.Found.One;
+import rungwise.question.PlainText;
+import rungwise.text.Texts;
+
+/** Looks up what something is called here. */
+@Command(name = "find", mixinStandardHelpOptions = true,
+        description = "Look words up in deposits, surfaces, methods and signs: by id, by name, by what else they are called.")
+final class FindCommand implements Callable<Integer> {
+    private static final Texts TEXTS = Texts.ENGLISH;
+
+    @ParentCommand
+    private Main main;
+
+    @Parameters(paramLabel = "WORD", arity = "1..*", description = "what you call it, in one word or several")
+    private List<String> words;
+
+    @Option(names = "--json", description = "print it as JSON")
+    private boolean json;
+
+    @CommandLine.Spec
+    private CommandLine.Model.CommandSpec spec;
+
+    @Override
+    public Integer call() {
+        PrintWriter out = spec.commandLine().getOut();
+        Found found = new Finder(main.ready().knowledge()).find(String.join(" ", words));
+        if (json) {
+            out.println(Mappers.json().writeValueAsString(found));
+        } else {
+            print(found, out);
+        }
+        out.flush();
+        return 0;
+    }
+
+    private static void print(Found found, PrintWriter out) {
+        if (found.found().isEmpty()) {
+            out.println(TEXTS.say("find.none", "asked", PlainText.shown(found.asked())));
+        } else if (found.found().get(0).how().equals(How.NEAR.id())) {
+            out.println(TEXTS.say("find.near", "asked", PlainText.shown(found.asked())));
+        }
+        found.found().stream().collect(Collectors.groupingBy(One::sort, java.util.LinkedHashMap::new, Collectors.toList()))
+                .forEach((sort, things) -> {
+                    boolean wide = things.stream().anyMatch(t -> t.how().equals(How.MAY_BE.id()));
+                    out.println(TEXTS.say("find.sort." + sort) + (wide ? TEXTS.say("find.wide") : ""));
+                    things.forEach(t -> out.println("  " + t.id() + "  " + t.name()
+                            + (t.how().equals(How.MAY_BE.id()) && !t.tell().isEmpty() ? ": " + t.tell() : "")));
+                });
+    }
+}

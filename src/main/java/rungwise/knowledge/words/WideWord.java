@@ -1,0 +1,21 @@
+package rungwise.knowledge.words;
+
+import java.util.List;
+import java.util.stream.Stream;
+
+/**
+ * A word that may mean several entries of one kind: it is asked back with them, as a guess could do damage.
+ *
+ * @param mayBe ids of what it may mean
+ */
+public record WideWord(String id, List<String> alsoCalled, List<String> mayBe) {
+    public WideWord {
+        alsoCalled = alsoCalled == null ? List.of() : List.copyOf(alsoCalled);
+        mayBe = List.copyOf(mayBe);
+    }
+
+    /** Every way to say it. */
+    public Stream<String> said() {
+        return Stream.concat(Stream.of(id), alsoCalled.stream());
+    }
+}

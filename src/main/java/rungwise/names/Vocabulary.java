@@ -1,0 +1,79 @@
+package rungwise.names;
+
+import java.util.List;
+import rungwise.knowledge.KnowledgeBase;
+import rungwise.knowledge.method.Method;
+import rungwise.knowledge.surface.Surface;
+import rungwise.knowledge.words.Spoken;
+import rungwise.knowledge.words.SpokenWords;
+
+/** What everything in a base is called. */
+public final class Vocabulary {
+    private final KnowledgeBase base;
+    private final SpokenWords words;
+    private final Spoken spoken;
+
+    public Vocabulary(KnowledgeBase base) {
+        this.base = base;
+        this.words = base.questionWords().spoken();
+        this.spoken = words.spoken();
+    }
+
+    public Names of(Sort sort) {
+        return switch (sort) {
+            case DEPOSITS -> deposits();
+            case SURFACES -> surfaces();
+            case METHODS -> methods();
+            case SIGNS -> signs();
+        };
+    }
+
+    public Names deposits() {
+        return new Names(spoken, base.contaminants().values().stream().map(c -> new Called(c.id(), c.name(), c.alsoCalled(), "",
+                c.what() + " " + c.recognise().look())).toList(), words.wideDeposits().values());
+    }
+
+    public Names surfaces() {
+        return new Names(spoken, base.surfaces().values().stream().map(Vocabulary::called).toList(), words.wideSurfaces().values());
+    }
+
+    private static Called called(Surface s) {
+        return new Called(s.id(), s.name(), s.alsoCalled(), s.tell().isEmpty() ? s.description() + "." : s.tell(), s.description());
+    }
+
+    public Names methods() {
+        return new Names(spoken, base.methods().values().stream().map(Vocabulary::called).toList(), words.wideMethods().values());
+    }
+
+    private static Called called(Method m) {
+        return new Called(m.id(), m.name(), m.alsoCalled(), "", m.technique());
+    }
+
+    public Names agents() {
+        return new Names(spoken, base.agents().values().stream().map(a -> new Called(a.id(), a.name(), List.of(), "", "")).toList(),
+                List.of());
+    }
+
+    /** What stands on a shelf is an agent or a tool before it is a method. */
+    public Names shelf() {
+        Names tools = new Names(spoken, base.tools().values().stream().map(t -> new Called(t.id(), t.name(), List.of(), "", ""))
+                .toList(), List.of());
+        return agents().and(tools).and(methods());
+    }
+
+    /** Methods, and gates by their id. */
+    public Names consent() {
+        return methods().and(new Names(spoken, base.gates().keySet().stream().map(g -> new Called(g, g, List.of(), "", "")).toList(),
+                List.of()));
+    }
+
+    /** A sign is called by what it says. */
+    public Names signs() {
+        return new Names(spoken, base.observations().values().stream().map(o -> new Called(o.id(), o.says(), List.of(), "", ""))
+                .toList(), List.of());
+    }
+
+    public PlainAges ages() {
+        return new PlainAges(spoken, words.times().values());
+    }
+}

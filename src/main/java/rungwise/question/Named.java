@@ -1,0 +1,112 @@
+package rungwise.question;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import rungwise.knowledge.KnowledgeBase;
+import rungwise.names.Called;
+import rungwise.names.Names;
+import rungwise.names.PlainAges;
+import rungwise.names.Vocabulary;
+import rungwise.text.Texts;
+import tools.jackson.databind.JsonNode;
+
+/**
+ * The fields of a question that name entries or say an age: whatever the trade calls an entry is read as its id, and a plain
+ * age as a duration, so that all that follows sees only these. What is unknown or too wide is refused and never guessed.
+ */
+public final class Named {
+    private static final Texts TEXTS = Texts.ENGLISH;
+
+    private final KnowledgeBase base;
+    private final Vocabulary vocabulary;
+    private final Map<String, Field> byPointer = new LinkedHashMap<>();
+
+    /** Ids that need no reading, and what else may stand there. */
+    private record Field(Set<String> ids, Function<Vocabulary, Names> names) {
+    }
+
+    public Named(KnowledgeBase base) {
+        this.base = base;
+        this.vocabulary = new Vocabulary(base);
+        Field surfaces = new Field(base.surfaces().keySet(), Vocabulary::surfaces);
+        Field methods = new Field(base.methods().keySet(), Vocabulary::methods);
+        Field agreed = new Field(base.gates().keySet(), Vocabulary::consent);
+        byPointer.put("/contaminant", new Field(base.contaminants().keySet(), Vocabulary::deposits));
+        byPointer.put("/surface", surfaces);
+        byPointer.put("/surface/*", surfaces);
+        byPointer.put("/neighbours/*", surfaces);
+        byPointer.put("/shelf/*", new Field(base.agents().keySet(), Vocabulary::shelf));
+        byPointer.put("/wanted/*", methods);
+        byPointer.put("/passedTests/*", methods);
+        byPointer.put("/tried/*/method", methods);
+        byPointer.put("/tried/*/substance", new Field(base.agents().keySet(), Vocabulary::agents));
+        byPointer.put("/consent/granted/*", agreed);
+        byPointer.put("/consent/refused/*", agreed);
+    }
+
+    /** The same tree in ids; what cannot be read is told as a problem. */
+    JsonNode read(JsonNode tree, List<Problem> problems) {
+        JsonNode copy = tree.deepCopy();
+        byPointer.forEach((pointer, field) -> Fields.reword(copy, pointer, (here, word) -> word.equals(Question.UNKNOWN)
+                || field.ids().contains(word) ? Optional.empty() : read(here, word, field, problems)));
+        Fields.reword(copy, "/age", (here, said) -> age(here, said, problems));
+        return copy;
+    }
+
+    /** The id of a method that is named outside of a question. */
+    public String method(String pointer, String word, List<Problem> problems) {
+        return base.methods().containsKey(word) ? word
+                : read(pointer, word, byPointer.get("/wanted/*"), problems).orElse(word);
+    }
+
+    private Optional<String> read(String pointer, String word, Field field, List<Problem> problems) {
+        Names names = field.names().apply(vocabulary);
+        Optional<String> id = names.id(word);
+        if (id.isEmpty()) {
+            problems.add(problem(pointer, word, names));
+        }
+        return id;
+    }
+
+    private static Problem problem(String pointer, String word, Names names) {
+        List<Called> wide = names.mayBe(word);
+        if (!wide.isEmpty()) {
+            return new Problem(pointer, TEXTS.say("word.wide", "word", word), TEXTS.say("word.say-which", "near", shown(wide)),
+                    choices(wide));
+        }
+        List<Called> near = names.nearest(word);
+        return new Problem(pointer, TEXTS.say("word.unknown", "word", word), near.isEmpty() ? TEXTS.say("word.nothing-near")
+                : TEXTS.say("word.nearest", "near", shown(near)), choices(near));
+    }
+
+    private static String shown(List<Called> things) {
+        return things.stream().map(Called::shown).collect(Collectors.joining(", "));
+    }
+
+    private static List<Choice> choices(List<Called> things) {
+        return things.stream().filter(t -> !t.tell().isEmpty()).map(t -> new Choice(t.id(), t.name(), t.tell())).toList();
+    }
+
+    private Optional<String> age(String pointer, String said, List<Problem> problems) {
+        if (said.equals(Question.UNKNOWN) || Ages.isDuration(said)) {
+            return Optional.empty();
+        }
+        PlainAges ages = vocabulary.ages();
+        Optional<String> iso = ages.iso(said);
+        if (iso.isEmpty()) {
+            problems.add(Problem.said(pointer, "no-duration", "said", said));
+        }
+        return iso;
+    }
+
+    /** A tree whose words are all known, in ids; a word that nobody knows stays as it is. */
+    public static JsonNode inIds(JsonNode tree, KnowledgeBase base) {
+        return new ClosedLists(base).read(new Named(base).read(tree, new ArrayList<>()), new ArrayList<>());
+    }
+}
