@@ -71,8 +71,8 @@ class WhatIfTest {
         List<WhatIf.Change> changes = changes(RESIN.formatted("clay_medium"));
         assertThat(changes).anySatisfy(c -> {
             assertThat(c.fact()).isEqualTo("shelf");
-            assertThat(c.value()).isEqualTo("plus citrus_degreaser");
-            assertThat(c.next().method()).contains("citrus_degreaser");
+            assertThat(c.value()).isEqualTo("plus alc_50");
+            assertThat(c.next().method()).contains("alc_50");
         });
         assertThat(changes).anySatisfy(c -> assertThat(c.value()).isEqualTo("everything known"));
     }
