@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import rungwise.knowledge.KnowledgeBase;
+import rungwise.knowledge.common.Figures;
 import rungwise.knowledge.common.Sentence;
 import rungwise.knowledge.method.Gate;
 import rungwise.knowledge.method.Method;
@@ -86,7 +87,7 @@ final class NextWriter {
     }
 
     private double minutes(String step) {
-        return Optional.ofNullable(base.methods().get(step)).map(rungs::minutes).orElse(0.0);
+        return Figures.thousandths(Optional.ofNullable(base.methods().get(step)).map(rungs::minutes).orElse(0.0));
     }
 
     /** What nobody told yet and could change the step, in one line. */

@@ -20,6 +20,7 @@ import rungwise.rules.said.Marring;
 import rungwise.rules.said.MightBe;
 import rungwise.rules.said.Moved;
 import rungwise.rules.said.Narrow;
+import rungwise.rules.said.Needless;
 import rungwise.rules.said.NeighbourNote;
 import rungwise.rules.said.Next;
 import rungwise.rules.said.Protect;
@@ -103,6 +104,9 @@ final class Said {
         }
         if (one instanceof Replaces r) {
             return "replaces " + r.one() + " " + r.other() + " " + r.like();
+        }
+        if (one instanceof Needless n) {
+            return "needless " + n.method() + " " + n.instead();
         }
         if (one instanceof Spared s) {
             return "spared " + s.method();

@@ -31,7 +31,7 @@ public record ChemistryDoubt(String contaminant, String method, Chance stated, C
         return doubts;
     }
 
-    private static boolean isStated(Contaminant contaminant, Method method) {
+    static boolean isStated(Contaminant contaminant, Method method) {
         if (contaminant.makeup().isPresent() && method.role().isPresent()) {
             return contaminant.makeup().get().whereReached(method).isPresent();
         }

@@ -24,7 +24,8 @@ import rungwise.text.Texts;
  * contradicts the chemistry counts as neither and is listed; what is said stands all the same.
  *
  * @param pairs         contaminants times solvent methods
- * @param chances       of these, those for which there is a sphere for fresh and hardened, and a composition
+ * @param chances       of these, those for which there is a sphere for fresh and hardened, a composition, and a chance that was stated or
+ *                      computed; what a deposit's components are never thought of for says nothing of chemistry
  * @param computed      of these, computed as nobody had stated one
  * @param confirmed     of these, stated and within one grade of what is computed, for fresh and for hardened
  * @param contradicted  of these, stated and further off
@@ -55,7 +56,8 @@ public record ChemistryShare(int pairs, int chances, int computed, int confirmed
                 pairs++;
                 var young = ComputedChances.estimate(contaminant, contaminant.bond().fresh(), method, known);
                 var old = ComputedChances.estimate(contaminant, contaminant.bond().hardened(), method, known);
-                if (young.isEmpty() || old.isEmpty()) {
+                if (young.isEmpty() || old.isEmpty() || !ChemistryDoubt.isStated(contaminant, method)
+                        && !completed.isComputed(contaminant.id(), method.id())) {
                     continue;
                 }
                 chances++;

@@ -68,11 +68,12 @@ class WhatIfTest {
 
     @Test
     void a_bare_shelf_is_told_the_single_thing_that_it_lacks() {
-        List<WhatIf.Change> changes = changes(RESIN.formatted("clay_medium"));
+        // resin gives way a little to a wet cloth, which is always at hand; tar does not
+        List<WhatIf.Change> changes = changes(RESIN.formatted("clay_medium").replace("sap_conifer", "tar_spot"));
         assertThat(changes).anySatisfy(c -> {
             assertThat(c.fact()).isEqualTo("shelf");
-            assertThat(c.value()).isEqualTo("plus alc_50");
-            assertThat(c.next().method()).contains("alc_50");
+            assertThat(c.value()).isEqualTo("plus aliph_tar");
+            assertThat(c.next().method()).contains("aliph_tar");
         });
         assertThat(changes).anySatisfy(c -> assertThat(c.value()).isEqualTo("everything known"));
     }

@@ -30,13 +30,17 @@ class CompletenessTest {
     private static final KnowledgeBase KNOWN = Base.advisor().knowledge();
     static final List<String> REMOVERS = KNOWN.methods().values().stream().filter(m -> m.kind() == MethodKind.REMOVE)
             .map(Method::id).toList();
-    /** One of each way to hold, on what it is met on: paint, glass, wheel, rubber, cloth, leather, hard parts, metal, a lens. */
+    /**
+     * One of each way to hold, on what it is met on: paint, glass, wheel, rubber, cloth, leather, hard parts, metal, a lens; and
+     * one that has a slow method beside its ladder.
+     */
     private static final List<Question> SPOTS = List.of(
             spot("tar_spot", "clear_2k_sound", "P12D", ""), spot("fallout_iron", "clear_2k_sound", "P90D", ""),
             spot("sap_conifer", "clear_2k_soft", "P5D", ""), spot("water_spot_mineral", "glass_laminated_screen", "P30D", ""),
             spot("brake_dust", "wheel_painted_clear", "P60D", ""), spot("moss", "rubber_epdm_seal", "P300D", ""),
             spot("coffee_tea", "int_fabric_woven", "P2D", ""), spot("ink_ballpoint", "leather_coated", "P2D", ""),
             spot("grease_food", "hard_plastic_int", "P2D", ""), spot("exhaust_soot", "stainless", "P30D", ""),
+            spot("road_paint_waterborne", "clear_2k_sound", "P2D", ""),
             spot("lens_yellowing", "pc_lens_worn", "P400D", ""), spot("swirl_marring", "clear_2k_hard", "P30D",
                     "facts: {totalFilmMicrons: {min: 120, max: 130}, clearMicrons: 44}, consent: {granted: [consent, supervision]}"));
     private static final Map<Placed.Place, Integer> SEEN = new EnumMap<>(Placed.Place.class);

@@ -73,7 +73,7 @@ class OverlayTest {
                         + answer.passedOver()));
         assertThat(rung.isMissing("test_spot")).isTrue();
         assertThat(rung.risks().toString()).contains("Highly flammable").contains("safety data sheet alone");
-        assertThat(rung.because().toString()).contains("By computation its solvent part");
+        assertThat(rung.because().toString()).as("by what resin is made of").contains("takes aged resin in part");
     }
 
     /** The words are the worst end of the demo sheet; that alc_70 is what it is taken for is common practice. */

@@ -8,7 +8,8 @@ import rungwise.answer.Answer;
 
 /** Law 5: a dissolver that was left out before a failed clay is owed, and only until it was tried. */
 class OwedDissolverTest {
-    private static final String SPOT = "contaminant: fallout_iron, age: P90D, surface: clear_2k_sound, done: [washed, dried], "
+    // on glass, where the next clay costs no film and is worth its minutes beside the iron remover
+    private static final String SPOT = "contaminant: fallout_iron, age: P90D, surface: glass_laminated_screen, done: [washed, dried], "
             + "facts: {totalFilmMicrons: {min: 115, max: 125}}, shelf: [iron_neutral, clay_fine, clay_medium, machine_finish], "
             + "setting: {airC: 20, panelC: 20, sun: shade, outdoors: true}";
 

@@ -1,34 +1,32 @@
 package rungwise.knowledge.check;
 
-import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import rungwise.knowledge.draft.Draft;
 import rungwise.knowledge.draft.Fault;
 import rungwise.knowledge.draft.Kind;
-import rungwise.knowledge.matter.Component;
-import rungwise.knowledge.matter.Way;
-import rungwise.knowledge.method.Method;
 
 /** A way that no method has, or that takes nothing, decides no chance. */
 final class WayCheck implements Check {
     @Override
     public List<Fault> faults(Draft draft) {
-        if (!draft.isWhole(Kind.METHOD) || !draft.isWhole(Kind.COMPONENT)) {
+        if (!draft.isReadable(Kind.METHOD) || !draft.isReadable(Kind.COMPONENT)) {
             return List.of(); // what uses it may be what could not be read
         }
-        Set<String> worked = new HashSet<>();
-        draft.items(Kind.METHOD, Method.class).values().forEach(m -> {
-            worked.addAll(m.works());
-            worked.addAll(m.worksLess());
-        });
-        Set<String> taking = new HashSet<>();
-        draft.items(Kind.COMPONENT, Component.class).values().forEach(c -> c.takes().ways().forEach(taking::add));
-        return draft.each(Kind.WAY, Way.class, (entry, way) -> Stream.concat(
-                worked.contains(way.id()) ? Stream.empty() : Stream.of(entry.fault("", "no method works in this way",
+        Set<String> worked = namedBy(draft, Kind.METHOD);
+        Set<String> taking = namedBy(draft, Kind.COMPONENT);
+        return draft.entries(Kind.WAY).filter(e -> e.hasId()).flatMap(e -> Stream.concat(
+                worked.contains(e.id()) ? Stream.empty() : Stream.of(e.fault("", "no method works in this way",
                         "name it in a method, or leave it out")),
-                taking.contains(way.id()) ? Stream.empty() : Stream.of(entry.fault("", "it takes no component",
-                        "name it in a component, or leave it out"))));
+                taking.contains(e.id()) ? Stream.empty() : Stream.of(e.fault("", "it takes no component",
+                        "name it in a component, or leave it out")))).toList();
+    }
+
+    /** As written, so that what is wrong elsewhere in an entry hides no name. */
+    private static Set<String> namedBy(Draft draft, Kind kind) {
+        return Reference.ALL.stream().filter(r -> r.from() == kind && r.to() == Kind.WAY)
+                .flatMap(r -> draft.entries(kind).flatMap(r::namedBy)).collect(Collectors.toSet());
     }
 }
