@@ -46,7 +46,7 @@ class LearnedOverBeliefTest {
         try (Shoplog log = Shoplog.open(data)) {
             for (int i = 0; i < times; i++) {
                 log.add(reader.read(Mappers.question().readTree("{contaminant: sap_conifer, age: P5D, surface: clear_2k_sound, "
-                        + "method: citrus_degreaser, outcome: " + outcome + "}")), Optional.empty());
+                        + "method: alc_70, outcome: " + outcome + "}")), Optional.empty());
             }
         }
         try (Shoplog log = Shoplog.open(data)) {
@@ -56,8 +56,8 @@ class LearnedOverBeliefTest {
         }
     }
 
-    private static Answer.Rung citrus(Answer answer) {
-        return answer.rungs().stream().filter(r -> r.method().equals("citrus_degreaser")).findFirst().orElseThrow();
+    private static Answer.Rung alcohol(Answer answer) {
+        return answer.rungs().stream().filter(r -> r.method().equals("alc_70")).findFirst().orElseThrow();
     }
 
     @Test
@@ -65,10 +65,10 @@ class LearnedOverBeliefTest {
         Question question = question(RESIN_OR_NOT);
         double resin = IDENTIFIER.belief(Spot.of(question)).get("sap_conifer");
         Answer prior = IDENTIFIER.ladder(question, false, ChanceTable.PRIOR);
-        Answer.Rung before = citrus(prior);
-        Answer.Rung worse = citrus(IDENTIFIER.ladder(question, false, learned("worse", "no-change", 4)));
-        Answer.Rung better = citrus(IDENTIFIER.ladder(question, false, learned("better", "cleared", 4)));
-        System.out.printf(java.util.Locale.ROOT, "learned over a belief: resin believed %.2f, citrus degreaser %.3f after 4 "
+        Answer.Rung before = alcohol(prior);
+        Answer.Rung worse = alcohol(IDENTIFIER.ladder(question, false, learned("worse", "no-change", 4)));
+        Answer.Rung better = alcohol(IDENTIFIER.ladder(question, false, learned("better", "cleared", 4)));
+        System.out.printf(java.util.Locale.ROOT, "learned over a belief: resin believed %.2f, alcohol %.3f after 4 "
                 + "failures, %.3f with an empty log, %.3f after 4 successes%n", resin, worse.chance().mean(),
                 before.chance().mean(), better.chance().mean());
         assertThat(worse.chance().mean()).isLessThan(before.chance().mean() - 0.005);
@@ -81,12 +81,12 @@ class LearnedOverBeliefTest {
             assertThat(one.because()).filteredOn(b -> b.name().equals("learnt-here")).singleElement().satisfies(b ->
                     assertThat(Base.found(b)).contains(KNOWN.contaminants().get("sap_conifer").name()));
         }
-        assertThat(citrus(IDENTIFIER.ladder(question, false, learned("empty", "cleared", 0)))).isEqualTo(before);
+        assertThat(alcohol(IDENTIFIER.ladder(question, false, learned("empty", "cleared", 0)))).isEqualTo(before);
     }
 
     @Test
     void what_the_deposit_is_believed_to_be_stays_with_the_priors() {
-        Question question = question(RESIN_OR_NOT.replace("done:", "tried: [{method: citrus_degreaser, outcome: no-change}], "
+        Question question = question(RESIN_OR_NOT.replace("done:", "tried: [{method: alc_70, outcome: no-change}], "
                 + "done:"));
         ChanceTable learned = learned("believed", "no-change", 15);
         Identification prior = IDENTIFIER.identify(Spot.of(question));
