@@ -42,8 +42,11 @@ final class LearnedTable implements ChanceTable {
         }
         double ifFresh = moved(prior.fresh().probability(), fresh);
         double ifHardened = moved(prior.hardened().probability(), hardened);
-        if (prior.hardened().compareTo(prior.fresh()) <= 0) {
-            ifHardened = Math.min(ifHardened, ifFresh);
+        // what came off hard comes off fresh, and what did not come off fresh will not come off hard: whichever was tried more counts
+        if (prior.hardened().compareTo(prior.fresh()) <= 0 && ifHardened > ifFresh) {
+            double both = hardened.tries() >= fresh.tries() ? ifHardened : ifFresh;
+            ifFresh = both;
+            ifHardened = both;
         }
         boolean moves = Math.abs(ifFresh - prior.fresh().probability()) >= NOTICED
                 || Math.abs(ifHardened - prior.hardened().probability()) >= NOTICED;

@@ -49,7 +49,7 @@ class DemoFiguresTest {
     void in_sun_and_wind_it_is_dry_sooner_less_is_wetted_at_once_and_the_panel_waits() {
         JsonNode sun = json("ladder", SPOTS + "resin-in-sun-and-wind.yaml");
         JsonNode shade = json("ladder", SPOTS + "resin-in-the-shade.yaml");
-        for (String method : List.of("alc_50", "alc_gel", "terpene_neat")) {
+        for (String method : List.of("alc_50", "terpene_neat")) {
             JsonNode hot = wet(sun, method);
             JsonNode cool = wet(shade, method);
             assertThat(hot.path("basis").asString()).as(method).isEqualTo("computed");
@@ -58,7 +58,8 @@ class DemoFiguresTest {
             assertThat(hot.at("/atOnce/spots").asInt()).as(method).isLessThanOrEqualTo(cool.at("/atOnce/spots").asInt());
             assertThat(hot.path("because").size()).as(method).isPositive();
         }
-        assertThat(wet(sun, "alc_50").at("/atOnce/areaM2").asDouble()).isLessThan(wet(shade, "alc_50").at("/atOnce/areaM2").asDouble() / 2);
+        assertThat(wet(sun, "terpene_neat").at("/atOnce/spots").asInt())
+                .isLessThan(wet(shade, "terpene_neat").at("/atOnce/spots").asInt());
         assertThat(sun.at("/next/action").asString()).isEqualTo("wait");
         assertThat(steps(sun)).contains("shade", "cool");
         assertThat(steps(shade)).doesNotContain("shade", "cool");
@@ -67,7 +68,7 @@ class DemoFiguresTest {
 
     @Test
     void the_same_is_printed_for_a_person() {
-        assertThat(run("ladder", "--no-learning", SPOTS + "resin-in-the-shade.yaml")).containsPattern("DRIES IN .* at most");
+        assertThat(run("ladder", "--no-learning", SPOTS + "tar-on-sound-clear.yaml")).containsPattern("DRIES IN .* at most");
         String sun = run("ladder", "--no-learning", "--all", SPOTS + "resin-in-sun-and-wind.yaml");
         assertThat(sun).startsWith("WAIT").contains("Let it cool below", "Wet for only ");
         // what is waited for says itself how short it would stay wet
@@ -88,13 +89,13 @@ class DemoFiguresTest {
 
     /** RED by Hansen's handbook; that white spirit lies near acrylic is entry 403, of attack on the finished material. */
     @Test
-    void a_product_known_by_its_sheet_alone_gets_a_computed_chance_and_a_computed_caution_on_acrylic() throws IOException {
+    void a_product_known_by_its_sheet_alone_gets_a_chance_by_what_the_glue_is_made_of_and_a_computed_caution_on_acrylic() throws IOException {
         Path spot = Files.writeString(folder.resolve("lens.yaml"), Files.readString(Path.of(SPOTS + "adhesive-on-acrylic-lens.yaml"))
                 .replace("wanted: [alc_70]", "wanted: [bench_alcohol]") + "shelf: [label_cleaner, bench_alcohol, cloth]\nshelfStrict: true\n");
         JsonNode answer = json("ladder", spot.toString(), "--overlay", "demo-data/products");
         JsonNode rung = answer.path("rungs").valueStream().filter(r -> r.path("method").asString().equals("label_cleaner")).findFirst().orElseThrow();
-        assertThat(rung.at("/chance/basis").asString()).isEqualTo("computed");
-        assertThat(figure(rung.at("/because/0"), "why").asString()).startsWith("By computation its solvent part").contains("RED");
+        assertThat(rung.at("/chance/basis").asString()).isEqualTo("prior");
+        assertThat(figure(rung.at("/because/0"), "ofDeposit").asString()).contains("sticker glue");
         assertThat(rung.path("risks").valueStream().filter(r -> figure(r.at("/because/0"), "material").asString("").equals("Acrylic glass")).toList())
                 .singleElement().satisfies(r -> {
                     assertThat(r.path("text").asString()).contains("crack stressed plastic");

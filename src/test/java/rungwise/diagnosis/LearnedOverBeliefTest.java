@@ -46,7 +46,7 @@ class LearnedOverBeliefTest {
         try (Shoplog log = Shoplog.open(data)) {
             for (int i = 0; i < times; i++) {
                 log.add(reader.read(Mappers.question().readTree("{contaminant: sap_conifer, age: P5D, surface: clear_2k_sound, "
-                        + "method: alc_50, outcome: " + outcome + "}")), Optional.empty());
+                        + "method: alc_70, outcome: " + outcome + "}")), Optional.empty());
             }
         }
         try (Shoplog log = Shoplog.open(data)) {
@@ -57,7 +57,7 @@ class LearnedOverBeliefTest {
     }
 
     private static Answer.Rung alcohol(Answer answer) {
-        return answer.rungs().stream().filter(r -> r.method().equals("alc_50")).findFirst().orElseThrow();
+        return answer.rungs().stream().filter(r -> r.method().equals("alc_70")).findFirst().orElseThrow();
     }
 
     @Test
@@ -86,7 +86,7 @@ class LearnedOverBeliefTest {
 
     @Test
     void what_the_deposit_is_believed_to_be_stays_with_the_priors() {
-        Question question = question(RESIN_OR_NOT.replace("done:", "tried: [{method: alc_50, outcome: no-change}], "
+        Question question = question(RESIN_OR_NOT.replace("done:", "tried: [{method: alc_70, outcome: no-change}], "
                 + "done:"));
         ChanceTable learned = learned("believed", "no-change", 15);
         Identification prior = IDENTIFIER.identify(Spot.of(question));

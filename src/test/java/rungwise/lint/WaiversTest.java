@@ -16,7 +16,7 @@ import rungwise.knowledge.load.KnowledgeLoader;
 /** What stands with a reason, for how long, and what becomes of a waiver that is left behind. */
 class WaiversTest {
     private static final LocalDate TODAY = LocalDate.of(2026, 12, 1);
-    private static final String TAPE = "- {check: chance-against-chemistry, entry: badge_foam_tape, reason: It flashes off"
+    private static final String TAPE = "- {check: chance-against-chemistry, entry: wood_stain, reason: It flashes off"
             + " too soon., date: \"2026-01-31\"%s}%n";
 
     private static Lint.Report with(String waivers) {
@@ -30,7 +30,7 @@ class WaiversTest {
 
     private static long ofTape(Lint.Report report) {
         return report.faults().stream().filter(f -> f.check().equals("chance-against-chemistry")
-                && f.place().startsWith("badge_foam_tape")).count();
+                && f.place().startsWith("wood_stain")).count();
     }
 
     @Test
@@ -52,7 +52,7 @@ class WaiversTest {
 
     @Test
     void a_waiver_that_names_a_method_waives_that_one_alone() {
-        assertThat(ofTape(with(TAPE.formatted(", about: panel_wipe_blend")))).isZero();
+        assertThat(ofTape(with(TAPE.formatted(", about: glycol_ether_graffiti")))).isZero();
         assertThat(ofTape(with(TAPE.formatted(", about: ester_solvent")))).isEqualTo(1);
     }
 
@@ -62,7 +62,7 @@ class WaiversTest {
         Lint.Report over = with(TAPE.formatted(", until: \"2026-11-30\""));
         assertThat(ofTape(over)).isEqualTo(1);
         assertThat(over.faults()).extracting(Fault::toString).anySatisfy(f -> assertThat(f)
-                .startsWith("waivers.yaml at chance-against-chemistry badge_foam_tape: it ran until 2026-11-30"));
+                .startsWith("waivers.yaml at chance-against-chemistry wood_stain: it ran until 2026-11-30"));
     }
 
     @Test
