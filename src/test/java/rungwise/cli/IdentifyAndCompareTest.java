@@ -90,7 +90,7 @@ class IdentifyAndCompareTest {
                 throw new UncheckedIOException(e);
             }
         });
-        Ran ran = run("compare", file("a.yaml", "{contaminant: tar_spot, surface: clear_2k_sound, age: P12D}"),
+        Ran ran = run("compare", file("a.yaml", "{contaminant: adhesive_residue, surface: clear_2k_sound, age: P12D}"),
                 "--other-knowledge", other.toString());
         assertThat(ran.code()).as(ran.err()).isZero();
         assertThat(ran.out()).contains("passed over, not-worth-its-minutes").doesNotContain("asked ", "→ never", "→ not now");

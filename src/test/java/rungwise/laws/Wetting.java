@@ -35,9 +35,9 @@ final class Wetting {
                 && m.mechanism() != Mechanism.HYDRATE).isPresent();
     }
 
-    /** Flood, foam, soak: something wet that no hand moves, or a wet cloth that lies still. */
+    /** Flood, foam, soak: something wet that no hand moves, or a wet cloth that lies still. What kills loosens nothing: growth is brushed wet first. */
     static boolean wetsAndLoosens(String method) {
-        return method(method).filter(m -> KNOWN.agentOf(m).acidity().isPresent() || KNOWN.agentOf(m).family().equals("water"))
+        return method(method).filter(m -> m.mechanism() != Mechanism.KILL).filter(m -> KNOWN.agentOf(m).acidity().isPresent() || KNOWN.agentOf(m).family().equals("water"))
                 .filter(m -> KNOWN.toolOf(m).kind() == ToolKind.NONE || m.mechanism() == Mechanism.HYDRATE).isPresent();
     }
 
