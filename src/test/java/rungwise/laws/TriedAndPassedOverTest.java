@@ -69,6 +69,6 @@ class TriedAndPassedOverTest {
         }
         assertThat(breaches).isEmpty();
         assertThat(named).isGreaterThan(QUESTIONS / 3);
-        assertThat(wouldBe).as("what would else have been named").contains("pointless").hasSizeGreaterThanOrEqualTo(3);
+        assertThat(wouldBe).as("what would else have been named").contains("pointless").hasSizeGreaterThanOrEqualTo(2);
     }
 }
