@@ -20,10 +20,10 @@ class DrawnBeliefsTest {
     private static final int DRAWN = 70;
     private static final int AFTER_CHEMISTRY = 50;
     private static final int FACTS_LEFT_OUT = 20;
-    /** Six agents on one spot are mostly used up: one answer in five still offers two chemistries that clash. */
-    private static final int APART = 15;
+    /** Six agents on one spot are mostly used up: one answer in seven still offers two chemistries that clash. */
+    private static final int APART = 12;
     /** Where the rinse that should follow is barred for one of the suspects, nothing stands in for it yet. */
-    private static final int RINSE_BARRED = 1;
+    private static final int RINSE_BARRED = 3;
     private static final KnowledgeBase KNOWN = Base.advisor().knowledge();
     private static final Clashes CLASHES = Clashes.of(Base.advisor());
     private static final Breaks NAMED = new Breaks("2 over a belief");
