@@ -162,7 +162,8 @@ class DrawnLawsTest {
             for (Method method : KNOWN.methods().values()) {
                 var chances = contaminant.chances(method);
                 if (chances.hardened().probability() > chances.fresh().probability() && !contaminant.bond().changes()
-                        && contaminant.madeOf().map(MadeOf::fresh).equals(contaminant.madeOf().map(MadeOf::old))) {
+                        && contaminant.madeOf().map(MadeOf::fresh).equals(contaminant.madeOf().map(MadeOf::old))
+                        && contaminant.form().fresh() == contaminant.form().old()) {
                     gains.add(contaminant.id() + " " + method.id());
                 }
             }
