@@ -45,9 +45,8 @@ final class PositiveReasons {
         if (open) {
             figures.add(Figure.of("belief", Figures.thousandths(ladder.belief().get(suspect))));
         }
-        boolean byParts = contaminant.makeup().isPresent() && choice.method().role().isPresent();
         Optional<Contaminant.Override> override = contaminant.overrides().stream()
-                .filter(o -> !byParts).filter(o -> o.methods().contains(choice.id())).findFirst();
+                .filter(o -> contaminant.makeupFor(choice.method()).isEmpty()).filter(o -> o.methods().contains(choice.id())).findFirst();
         String bond = ladder.hardened() > 0.5 ? contaminant.bond().hardened() : contaminant.bond().fresh();
         Because works = override.map(o -> new Because(Reason.contaminant(contaminant), List.of(Figure.of("why", o.why())), o.sources()))
                 .orElseGet(() -> Working.of(base, choice.use(), contaminant, bond));

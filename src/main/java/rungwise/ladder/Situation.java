@@ -1,10 +1,8 @@
 package rungwise.ladder;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
@@ -59,15 +57,19 @@ import rungwise.science.PanelTemperature;
  * surface made as delicate as the facts ask.
  *
  * @param suspects what the deposit may be and is weighed one by one, the likeliest first
- * @param others   the rest of the belief
+ * @param others   the rest of the belief, as it would lie here
  * @param asked    the surface as named
  * @param surface  the surface as it must be treated
  * @param mights   what an unknown fact could make of it, with the gate that asks for the fact
  * @param facts    the facts that the rules of today look at
  */
-public record Situation(Question question, List<Suspect> suspects, Map<String, Double> others, Surface asked, Surface surface,
+public record Situation(Question question, List<Suspect> suspects, List<Other> others, Surface asked, Surface surface,
                         List<Might> mights, Panel panel, List<Attempt> attempts, List<Object> facts, Conclusions derived) {
     static final String NOTHING_KNOWN = "unknown_deposit";
+
+    /** What is hardly believed: too many to ask the rules about each. */
+    record Other(Contaminant contaminant, double weight, Belief age) {
+    }
 
     /** What an unknown fact could make of the surface. */
     public record Might(Surface surface, Concluded<MightBe> said) {
@@ -77,7 +79,7 @@ public record Situation(Question question, List<Suspect> suspects, Map<String, D
         KnowledgeBase base = revision.base();
         Surface asked = asked(question, base);
         List<Suspect> suspects = new ArrayList<>();
-        Map<String, Double> others = new LinkedHashMap<>();
+        List<Other> others = new ArrayList<>();
         Decisions decisions = base.decisions();
         belief.afterTries(question, base).belief().forEach((id, now) -> {
             double weight = belief.belief().get(id);
@@ -86,7 +88,8 @@ public record Situation(Question question, List<Suspect> suspects, Map<String, D
             if (suspects.isEmpty() || counts) {
                 suspects.add(suspect(base.contaminants().get(id).on(asked), weight, now, question, base.assumptions()));
             } else {
-                others.put(id, weight);
+                Contaminant other = base.contaminants().get(id).on(asked);
+                others.add(new Other(other, weight, age(question, other, base.assumptions())));
             }
         });
         Optional<Place> place = question.facts().place().map(base.questionWords().places()::get);

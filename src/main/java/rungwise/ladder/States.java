@@ -24,8 +24,8 @@ final class States {
     private final List<State> states = new ArrayList<>();
     private final double[] prior;
 
-    /** A part of what a suspect is made of, in one of its two states. */
-    private record State(int suspect, boolean hardened, int part) {
+    /** One of these for each part of what a suspect is made of, the fresh ones before the hardened. */
+    private record State(int suspect, boolean hardened) {
     }
 
     States(Situation situation, KnowledgeBase base, ChanceTable table) {
@@ -39,16 +39,16 @@ final class States {
             add(i, false, suspect.weight() * suspect.age().fresh(), weights);
             add(i, true, suspect.weight() * suspect.age().hardened(), weights);
         }
-        weights.add(situation.others().values().stream().mapToDouble(w -> w).sum());
+        weights.add(situation.others().stream().mapToDouble(Situation.Other::weight).sum());
         prior = weights.stream().mapToDouble(w -> w).toArray();
         normalise(prior);
     }
 
     private void add(int suspect, boolean hardened, double weight, List<Double> weights) {
         double[] shares = situation.suspects().get(suspect).contaminant().shares(hardened);
-        for (int part = 0; part < shares.length; part++) {
-            states.add(new State(suspect, hardened, part));
-            weights.add(weight * shares[part]);
+        for (double share : shares) {
+            states.add(new State(suspect, hardened));
+            weights.add(weight * share);
         }
     }
 
@@ -64,30 +64,29 @@ final class States {
     /** Its chance in each state. */
     double[] chances(Method method, List<Likely> likely) {
         double[] chances = new double[prior.length];
-        for (int i = 0; i < states.size(); i++) {
-            chances[i] = chance(states.get(i), method, likely.get(states.get(i).suspect()));
+        int at = 0;
+        for (int i = 0; i < likely.size(); i++) {
+            Contaminant contaminant = situation.suspects().get(i).contaminant();
+            Chances whole = contaminant.chances(method);
+            for (boolean hardened : List.of(false, true)) {
+                double now = hardened ? likely.get(i).ifHardened() : likely.get(i).ifFresh();
+                double moved = now / whole.of(hardened).probability();
+                double[] parts = contaminant.chances(method, hardened);
+                // what a log moved moves every part alike
+                for (double part : parts) {
+                    chances[at++] = parts.length == 1 ? now : Math.min(1, part * moved);
+                }
+            }
         }
         double weight = 0;
         double sum = 0;
-        for (Map.Entry<String, Double> other : situation.others().entrySet()) {
-            Contaminant contaminant = base.contaminants().get(other.getKey()).on(situation.asked());
-            Likely one = table.of(contaminant, method, surface);
-            Belief age = Situation.age(situation.question(), contaminant, base.assumptions());
-            weight += other.getValue();
-            sum += other.getValue() * age.mean(one.ifFresh(), one.ifHardened());
+        for (Situation.Other other : situation.others()) {
+            Likely one = table.of(other.contaminant(), method, surface);
+            weight += other.weight();
+            sum += other.weight() * other.age().mean(one.ifFresh(), one.ifHardened());
         }
-        chances[chances.length - 1] = weight == 0 ? 0 : sum / weight;
+        chances[at] = weight == 0 ? 0 : sum / weight;
         return chances;
-    }
-
-    /** What a log moved moves every part alike. */
-    private double chance(State state, Method method, Likely likely) {
-        Contaminant contaminant = situation.suspects().get(state.suspect()).contaminant();
-        double stated = contaminant.chances(method, state.hardened())[state.part()];
-        Chances whole = contaminant.chances(method);
-        double prior = (state.hardened() ? whole.hardened() : whole.fresh()).probability();
-        double now = state.hardened() ? likely.ifHardened() : likely.ifFresh();
-        return contaminant.shares(state.hardened()).length == 1 ? now : Math.min(1, stated * now / prior);
     }
 
     /** Belief after every try that counts, in one place for what it is and for how hard it is. No log moves it, as it can lift a bar. */

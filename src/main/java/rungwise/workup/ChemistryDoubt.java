@@ -32,16 +32,13 @@ public record ChemistryDoubt(String contaminant, String method, Chance stated, C
     }
 
     static boolean isStated(Contaminant contaminant, Method method) {
-        if (contaminant.makeup().isPresent() && method.role().isPresent()) {
-            return contaminant.makeup().get().whereReached(method).isPresent();
-        }
-        return contaminant.overrides().stream().anyMatch(o -> o.methods().contains(method.id()))
-                || method.chances().containsKey(contaminant.bond().fresh());
+        return contaminant.makeupFor(method).map(m -> m.whereReached(method).isPresent()).orElseGet(() -> contaminant.overrides().stream()
+                .anyMatch(o -> o.methods().contains(method.id())) || method.chances().containsKey(contaminant.bond().fresh()));
     }
 
     /** Chemistry knows nothing of how a deposit lies: of what it is made of only what is taken where it is reached is held against it. */
     static Chances stated(Contaminant contaminant, Method method) {
-        return contaminant.makeup().filter(m -> method.role().isPresent()).flatMap(m -> m.whereReached(method))
+        return contaminant.makeupFor(method).flatMap(m -> m.whereReached(method))
                 .orElseGet(() -> contaminant.chances(method));
     }
 

@@ -57,7 +57,7 @@ public record ComputedChances(KnowledgeBase base, Map<String, Set<String>> compu
     private static Optional<Contaminant.Override> computed(Contaminant contaminant, Method method, KnowledgeBase base) {
         String fresh = contaminant.bond().fresh();
         String hardened = contaminant.bond().hardened();
-        boolean stated = contaminant.makeup().isPresent() && method.role().isPresent() || contaminant.overrides().stream().anyMatch(o -> o.methods().contains(method.id()))
+        boolean stated = contaminant.makeupFor(method).isPresent() || contaminant.overrides().stream().anyMatch(o -> o.methods().contains(method.id()))
                 || method.chances().containsKey(fresh) && method.chances().containsKey(hardened);
         if (stated || !dissolves(method)) {
             return Optional.empty();

@@ -17,7 +17,7 @@ public final class Taking {
 
     /** Empty where nobody said what it is made of. */
     public static Optional<Figure> of(Method method, Contaminant deposit, boolean hardened) {
-        return deposit.makeup().filter(m -> method.role().isPresent() && !m.parts(hardened).isEmpty())
+        return deposit.makeupFor(method).filter(m -> !m.parts(hardened).isEmpty())
                 .map(m -> Figure.of("ofDeposit", words(m, method, hardened)));
     }
 

@@ -2,6 +2,7 @@ package rungwise.knowledge.deposit;
 
 import com.fasterxml.jackson.annotation.JsonIgnore;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -95,8 +96,9 @@ public record Contaminant(String id, String name, String what, Bond bond, MadeOf
 
     /** What one correct attempt takes of it: by what it is made of, else by how it holds. */
     public Chances chances(Method method) {
-        if (makeup.isPresent() && method.role().isPresent()) {
-            return makeup.get().chances(method);
+        Optional<Makeup> parts = makeupFor(method);
+        if (parts.isPresent()) {
+            return parts.get().chances(method);
         }
         for (Override override : overrides) {
             if (override.methods().contains(method.id())) {
@@ -104,6 +106,11 @@ public record Contaminant(String id, String name, String what, Bond bond, MadeOf
             }
         }
         return new Chances(method.chancesFor(bond.fresh()).fresh(), method.chancesFor(bond.hardened()).hardened());
+    }
+
+    /** What it is made of, where that decides what this method does to it. */
+    public Optional<Makeup> makeupFor(Method method) {
+        return makeup.filter(m -> method.role().isPresent());
     }
 
     /** Shares of the parts that have to be taken one by one; one whole where nobody said what it is made of. */
@@ -114,15 +121,12 @@ public record Contaminant(String id, String name, String what, Bond bond, MadeOf
 
     /** The chance of each of these parts. */
     public double[] chances(Method method, boolean hardened) {
-        double[] shares = shares(hardened);
-        double[] chances = new double[shares.length];
-        boolean byParts = makeup.isPresent() && method.role().isPresent() && !makeup.get().parts(hardened).isEmpty();
-        Chances whole = byParts ? Chances.NONE : chances(method);
-        for (int i = 0; i < chances.length; i++) {
-            chances[i] = (byParts ? makeup.get().chance(makeup.get().parts(hardened).get(i), method, hardened)
-                    : hardened ? whole.hardened() : whole.fresh()).probability();
-        }
-        return chances;
+        return makeupFor(method).filter(m -> !m.parts(hardened).isEmpty()).map(m -> m.parts(hardened).stream()
+                .mapToDouble(p -> m.chance(p, method, hardened).probability()).toArray()).orElseGet(() -> {
+                    double[] alike = shares(hardened);
+                    Arrays.fill(alike, chances(method).of(hardened).probability());
+                    return alike;
+                });
     }
 
     /** As it lies on this surface, which may take it in. */

@@ -46,7 +46,7 @@ public record Deposit(Contaminant contaminant, boolean ageKnown, double ageHours
 
     /** Whether a method lets it soften, so that an edge can follow. */
     public boolean isSoftenedBy(Method method) {
-        return contaminant.makeup().filter(m -> method.role().isPresent()).map(m -> states().anyMatch(old -> method.severity().filmMicrons() == 0
+        return contaminant.makeupFor(method).map(m -> states().anyMatch(old -> method.severity().filmMicrons() == 0
                 && m.reaches(method, old) && m.parts(old).stream().anyMatch(p -> m.grade(p, method).compareTo(Grade.PARTLY) >= 0)))
                 .orElseGet(() -> method.softens().contains(contaminant.bond().fresh()) || method.softens().contains(contaminant.bond().hardened()));
     }
