@@ -9,7 +9,6 @@ import java.util.TreeMap;
 import java.util.stream.Stream;
 import rungwise.knowledge.KnowledgeBase;
 import rungwise.knowledge.common.Figures;
-import rungwise.knowledge.decision.AssumptionId;
 import rungwise.knowledge.decision.DecisionId;
 import rungwise.knowledge.method.Agent;
 import rungwise.knowledge.method.Dwell;
@@ -112,12 +111,8 @@ final class RungWriter {
         Question.Extent extent = question.extent();
         double work = extent.areaM2().isPresent() && method.minutes().squareMetre().isPresent()
                 ? extent.areaM2().getAsDouble() * method.minutes().squareMetre().getAsDouble()
-                : extent.spots().orElse(1) * perSpot(method);
+                : extent.spots().orElse(1) * base.minutesPerSpot(method);
         return work + method.dwell().usual();
-    }
-
-    private double perSpot(Method method) {
-        return method.minutes().perSpot(base.assumptions().value(AssumptionId.AREA_OF_A_SPOT));
     }
 
     private Optional<Answer.Brought> agent(Use use) {
@@ -191,7 +186,7 @@ final class RungWriter {
         Optional<Rinse> rinse = rinses.after(before);
         List<String> steps = said.bridge().stream().filter(around::isPermitted).toList();
         double rinsing = rinse.map(Rinse::minutes).orElseGet(() -> steps.stream().map(base.methods()::get)
-                .mapToDouble(this::perSpot).min().orElse(0));
+                .mapToDouble(base::minutesPerSpot).min().orElse(0));
         return new Answer.Bridge(before.id(), steps, said.waitMinutes(), rinsing + said.waitMinutes(), said.text(), rinse,
                 List.of(clash.because()));
     }

@@ -5,6 +5,7 @@ import java.util.Map;
 import rungwise.knowledge.chemistry.Solute;
 import rungwise.knowledge.chemistry.Substance;
 import rungwise.knowledge.common.Word;
+import rungwise.knowledge.decision.AssumptionId;
 import rungwise.knowledge.decision.Assumptions;
 import rungwise.knowledge.decision.Decisions;
 import rungwise.knowledge.deposit.BondClass;
@@ -49,6 +50,11 @@ public record KnowledgeBase(String revision, Map<String, Contaminant> contaminan
 
     public Tool toolOf(Method method) {
         return method.tool().equals("none") ? Tool.NONE : tools.get(method.tool());
+    }
+
+    /** Work on a single spot; where only its area counts, on that of a usual one. */
+    public double minutesPerSpot(Method method) {
+        return method.minutes().perSpot(assumptions.value(AssumptionId.AREA_OF_A_SPOT));
     }
 
     /** The same but for what is used, as a shop or a test may have it. */

@@ -9,7 +9,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import rungwise.knowledge.KnowledgeBase;
-import rungwise.knowledge.decision.AssumptionId;
 import rungwise.knowledge.decision.DecisionId;
 import rungwise.knowledge.decision.Decisions;
 import rungwise.knowledge.method.Family;
@@ -268,7 +267,7 @@ public final class Verdicts {
         List<Likely> likely = situation.suspects().stream().map(s -> Likely.prior(s.contaminant().chances(method))).toList();
         Key key = new Key(severity.filmMicrons() >= decisions.value(DecisionId.FILM_THAT_COUNTS), severity.worst(), severity.chemical(),
                 severity.mechanical(), severity.thermal(), severity.filmMicrons(), marring, -hardenedPrior(method), id);
-        double work = perSpot(method);
+        double work = base.minutesPerSpot(method);
         double dwell = method.dwell().usual();
         double mark = marring / 100;
         double cost = decisions.value(DecisionId.MINUTE_OF_WORK) * work + decisions.value(DecisionId.MINUTE_OF_WAITING) * dwell
@@ -329,12 +328,8 @@ public final class Verdicts {
         return bars;
     }
 
-    private double perSpot(Method method) {
-        return method.minutes().perSpot(base.assumptions().value(AssumptionId.AREA_OF_A_SPOT));
-    }
-
     private double correctionMinutes(Method method) {
-        return corrections(method).stream().mapToDouble(this::perSpot).min()
+        return corrections(method).stream().mapToDouble(base::minutesPerSpot).min()
                 .orElse(method.correction().isEmpty() ? 0 : decisions.value(DecisionId.HANDING_OVER));
     }
 
