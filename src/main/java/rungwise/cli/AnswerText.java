@@ -39,9 +39,7 @@ final class AnswerText {
 
     /** Prints all of it. */
     void print(Answer answer) {
-        String action = answer.next().action();
-        String heading = Texts.ENGLISH.has("text.action." + action) ? say("action." + action) : action;
-        out.println(bold(heading.toUpperCase(Locale.ROOT) + answer.next().method()
+        out.println(bold(heading(answer) + answer.next().method()
                 .map(m -> ": " + base.methods().get(m).name()).orElse("")));
         out.println("  " + answer.next().text());
         wear("  " + say("wear"), answer.next().ppe());
@@ -75,6 +73,10 @@ final class AnswerText {
         takesOver(answer);
         out.println(say("end", "revision", answer.revision()));
         UnusedFacts.lines(answer).forEach(out::println);
+    }
+
+    static String heading(Answer answer) {
+        return say("action." + answer.next().action()).toUpperCase(Locale.ROOT);
     }
 
     private void takesOver(Answer answer) {
@@ -128,11 +130,15 @@ final class AnswerText {
 
     private void wear(String label, List<Answer.Ppe> ppe) {
         if (!ppe.isEmpty()) {
-            Map<String, List<String>> byPlace = ppe.stream().collect(Collectors.groupingBy(p -> p.where().orElse(""),
-                    TreeMap::new, Collectors.mapping(p -> words(p.item()), Collectors.toList())));
-            out.println(label + " " + byPlace.entrySet().stream().map(e -> (e.getKey().isEmpty() ? "" : e.getKey() + ": ")
-                    + String.join(", ", e.getValue())).collect(Collectors.joining("; ")));
+            out.println(label + " " + byPlace(ppe).entrySet().stream().map(e -> (e.getKey().isEmpty() ? "" : e.getKey() + ": ")
+                    + e.getValue().stream().map(AnswerText::words).collect(Collectors.joining(", "))).collect(Collectors.joining("; ")));
         }
+    }
+
+    /** What to wear by the place that was not told and for which alone it is needed; what is needed everywhere first. */
+    static Map<String, List<String>> byPlace(List<Answer.Ppe> ppe) {
+        return ppe.stream().collect(Collectors.groupingBy(p -> p.where().orElse(""), TreeMap::new,
+                Collectors.mapping(Answer.Ppe::item, Collectors.toList())));
     }
 
     private void first(Answer.Rung rung) {
@@ -257,7 +263,7 @@ final class AnswerText {
         return gate.id().matches("g\\d+[a-z]?") ? Sentence.within(gate.name()) : words(gate.id());
     }
 
-    private static String words(String id) {
+    static String words(String id) {
         return id.replace('_', ' ');
     }
 

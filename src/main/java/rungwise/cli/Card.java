@@ -2,11 +2,9 @@ package rungwise.cli;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import rungwise.answer.Answer;
@@ -60,21 +58,20 @@ final class Card {
             page.add(say("tell"), first.isEmpty() ? "" : say("tell-me", "asked", asked, "method", first.get().method()));
             then(answer, first.isPresent() ? 1 : 0);
             barred(answer);
-            page.add(say("unused"), answer.facts().unused().stream().map(u -> u.pointer().substring(u.pointer().lastIndexOf('/') + 1))
-                    .filter(f -> !f.matches("\\d+")).distinct().collect(Collectors.joining(", ")));
+            page.add(say("unused"), String.join(", ", UnusedFacts.names(answer)));
         }
+        int body = page.lines().size();
         page.add("", say("sheets", "revision", answer.revision()));
-        return cut(page.lines());
+        return cut(page.lines(), page.lines().size() - body);
     }
 
     private void now(Answer answer) {
-        String action = answer.next().action();
-        String heading = Texts.ENGLISH.has("text.action." + action) ? Texts.ENGLISH.say("text.action." + action) : action;
-        page.add(heading.toUpperCase(Locale.ROOT), answer.hold().map(h -> say("hold", "what", h.what(), "first", h.doFirst())).orElseGet(() -> answer.next().method()
-                .filter(m -> WITH_A_METHOD.contains(action)).map(m -> base.methods().get(m).name() + ".").orElseGet(() -> answer.next().text())));
+        page.add(AnswerText.heading(answer), answer.hold().map(h -> say("hold", "what", h.what(), "first", h.doFirst()))
+                .or(() -> answer.next().method().filter(m -> WITH_A_METHOD.contains(answer.next().action())).map(m -> base.methods().get(m).name() + "."))
+                .orElseGet(() -> answer.next().text()));
     }
 
-    /** The first step: what it needs first, mix, how, how long, what shows that it works, what to wear and when to stop. */
+    /** The first step: what to ask and do before it, mix, how, how long, what to wear, when to stop, and why. */
     private void doing(Answer answer, Answer.Rung rung) {
         List<Answer.GateState> missing = rung.gates().stream().filter(g -> rung.isMissing(g.id())).toList();
         List<String> first = new ArrayList<>();
@@ -106,12 +103,17 @@ final class Card {
 
     /** Sets spelled out, and for a place that was not told what it alone asks for. */
     private String wear(List<Answer.Ppe> ppe) {
-        Map<String, List<String>> byPlace = ppe.stream().collect(Collectors.groupingBy(p -> p.where().orElse(""), TreeMap::new,
-                Collectors.mapping(Answer.Ppe::item, Collectors.toList())));
+        Map<String, List<String>> byPlace = AnswerText.byPlace(ppe);
         List<String> everywhere = Protective.spelledOut(byPlace.getOrDefault("", List.of()), base.ppe());
-        return byPlace.entrySet().stream().map(e -> (e.getKey().isEmpty() ? "" : e.getKey() + ": ") + Protective.spelledOut(e.getValue(),
-                base.ppe()).stream().filter(i -> e.getKey().isEmpty() || !everywhere.contains(i)).map(i -> i.replace('_', ' '))
-                .collect(Collectors.joining(", "))).filter(t -> !t.endsWith(": ")).collect(Collectors.joining("; "));
+        List<String> parts = new ArrayList<>();
+        byPlace.forEach((place, items) -> {
+            String words = Protective.spelledOut(items, base.ppe()).stream().filter(i -> place.isEmpty() || !everywhere.contains(i))
+                    .map(AnswerText::words).collect(Collectors.joining(", "));
+            if (!words.isEmpty()) {
+                parts.add(place.isEmpty() ? words : place + ": " + words);
+            }
+        });
+        return String.join("; ", parts);
     }
 
     private void then(Answer answer, int from) {
@@ -125,7 +127,7 @@ final class Card {
         page.add(say("then"), String.join("; ", all));
     }
 
-    /** What a hand may reach for and must not: those made for this material, and why the first of them. */
+    /** What a hand may reach for and must not: of those made for this material. */
     private void barred(Answer answer) {
         page.add(say("never"), names(answer.never()));
         page.add(say("not-now"), names(answer.notNow()));
@@ -144,19 +146,19 @@ final class Card {
                 : chance < base.decisions().value(DecisionId.USUALLY_FROM) ? "often" : "usually");
     }
 
-    /** One page: the last line, which defers to data sheets, always stays. */
-    private List<String> cut(List<String> lines) {
+    /**
+     * One page.
+     *
+     * @param keep how many of the last lines, which defer to data sheets, always stay
+     */
+    private List<String> cut(List<String> lines, int keep) {
         if (lines.size() <= PAGE) {
             return List.copyOf(lines);
         }
-        Page rest = new Page(page.width(), page.plain());
-        rest.add("", say("rest", "many", lines.size() - PAGE));
-        List<String> end = new ArrayList<>(rest.lines());
-        int keep = 1;
-        List<String> out = new ArrayList<>(lines.subList(0, PAGE - keep - end.size()));
-        out.addAll(end);
-        out.addAll(lines.subList(lines.size() - keep, lines.size()));
-        return out;
+        Page end = new Page(page.width(), page.plain());
+        end.add("", say("rest", "many", lines.size() - PAGE));
+        end.lines().addAll(lines.subList(lines.size() - keep, lines.size()));
+        return Stream.concat(lines.subList(0, PAGE - end.lines().size()).stream(), end.lines().stream()).toList();
     }
 
     private static String say(String id, Object... named) {

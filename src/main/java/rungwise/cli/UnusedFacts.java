@@ -7,8 +7,8 @@ import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 import rungwise.answer.Answer;
-import rungwise.knowledge.load.Mappers;
 import rungwise.knowledge.common.Sentence;
+import rungwise.knowledge.load.Mappers;
 import rungwise.question.FactUse;
 import rungwise.text.Texts;
 import tools.jackson.databind.JsonNode;
@@ -19,6 +19,12 @@ final class UnusedFacts {
     private static final Set<String> GROUPS = Set.of("facts", "setting");
 
     private UnusedFacts() {
+    }
+
+    /** What they are called, without their reasons. */
+    static List<String> names(Answer answer) {
+        JsonNode question = Mappers.json().valueToTree(answer.question());
+        return answer.facts().unused().stream().map(u -> name(u.pointer(), question)).distinct().toList();
     }
 
     static List<String> lines(Answer answer) {

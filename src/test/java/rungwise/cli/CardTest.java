@@ -8,7 +8,7 @@ import java.util.Random;
 import org.junit.jupiter.api.Test;
 import rungwise.Base;
 import rungwise.answer.Answer;
-import rungwise.laws.Spots;
+import rungwise.laws.DrawnQuestions;
 
 /** The card of any spot is one page that fits its paper. */
 class CardTest {
@@ -18,7 +18,7 @@ class CardTest {
         Random random = new Random(5);
         List<Answer> answers = new ArrayList<>();
         for (int i = 0; i < 400; i++) {
-            answers.add(Base.advisor().answer(Spots.any(random)));
+            answers.add(Base.advisor().answer(DrawnQuestions.drawn(random)));
         }
         return answers;
     }
@@ -37,6 +37,20 @@ class CardTest {
         }
         assertThat(ANSWERS.stream().filter(a -> card(a, 78, false).size() > 15).count()).as("cards that say something").isGreaterThan(80);
         assertThat(ANSWERS.stream().filter(a -> card(a, 78, false).size() == Card.PAGE).count()).as("cards that are cut").isLessThan(80);
+    }
+
+    /** What stands beyond the page is cut, never what defers to the data sheets, however it is wrapped. */
+    @Test
+    void every_card_ends_by_deferring_to_the_data_sheets() {
+        int cut = 0;
+        for (Answer answer : ANSWERS) {
+            for (int width : new int[] {78, 40}) {
+                String text = String.join(" ", card(answer, width, false).stream().map(String::strip).toList());
+                assertThat(text).contains("Safety data sheets and local codes come first.").endsWith(answer.revision());
+                cut += text.contains("lines more: --all") ? 1 : 0;
+            }
+        }
+        assertThat(cut).as("cards that are cut").isPositive();
     }
 
     @Test

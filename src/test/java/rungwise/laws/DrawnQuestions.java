@@ -18,7 +18,7 @@ import rungwise.knowledge.KnowledgeBase;
 import rungwise.question.Question;
 
 /** DrawnQuestions of every kind, weighted towards those that have a ladder. */
-final class DrawnQuestions {
+public final class DrawnQuestions {
     private static final KnowledgeBase KNOWN = Base.advisor().knowledge();
     private static final Clashes CLASHES = Clashes.of(Base.advisor());
     private static final List<String> PAINT = KNOWN.surfaces().keySet().stream()
@@ -60,19 +60,21 @@ final class DrawnQuestions {
 
     /** Something reactive was put on the spot within the day. */
     static Arbitrary<Question> afterChemistry() {
-        List<String> reactive = KNOWN.agents().values().stream().filter(a -> !a.reactive().isEmpty())
-                .map(a -> a.id()).toList();
         return Arbitraries.randomValue(r -> {
             Question fresh = new Made(fresh(r)).circumstances(List.of()).made();
-            List<String> clashing = CLASHES.before(Base.advisor().answer(fresh));
-            List<Question.Tried> tried = new ArrayList<>();
-            // every other one is such that it does clash with something on the ladder, where anything would
-            for (int i = 0; i < 6; i++) {
-                tried.add(new Question.Tried(Optional.empty(), Optional.of(pick(r, i % 2 == 0 || clashing.isEmpty() ? reactive
-                        : clashing)), Optional.empty(), "no-change", 1, 1, r.nextInt(20), Optional.empty(), List.of()));
-            }
-            return new Made(fresh).tried(tried).made();
+            return new Made(fresh).tried(spent(r, CLASHES.before(Base.advisor().answer(fresh)))).made();
         });
+    }
+
+    /** Six reactive agents within the day; every other one clashes with something on the ladder, where anything would. */
+    static List<Question.Tried> spent(Random r, List<String> clashing) {
+        List<String> reactive = KNOWN.agents().values().stream().filter(a -> !a.reactive().isEmpty()).map(a -> a.id()).toList();
+        List<Question.Tried> tried = new ArrayList<>();
+        for (int i = 0; i < 6; i++) {
+            tried.add(new Question.Tried(Optional.empty(), Optional.of(pick(r, i % 2 == 0 || clashing.isEmpty() ? reactive : clashing)),
+                    Optional.empty(), "no-change", 1, 1, r.nextInt(20), Optional.empty(), List.of()));
+        }
+        return tried;
     }
 
     /** Two times in three drawn again, up to eight times, until there is a ladder of two rungs. */
@@ -85,7 +87,7 @@ final class DrawnQuestions {
         return q;
     }
 
-    static Question drawn(Random r) {
+    public static Question drawn(Random r) {
         String contaminant = pick(r, KNOWN.contaminants().keySet());
         int days = r.nextBoolean() ? r.nextInt(12) : r.nextInt(401);
         List<String> surface = r.nextInt(12) == 0 ? List.of("unknown")
