@@ -52,7 +52,7 @@ final class CheckCommand implements Callable<Integer> {
         List<Fault> faults = new ArrayList<>(opened.faults());
         Optional<Lint.Report> report = quick ? Optional.empty()
                 : opened.advisor().map(a -> new Lint(a, LocalDate.now()).report());
-        report.ifPresent(r -> r.faults().stream().filter(f -> !givesWay(f, opened)).forEach(faults::add));
+        report.ifPresent(r -> faults.addAll(r.faults()));
         faults.forEach(out::println);
         if (waived) {
             report.ifPresent(r -> r.waived().forEach(w -> out.println("Waived: " + w)));
@@ -71,11 +71,6 @@ final class CheckCommand implements Callable<Integer> {
         opened.advisor().ifPresent(a -> opened.products().forEach(p -> ProductText.print(p, a, out)));
         out.flush();
         return faults.isEmpty() ? 0 : Main.FAULTS;
-    }
-
-    /** A method whose place in the ladders a product of the shop took is no fault of either. */
-    private static boolean givesWay(Fault fault, Opened opened) {
-        return fault.check().equals("unused-method") && opened.products().stream().anyMatch(p -> p.nearest().equals(fault.place()));
     }
 
     private static String summary(Advisor a) {

@@ -4,12 +4,10 @@ import java.io.PrintWriter;
 import java.util.List;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
-import picocli.CommandLine;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Option;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
-import rungwise.knowledge.load.Mappers;
 import rungwise.names.Finder;
 import rungwise.names.Found;
 import rungwise.names.Found.How;
@@ -29,23 +27,13 @@ final class FindCommand implements Callable<Integer> {
     @Parameters(paramLabel = "WORD", arity = "1..*", description = "what you call it, in one word or several")
     private List<String> words;
 
-    @Option(names = "--json", description = "print it as JSON")
-    private boolean json;
-
-    @CommandLine.Spec
-    private CommandLine.Model.CommandSpec spec;
+    @Mixin
+    private Output output;
 
     @Override
     public Integer call() {
-        PrintWriter out = spec.commandLine().getOut();
         Found found = new Finder(main.ready().knowledge()).find(String.join(" ", words));
-        if (json) {
-            out.println(Mappers.json().writeValueAsString(found));
-        } else {
-            print(found, out);
-        }
-        out.flush();
-        return 0;
+        return output.print(found, out -> print(found, out));
     }
 
     private static void print(Found found, PrintWriter out) {

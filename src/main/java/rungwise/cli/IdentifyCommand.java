@@ -1,18 +1,15 @@
 package rungwise.cli;
 
-import java.io.PrintWriter;
 import java.util.concurrent.Callable;
 import java.util.function.Supplier;
-import picocli.CommandLine;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Option;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
 import rungwise.answer.Advisor;
 import rungwise.diagnosis.Identification;
 import rungwise.diagnosis.Identifier;
 import rungwise.diagnosis.SpotReader;
-import rungwise.knowledge.load.Mappers;
 import tools.jackson.databind.JsonNode;
 
 /** Asks what a deposit is. */
@@ -25,26 +22,16 @@ final class IdentifyCommand implements Callable<Integer> {
     @Parameters(paramLabel = "FILE", description = "signs in YAML or JSON; - reads standard input")
     private String file;
 
-    @Option(names = "--json", description = "print the whole answer as JSON")
-    private boolean json;
-
-    @CommandLine.Spec
-    private CommandLine.Model.CommandSpec spec;
+    @Mixin
+    private Output output;
 
     @Override
     public Integer call() {
-        PrintWriter out = spec.commandLine().getOut();
         Supplier<Advisor> opening = main.opening();
         JsonNode tree = QuestionFile.read(file);
         Advisor advisor = opening.get();
         Identification found = QuestionFile.asked(file,
                 () -> new Identifier(advisor).identify(SpotReader.read(tree, advisor.knowledge())));
-        if (json) {
-            out.println(Mappers.json().writeValueAsString(found));
-        } else {
-            IdentificationText.print(found, out);
-        }
-        out.flush();
-        return 0;
+        return output.print(found, out -> IdentificationText.print(found, out));
     }
 }

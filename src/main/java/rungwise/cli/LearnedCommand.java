@@ -3,13 +3,10 @@ package rungwise.cli;
 import java.io.PrintWriter;
 import java.util.Locale;
 import java.util.concurrent.Callable;
-import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Option;
 import picocli.CommandLine.ParentCommand;
 import rungwise.knowledge.common.Figures;
-import rungwise.knowledge.load.Mappers;
 import rungwise.shoplog.Lessons;
 import rungwise.shoplog.Shoplog;
 import rungwise.shoplog.Teacher;
@@ -24,26 +21,16 @@ final class LearnedCommand implements Callable<Integer> {
     @Mixin
     private DataOption data;
 
-    @Option(names = "--json", description = "print it as JSON")
-    private boolean json;
-
-    @CommandLine.Spec
-    private CommandLine.Model.CommandSpec spec;
+    @Mixin
+    private Output output;
 
     @Override
     public Integer call() {
-        PrintWriter out = spec.commandLine().getOut();
         Lessons lessons;
         try (Shoplog log = data.existing()) {
             lessons = new Teacher(log, main.ready().knowledge()).lessons();
         }
-        if (json) {
-            out.println(Mappers.json().writeValueAsString(lessons));
-        } else {
-            print(lessons, out);
-        }
-        out.flush();
-        return 0;
+        return output.print(lessons, out -> print(lessons, out));
     }
 
     private static void print(Lessons lessons, PrintWriter out) {

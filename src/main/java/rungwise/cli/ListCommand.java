@@ -1,15 +1,12 @@
 package rungwise.cli;
 
-import java.io.PrintWriter;
 import java.util.List;
 import java.util.concurrent.Callable;
-import picocli.CommandLine;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Option;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
 import rungwise.knowledge.KnowledgeBase;
-import rungwise.knowledge.load.Mappers;
 import rungwise.names.Called;
 import rungwise.names.Sort;
 import rungwise.names.Vocabulary;
@@ -23,11 +20,8 @@ final class ListCommand implements Callable<Integer> {
     @Parameters(paramLabel = "SORT", description = "deposits, surfaces, methods or signs")
     private Sort sort;
 
-    @Option(names = "--json", description = "print it as JSON")
-    private boolean json;
-
-    @CommandLine.Spec
-    private CommandLine.Model.CommandSpec spec;
+    @Mixin
+    private Output output;
 
     /** As the service lists them. */
     private record Listed(String revision, List<Item> items) {
@@ -38,16 +32,9 @@ final class ListCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        PrintWriter out = spec.commandLine().getOut();
         KnowledgeBase base = main.ready().knowledge();
         List<Item> items = new Vocabulary(base).of(sort).all().stream().map(ListCommand::item).toList();
-        if (json) {
-            out.println(Mappers.json().writeValueAsString(new Listed(base.revision(), items)));
-        } else {
-            items.forEach(i -> out.println(i.id() + "  " + i.name()));
-        }
-        out.flush();
-        return 0;
+        return output.print(new Listed(base.revision(), items), out -> items.forEach(i -> out.println(i.id() + "  " + i.name())));
     }
 
     private static Item item(Called thing) {
