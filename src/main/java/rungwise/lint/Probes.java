@@ -10,6 +10,8 @@ import rungwise.knowledge.KnowledgeBase;
 import rungwise.knowledge.deposit.Contaminant;
 import rungwise.knowledge.load.Mappers;
 import rungwise.knowledge.method.Gate;
+import rungwise.knowledge.method.MethodKind;
+import rungwise.knowledge.method.Method;
 import rungwise.question.QuestionReader;
 import rungwise.rules.RuleInfo;
 import rungwise.rules.said.Concluded;
@@ -87,11 +89,16 @@ final class Probes {
         return one.hardens().isNever() ? NEVER_HARDENS_HOURS : one.hardens().cool();
     }
 
-    /** A plain day with one method alone at hand, on thick sound paint that has been read, and everything agreed to. */
-    String alone(String method) {
-        return "{setting: " + PLAIN + ", shelf: [" + method + "], canWaitMinutes: 2880, facts: " + THICK
+    /**
+     * A plain day with one method alone at hand, on thick sound paint that has been read, and everything agreed to. Others of its
+     * family are refused, as what is always at hand, and a shop's own products are, stands on no list.
+     */
+    String alone(Method method) {
+        return "{setting: " + PLAIN + ", shelf: [" + method.id() + "], canWaitMinutes: 2880, facts: " + THICK
                 + ", consent: {granted: [" + String.join(", ", known().gates().values().stream()
-                .filter(Gate::needsAgreement).map(Gate::id).toList()) + "]}}";
+                .filter(Gate::needsAgreement).map(Gate::id).toList()) + "], refused: [" + String.join(", ", known().methods().values()
+                .stream().filter(m -> m.kind() == MethodKind.REMOVE && m.family().equals(method.family()) && m != method)
+                .map(Method::id).toList()) + "]}}";
     }
 
     /** Those that were asked about. */

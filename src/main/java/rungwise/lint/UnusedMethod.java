@@ -65,7 +65,7 @@ final class UnusedMethod implements LadderCheck {
                 .sorted(Comparator.comparing((Contaminant c) -> best(c.chances(method))).reversed())
                 .anyMatch(c -> surfaces(probes, c, method).stream().anyMatch(s -> Stream.of(
                         Probe.Age.FRESH, Probe.Age.HARDENED).anyMatch(age -> probes.ask(c, s, age,
-                        probes.alone(method.id())).rungs().anyMatch(r -> r.method().equals(method.id())))));
+                        probes.alone(method)).rungs().anyMatch(r -> r.method().equals(method.id())))));
     }
 
     /** Where it is usually met, unless the method is barred there. */
