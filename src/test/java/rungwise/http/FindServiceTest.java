@@ -2,10 +2,7 @@ package rungwise.http;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.net.URI;
 import java.net.URLEncoder;
-import java.net.http.HttpClient;
-import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
 import java.time.InstantSource;
@@ -34,21 +31,12 @@ class FindServiceTest {
         service.close();
     }
 
-    private static HttpResponse<String> send(HttpRequest.Builder request) throws Exception {
-        return HttpClient.newHttpClient().send(request.build(), HttpResponse.BodyHandlers.ofString());
-    }
-
     private static HttpResponse<String> find(String query) throws Exception {
-        return send(HttpRequest.newBuilder(URI.create("http://127.0.0.1:" + service.port() + "/v1/find" + query)));
+        return Wire.get(service, "/v1/find" + query);
     }
 
     private static String q(String words) {
         return "?q=" + URLEncoder.encode(words, StandardCharsets.UTF_8);
-    }
-
-    private static HttpResponse<String> post(String path, String body) throws Exception {
-        return send(HttpRequest.newBuilder(URI.create("http://127.0.0.1:" + service.port() + path))
-                .header("Content-Type", "application/json").POST(HttpRequest.BodyPublishers.ofString(body)));
     }
 
     @Test
@@ -70,7 +58,7 @@ class FindServiceTest {
 
     @Test
     void a_wide_surface_is_refused_with_how_to_tell() throws Exception {
-        HttpResponse<String> refused = post("/v1/ladders", "{\"contaminant\":\"road tar\",\"surface\":\"paint\"}");
+        HttpResponse<String> refused = Wire.post(service, "/v1/ladders", "{\"contaminant\":\"road tar\",\"surface\":\"paint\"}");
         assertThat(refused.statusCode()).isEqualTo(422);
         JsonNode error = JSON.readTree(refused.body()).path("errors").path(0);
         assertThat(error.path("pointer").asString()).isEqualTo("/surface");
@@ -87,7 +75,7 @@ class FindServiceTest {
 
     @Test
     void two_questions_that_say_the_same_in_other_words_do_not_differ() throws Exception {
-        JsonNode compared = JSON.readTree(post("/v1/ladders/compare", "{\"one\":{\"contaminant\":\"road tar\",\"age\":\"12 days\","
+        JsonNode compared = JSON.readTree(Wire.post(service, "/v1/ladders/compare", "{\"one\":{\"contaminant\":\"road tar\",\"age\":\"12 days\","
                 + "\"surface\":\"clear coat\"},\"other\":{\"contaminant\":\"tar_spot\",\"age\":\"P12D\",\"surface\":\"clear_2k_sound\"}}").body());
         assertThat(compared.path("asked")).isEmpty();
     }

@@ -6,9 +6,6 @@ import com.networknt.schema.SchemaLocation;
 import com.networknt.schema.SchemaRegistry;
 import com.networknt.schema.SpecificationVersion;
 import java.lang.reflect.RecordComponent;
-import java.net.URI;
-import java.net.http.HttpClient;
-import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -28,7 +25,6 @@ import tools.jackson.databind.json.JsonMapper;
 /** Identifications, comparisons and ladders over a belief, over a real socket and against their description. */
 class IdentificationServiceTest {
     private static final JsonMapper JSON = new JsonMapper();
-    private static final HttpClient CLIENT = HttpClient.newHttpClient();
     private static Service service;
 
     @BeforeAll
@@ -41,14 +37,8 @@ class IdentificationServiceTest {
         service.close();
     }
 
-    private static HttpResponse<String> post(String path, String body) throws Exception {
-        return CLIENT.send(HttpRequest.newBuilder(URI.create("http://127.0.0.1:" + service.port() + path))
-                .header("Content-Type", "application/json").POST(HttpRequest.BodyPublishers.ofString(body)).build(),
-                HttpResponse.BodyHandlers.ofString());
-    }
-
     private static JsonNode answered(String path, String body, String schema) throws Exception {
-        HttpResponse<String> response = post(path, body);
+        HttpResponse<String> response = Wire.post(service, path, body);
         assertThat(response.statusCode()).as(response.body()).isEqualTo(200);
         JsonNode answer = JSON.readTree(response.body());
         JsonNode openapi = JSON.readTree(Files.readString(Path.of("src/main/resources/openapi.json")));
@@ -62,7 +52,7 @@ class IdentificationServiceTest {
     }
 
     private static JsonNode errors(String path, String body) throws Exception {
-        HttpResponse<String> response = post(path, body);
+        HttpResponse<String> response = Wire.post(service, path, body);
         assertThat(response.statusCode()).as(response.body()).isEqualTo(422);
         assertThat(response.headers().firstValue("Content-Type")).hasValue("application/problem+json");
         return JSON.readTree(response.body()).path("errors");

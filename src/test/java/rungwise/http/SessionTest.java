@@ -2,9 +2,6 @@ package rungwise.http;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.net.URI;
-import java.net.http.HttpClient;
-import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -20,7 +17,6 @@ import tools.jackson.databind.json.JsonMapper;
 /** A morning at the demo yard over a real socket and a real log: what is it, what first, what next, what was learnt. */
 class SessionTest {
     private static final JsonMapper JSON = new JsonMapper();
-    private static final HttpClient CLIENT = HttpClient.newHttpClient();
     /** What a single try may move a chance by: a prior is worth twenty. */
     private static final double ONE_TRY = 0.05;
 
@@ -46,8 +42,7 @@ class SessionTest {
                         .as(step.path("says").asString() + " " + back.getKey()).isEqualTo(back.getValue().asString()));
             }
             // the lessons are read from the log there and then; ladders follow it every two seconds
-            JsonNode lessons = JSON.readTree(CLIENT.send(HttpRequest.newBuilder(URI.create("http://127.0.0.1:" + service.port()
-                    + "/v1/learned")).build(), HttpResponse.BodyHandlers.ofString()).body());
+            JsonNode lessons = JSON.readTree(Wire.get(service, "/v1/learned").body());
             assertThat(lessons.path("counted").asInt()).isEqualTo(1);
             assertThat(lessons.path("leftOut").path("unknown").asInt()).as("nobody knew what it was done to").isEqualTo(1);
             assertThat(chance(service, ladder, "alk_pre_mild")).isEqualTo(cleanerBefore);
@@ -69,8 +64,6 @@ class SessionTest {
     }
 
     private static HttpResponse<String> post(Service service, String path, JsonNode body) throws Exception {
-        return CLIENT.send(HttpRequest.newBuilder(URI.create("http://127.0.0.1:" + service.port() + path))
-                .header("Content-Type", "application/json").POST(HttpRequest.BodyPublishers.ofString(JSON.writeValueAsString(body)))
-                .build(), HttpResponse.BodyHandlers.ofString());
+        return Wire.post(service, path, JSON.writeValueAsString(body));
     }
 }
