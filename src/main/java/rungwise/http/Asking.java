@@ -45,13 +45,13 @@ final class Asking {
     }
 
     Identification identify(Context ctx) throws IOException {
-        noParameters(ctx);
+        Parameters.only(ctx, List.of());
         JsonNode tree = tree(ctx);
         return asked(() -> identifier.identify(SpotReader.read(tree, advisor.knowledge()), chances.get()));
     }
 
     Comparison compare(Context ctx) throws IOException {
-        noParameters(ctx);
+        Parameters.only(ctx, List.of());
         JsonNode tree = tree(ctx);
         return asked(() -> {
             JsonNode one = side(tree, "one");
@@ -83,12 +83,6 @@ final class Asking {
     private SpotAnswer answer(JsonNode tree, boolean all, boolean whatIf) {
         return SpotAnswer.to(advisor, identifier, QuestionReader.read(WhatIf.without(tree), advisor.knowledge()), all,
                 whatIf, chances.get());
-    }
-
-    private static void noParameters(Context ctx) {
-        ctx.queryParamMap().keySet().stream().findFirst().ifPresent(name -> {
-            throw Refused.said(Kind.UNREADABLE, "no-parameter", "name", name);
-        });
     }
 
     private static JsonNode tree(Context ctx) throws IOException {

@@ -6,7 +6,6 @@ import java.time.InstantSource;
 import java.util.List;
 import java.util.Optional;
 import rungwise.knowledge.KnowledgeBase;
-import rungwise.knowledge.common.Near;
 import rungwise.question.Problem;
 import rungwise.shoplog.Attempt;
 import rungwise.shoplog.AttemptReader;
@@ -43,7 +42,7 @@ final class Attempts {
     /** Keeps one; it is on the disk before the answer goes out. */
     Attempt add(Context ctx) throws IOException {
         Shoplog log = log();
-        parameters(ctx, List.of());
+        Parameters.only(ctx, List.of());
         if (!Asking.isJson(ctx.contentType())) {
             throw Refused.said(Kind.NOT_JSON, "content-type", "type", ctx.contentType());
         }
@@ -73,10 +72,10 @@ final class Attempts {
     }
 
     Listed list(Context ctx) {
-        parameters(ctx, PARAMETERS);
-        Optional<Cursor> cursor = one(ctx, "cursor").map(text -> Cursor.of(text).orElseThrow(() -> Refused.said(
+        Parameters.only(ctx, PARAMETERS);
+        Optional<Cursor> cursor = Parameters.one(ctx, "cursor").map(text -> Cursor.of(text).orElseThrow(() -> Refused.said(
                 Kind.UNREADABLE, "no-cursor")));
-        int limit = one(ctx, "limit").map(Attempts::limit).orElse(LIMIT);
+        int limit = Parameters.one(ctx, "limit").map(Attempts::limit).orElse(LIMIT);
         try {
             Page page = log().page(cursor, limit);
             return new Listed(page.items(), page.next().text(), page.more());
@@ -121,22 +120,6 @@ final class Attempts {
         } catch (IllegalArgumentException e) {
             throw new Refused(Kind.UNREADABLE, e.getMessage());
         }
-    }
-
-    private static void parameters(Context ctx, List<String> known) {
-        ctx.queryParamMap().keySet().stream().filter(name -> !known.contains(name)).findFirst().ifPresent(name -> {
-            throw known.isEmpty() ? Refused.said(Kind.UNREADABLE, "no-parameter", "name", name)
-                    : Refused.said(Kind.UNREADABLE, "no-such-parameter", "name", name, "near",
-                            Near.among(name, known, Texts.ENGLISH.say("near.parameters")));
-        });
-    }
-
-    private static Optional<String> one(Context ctx, String name) {
-        List<String> given = ctx.queryParamMap().getOrDefault(name, List.of());
-        if (given.size() > 1) {
-            throw Refused.said(Kind.UNREADABLE, "parameter-twice", "name", name);
-        }
-        return given.stream().findFirst();
     }
 
     private static int limit(String text) {

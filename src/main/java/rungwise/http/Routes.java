@@ -36,8 +36,8 @@ final class Routes {
         posts.put("/v1/attempts", ctx -> fresh(ctx, attempts.add(ctx)));
         gets.put("/v1/attempts", ctx -> fresh(ctx, attempts.list(ctx)));
         gets.put("/v1/attempts/{id}", ctx -> fresh(ctx, attempts.one(ctx)));
-        Finding finding = new Finding(advisor.knowledge());
-        gets.put("/v1/find", ctx -> tagged(ctx, MAPPER.writeValueAsBytes(finding.find(ctx))));
+        Lookup lookup = new Lookup(advisor.knowledge());
+        gets.put("/v1/find", ctx -> tagged(ctx, MAPPER.writeValueAsBytes(lookup.find(ctx))));
         gets.put("/v1/learned", ctx -> fresh(ctx, attempts.lessons()));
         for (String shelf : Shelves.NAMES) {
             gets.put("/v1/" + shelf, ctx -> tagged(ctx, MAPPER.writeValueAsBytes(shelves.list(shelf))));
