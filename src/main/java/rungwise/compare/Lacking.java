@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import rungwise.answer.Answer;
 import rungwise.knowledge.KnowledgeBase;
+import rungwise.knowledge.decision.DecisionId;
 import rungwise.knowledge.method.Method;
 import rungwise.question.Question;
 import rungwise.question.Shelf;
@@ -18,7 +19,6 @@ import rungwise.question.Shelf;
 final class Lacking {
     /** Things tried at most, so that a bare shelf does not take long. */
     static final int TRIED_AT_MOST = 24;
-    private static final double POINTLESS_BELOW = 0.10;
 
     private Lacking() {
     }
@@ -47,7 +47,8 @@ final class Lacking {
         List<Could> could = new ArrayList<>();
         whole.rungs().forEach(r -> could.add(new Could(base.methods().get(r.method()), r.chance().mean(), true)));
         whole.alternatives().forEach(a -> could.add(new Could(base.methods().get(a.method()), a.rung().chance().mean(), false)));
-        whole.passedOver().stream().filter(p -> p.chance() >= POINTLESS_BELOW)
+        double pointless = base.decisions().value(DecisionId.POINTLESS);
+        whole.passedOver().stream().filter(p -> p.chance() >= pointless)
                 .forEach(p -> could.add(new Could(base.methods().get(p.method()), p.chance(), false)));
         return could;
     }

@@ -86,7 +86,7 @@ public record Situation(Question question, List<Suspect> suspects, List<Other> o
             boolean counts = Math.max(weight, now) >= decisions.value(DecisionId.HAZARD_COUNTS)
                     && suspects.size() < decisions.value(DecisionId.SUSPECTS_WEIGHED);
             if (suspects.isEmpty() || counts) {
-                suspects.add(suspect(base.contaminants().get(id).on(asked), weight, now, question, base.assumptions()));
+                suspects.add(suspect(base.contaminants().get(id).on(asked), weight, now, question, base));
             } else {
                 Contaminant other = base.contaminants().get(id).on(asked);
                 others.add(new Other(other, weight, age(question, other, base.assumptions())));
@@ -138,16 +138,17 @@ public record Situation(Question question, List<Suspect> suspects, List<Other> o
                 .anyMatch(s -> s.id().equals(said.suspect().get()) && s.now() >= decisions.value(DecisionId.BAR_COUNTS));
     }
 
-    private static Suspect suspect(Contaminant contaminant, double weight, double now, Question question, Assumptions assumptions) {
-        Belief age = age(question, contaminant, assumptions);
+    private static Suspect suspect(Contaminant contaminant, double weight, double now, Question question, KnowledgeBase base) {
+        Belief age = age(question, contaminant, base.assumptions());
+        double counts = base.decisions().value(DecisionId.STATE_COUNTS);
         if (question.ageHours().isEmpty()) {
             return new Suspect(contaminant, weight, now, new Deposit(contaminant, false, 0, age.hardened(),
-                    contaminant.marks().isNever() ? 0 : 1), age);
+                    contaminant.marks().isNever() ? 0 : 1, counts), age);
         }
         double hours = question.ageHours().getAsDouble();
         double marked = Belief.byAge(hours, Belief.hoursAt(contaminant.marks().cool(), contaminant.marks().hot(),
-                warmest(question, assumptions))).hardened();
-        return new Suspect(contaminant, weight, now, new Deposit(contaminant, true, hours, age.hardened(), marked), age);
+                warmest(question, base.assumptions()))).hardened();
+        return new Suspect(contaminant, weight, now, new Deposit(contaminant, true, hours, age.hardened(), marked, counts), age);
     }
 
     private static double warmest(Question question, Assumptions assumptions) {

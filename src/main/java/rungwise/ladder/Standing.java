@@ -8,6 +8,7 @@ import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
 import rungwise.knowledge.KnowledgeBase;
 import rungwise.knowledge.chemistry.SolventColumn;
+import rungwise.knowledge.decision.DecisionId;
 import rungwise.knowledge.method.Agent;
 import rungwise.knowledge.method.Method;
 import rungwise.knowledge.surface.Surface;
@@ -70,7 +71,7 @@ public final class Standing {
             Agent agent = use.agent();
             for (SolventColumn column : SolventColumn.values()) {
                 double percent = agent.percentIn(column);
-                if (percent > 0) {
+                if (percent > 0 && percent >= base.decisions().value(DecisionId.SOLVENT_COUNTS)) {
                     facts.add(new SolventContact(use, column, percent, surface.limit(column)));
                 }
             }

@@ -49,7 +49,7 @@ public record ChemistryShare(int pairs, int chances, int computed, int confirmed
         double within = known.decisions().value(DecisionId.CHEMISTRY_BEARS_OUT);
         ComputedChances completed = ComputedChances.of(known);
         for (Method method : known.methods().values()) {
-            if (!ComputedChances.dissolves(method) || !known.agentOf(method).isSolvent()) {
+            if (!ComputedChances.dissolves(method) || known.agentOf(method).strongestSolvent() < known.decisions().value(DecisionId.SOLVENT_COUNTS)) {
                 continue;
             }
             for (Contaminant contaminant : completed.base().contaminants().values()) {

@@ -95,7 +95,7 @@ public record ComputedChances(KnowledgeBase base, Map<String, Set<String>> compu
     public static Optional<Estimate> estimate(Contaminant contaminant, String bond, Method method, KnowledgeBase base) {
         Organics organics = Organics.of(base.agentOf(method), base);
         Optional<Solute> like = like(contaminant, bond, base).map(base.solutes()::get);
-        if (like.isEmpty() || !organics.counts()) {
+        if (like.isEmpty() || organics.percent() < base.decisions().value(DecisionId.SOLVENT_COUNTS)) {
             return Optional.empty();
         }
         Solubility.Interval red = Solubility.interval(organics.blend(),

@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import rungwise.knowledge.KnowledgeBase;
 import rungwise.knowledge.decision.AssumptionId;
+import rungwise.knowledge.decision.DecisionId;
 import rungwise.knowledge.method.Agent;
 import rungwise.knowledge.method.Method;
 import rungwise.knowledge.safety.GloveMaterial;
@@ -32,7 +33,7 @@ public final class GloveChoice {
         extents = Extents.of(base.assumptions());
         untoldMinutes = base.assumptions().value(AssumptionId.HANDS_IN_IT);
         for (Agent agent : base.agents().values()) {
-            List<Permeation> held = base.gloves().values().stream().filter(p -> p.counts(agent)).toList();
+            List<Permeation> held = base.gloves().values().stream().filter(p -> p.counts(agent, base.decisions().value(DecisionId.SOLVENT_COUNTS))).toList();
             if (!held.isEmpty()) {
                 Map<GloveMaterial, Double> minutes = new EnumMap<>(GloveMaterial.class);
                 for (GloveMaterial glove : GloveMaterial.values()) {

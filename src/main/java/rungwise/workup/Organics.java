@@ -26,11 +26,6 @@ public record Organics(List<Share> shares) {
                 .toList());
     }
 
-    /** Whether there is enough of it to count. */
-    public boolean counts() {
-        return percent() >= Agent.COUNTS_FROM_PERCENT;
-    }
-
     public double percent() {
         return shares.stream().mapToDouble(Share::percent).sum();
     }
@@ -46,8 +41,8 @@ public record Organics(List<Share> shares) {
         return volume / percent() > Solubility.SLOW_FROM_CM3_PER_MOL;
     }
 
-    /** What counts on its own against a surface. */
-    public List<Share> counting() {
-        return shares.stream().filter(s -> s.percent() >= Agent.COUNTS_FROM_PERCENT).toList();
+    /** What there is so much of, on its own. */
+    public List<Share> from(double percent) {
+        return shares.stream().filter(s -> s.percent() >= percent).toList();
     }
 }

@@ -6,6 +6,7 @@ import java.util.List;
 import rungwise.knowledge.KnowledgeBase;
 import rungwise.knowledge.chemistry.Polymer;
 import rungwise.knowledge.chemistry.Solute;
+import rungwise.knowledge.decision.DecisionId;
 import rungwise.rules.use.PolymerContact;
 import rungwise.rules.use.Use;
 import rungwise.science.Solubility;
@@ -30,7 +31,7 @@ public final class PolymerContacts {
 
     public static List<PolymerContact> all(Use use, KnowledgeBase base) {
         List<PolymerContact> all = new ArrayList<>();
-        for (Organics.Share share : Organics.of(use.agent(), base).counting()) {
+        for (Organics.Share share : Organics.of(use.agent(), base).from(base.decisions().value(DecisionId.SOLVENT_COUNTS))) {
             for (Polymer polymer : use.surface().polymers()) {
                 Solute material = base.solutes().get(polymer.sphere());
                 double red = Solubility.interval(share.substance().hansen(),

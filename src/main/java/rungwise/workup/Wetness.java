@@ -115,7 +115,7 @@ public final class Wetness {
         }
         double oil = agent.composition().entrySet().stream().filter(e -> volatiles.isSilent(base.substances().get(e.getKey())))
                 .mapToDouble(Map.Entry::getValue).sum();
-        if (parts.isEmpty() || oil >= Agent.COUNTS_FROM_PERCENT) {
+        if (parts.isEmpty() || oil >= base.decisions().value(DecisionId.SOLVENT_COUNTS)) {
             return WetTime.FOR_GOOD_SECONDS;
         }
         // thickener, surfactant and salt

@@ -27,6 +27,7 @@ import rungwise.answer.Advisor;
 import rungwise.answer.Answer;
 import rungwise.knowledge.KnowledgeBase;
 import rungwise.knowledge.chemistry.Substance;
+import rungwise.knowledge.decision.DecisionId;
 import rungwise.knowledge.load.Mappers;
 import rungwise.knowledge.method.Agent;
 import rungwise.knowledge.overlay.Overlay;
@@ -109,7 +110,7 @@ class ProductCasesTest {
         words(expect.path("reactive")).forEach(w -> need(reactive.contains(w), w + " among " + reactive, out));
         words(expect.path("ppe")).forEach(w -> need(agent.ppe().contains(w), w + " among " + agent.ppe(), out));
         if (expect.has("charts")) {
-            Set<String> charts = new TreeSet<>(known.gloves().values().stream().filter(g -> g.counts(agent))
+            Set<String> charts = new TreeSet<>(known.gloves().values().stream().filter(g -> g.counts(agent, known.decisions().value(DecisionId.SOLVENT_COUNTS)))
                     .map(Permeation::id).toList());
             need(charts.equals(new TreeSet<>(words(expect.path("charts")))), "charts " + expect.path("charts") + " not " + charts, out);
         }

@@ -46,11 +46,11 @@ class HouseTest {
             List.of("knowledge.check"),
             List.of("knowledge.draft"),
             List.of("knowledge"),
-            List.of("knowledge.words", "knowledge.safety", "knowledge.deposit", "knowledge.decision"),
+            List.of("knowledge.words", "knowledge.safety", "knowledge.deposit"),
             List.of("knowledge.matter"),
             List.of("knowledge.method"),
             List.of("knowledge.surface"),
-            List.of("knowledge.chemistry", "text"),
+            List.of("knowledge.chemistry", "knowledge.decision", "text"),
             List.of("knowledge.common", "science"));
 
     private static final String COMPILED = "compiled rules";

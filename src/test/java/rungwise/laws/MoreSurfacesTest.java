@@ -20,6 +20,7 @@ import rungwise.answer.Answer;
 import rungwise.knowledge.KnowledgeBase;
 import rungwise.knowledge.chemistry.SolventColumn;
 import rungwise.knowledge.common.Range;
+import rungwise.knowledge.decision.DecisionId;
 import rungwise.knowledge.method.Method;
 import rungwise.knowledge.surface.Surface;
 import rungwise.knowledge.surface.SurfaceKind;
@@ -162,13 +163,13 @@ class MoreSurfacesTest {
     }
 
     private static Verdicts verdicts(Surface surface) {
-        List<Object> facts = new ArrayList<>();
+        List<Object> facts = new ArrayList<>(List.of(KNOWN.decisions()));
         for (Method method : KNOWN.methods().values()) {
             Use use = new Use(method, KNOWN.agentOf(method), KNOWN.toolOf(method), surface);
             facts.add(use);
             for (SolventColumn column : SolventColumn.values()) {
                 double percent = use.agent().percentIn(column);
-                if (percent > 0) {
+                if (percent >= KNOWN.decisions().value(DecisionId.SOLVENT_COUNTS)) {
                     facts.add(new SolventContact(use, column, percent, surface.limit(column)));
                 }
             }

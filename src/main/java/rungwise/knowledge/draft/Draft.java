@@ -31,6 +31,7 @@ import rungwise.knowledge.matter.Component;
 import rungwise.knowledge.matter.ComponentClass;
 import rungwise.knowledge.matter.Matter;
 import rungwise.knowledge.matter.Reach;
+import rungwise.knowledge.matter.Shares;
 import rungwise.knowledge.matter.Way;
 import rungwise.knowledge.method.Agent;
 import rungwise.knowledge.method.Family;
@@ -101,7 +102,11 @@ public record Draft(List<Entry> entries, Optional<Set<String>> usedElsewhere, Se
 
     private Matter matter() {
         return new Matter(items(Kind.COMPONENT, Component.class), items(Kind.COMPONENT_CLASS, ComponentClass.class),
-                items(Kind.WAY, Way.class), items(Kind.REACH, Reach.class));
+                items(Kind.WAY, Way.class), items(Kind.REACH, Reach.class), Shares.of(decisions()));
+    }
+
+    private Decisions decisions() {
+        return new Decisions(items(Kind.DECISION, Decision.class));
     }
 
     /** Whether the chances of a contaminant can be known at all. */
@@ -132,7 +137,7 @@ public record Draft(List<Entry> entries, Optional<Set<String>> usedElsewhere, Se
                 items(Kind.EXPOSURE, Exposure.class), items(Kind.GLOVES, Permeation.class),
                 items(Kind.RESPIRATOR, Respirator.class), items(Kind.SUBSTANCE, Substance.class),
                 items(Kind.SOLUTE, Solute.class), items(Kind.HAZARD, HazardStatement.class),
-                new Decisions(items(Kind.DECISION, Decision.class)), new Assumptions(items(Kind.ASSUMPTION, Assumption.class)),
+                decisions(), new Assumptions(items(Kind.ASSUMPTION, Assumption.class)),
                 new Signs(items(Kind.EVIDENCE_STRENGTH, EvidenceStrength.class), items(Kind.SIGN_GROUP, SignGroup.class),
                         items(Kind.CHECK, Inspection.class), items(Kind.FREQUENCY, Frequency.class)),
                 List.copyOf(items(Kind.WAIVER, Waiver.class).values()), questionWords(), matter());

@@ -8,9 +8,6 @@ import java.util.List;
  * @param old once it has hardened; where nobody said, as fresh
  */
 public record MadeOf(List<Part> fresh, List<Part> old) {
-    /** A smaller share is there for the record, and is no condition. */
-    static final double COUNTS_FROM = 0.1;
-
     public MadeOf {
         fresh = fresh == null ? List.of() : List.copyOf(fresh);
         old = old == null ? fresh : List.copyOf(old);

@@ -21,7 +21,8 @@ import rungwise.knowledge.method.Method;
  * @param old     the same once it has hardened
  * @param takenIn whether the surface takes it in
  */
-public record Makeup(MadeOf.Lying form, List<Held> fresh, List<Held> old, Map<String, Reach> reaches, boolean takenIn) {
+public record Makeup(MadeOf.Lying form, List<Held> fresh, List<Held> old, Map<String, Reach> reaches, Shares shares,
+                     boolean takenIn) {
 
     /**
      * A part that has to be taken.
@@ -32,12 +33,15 @@ public record Makeup(MadeOf.Lying form, List<Held> fresh, List<Held> old, Map<St
     }
 
     static Makeup of(MadeOf.Lying form, MadeOf madeOf, Map<String, Component> components, Map<String, ComponentClass> classes,
-                     Map<String, Reach> reaches) {
-        return new Makeup(form, held(madeOf.fresh(), components, classes), held(madeOf.old(), components, classes), reaches, false);
+                     Map<String, Reach> reaches, Shares shares) {
+        return new Makeup(form, held(madeOf.fresh(), components, classes, shares), held(madeOf.old(), components, classes, shares), reaches,
+                shares, false);
     }
 
-    private static List<Held> held(List<MadeOf.Part> parts, Map<String, Component> components, Map<String, ComponentClass> classes) {
-        List<MadeOf.Part> counted = parts.stream().filter(p -> p.share() >= MadeOf.COUNTS_FROM).toList();
+    private static List<Held> held(List<MadeOf.Part> parts, Map<String, Component> components, Map<String, ComponentClass> classes,
+                                   Shares shares) {
+        // a smaller share is there for the record, and is no condition
+        List<MadeOf.Part> counted = parts.stream().filter(p -> p.share() >= shares.counts()).toList();
         List<MadeOf.Part> taken = counted.stream().filter(p -> p.role() != MadeOf.Does.CARRIED).toList();
         List<MadeOf.Part> needed = taken.isEmpty() ? counted : taken;
         double whole = needed.stream().mapToDouble(MadeOf.Part::share).sum();
@@ -50,7 +54,7 @@ public record Makeup(MadeOf.Lying form, List<Held> fresh, List<Held> old, Map<St
     }
 
     public Makeup takenIn(boolean now) {
-        return now == takenIn ? this : new Makeup(form, fresh, old, reaches, now);
+        return now == takenIn ? this : new Makeup(form, fresh, old, reaches, shares, now);
     }
 
     public List<Held> parts(boolean hardened) {
@@ -73,7 +77,7 @@ public record Makeup(MadeOf.Lying form, List<Held> fresh, List<Held> old, Map<St
     }
 
     private Chance taken(Method method, List<Held> parts) {
-        return Chance.nearest(parts.stream().mapToDouble(p -> p.share() * Chance.nearest(grade(p, method).share()).probability()).sum());
+        return Chance.nearest(parts.stream().mapToDouble(p -> p.share() * Chance.nearest(shares.taken(grade(p, method))).probability()).sum());
     }
 
     private Chance whole(Method method, boolean hardened) {
@@ -86,8 +90,8 @@ public record Makeup(MadeOf.Lying form, List<Held> fresh, List<Held> old, Map<St
 
     /** The chance that one correct attempt takes a part. */
     public Chance chance(Held part, Method method, boolean hardened) {
-        double reach = method.role().map(reaches::get).map(r -> r.into(lies(hardened))).orElse(0.0);
-        return Chance.nearest(reach * grade(part, method).share());
+        double reach = method.role().map(reaches::get).map(r -> shares.reached(r, lies(hardened))).orElse(0.0);
+        return Chance.nearest(reach * shares.taken(grade(part, method)));
     }
 
     /** How well a method takes a part where it reaches it. */
@@ -111,6 +115,6 @@ public record Makeup(MadeOf.Lying form, List<Held> fresh, List<Held> old, Map<St
 
     /** Whether it reaches the deposit at all as it lies. */
     public boolean reaches(Method method, boolean hardened) {
-        return method.role().map(reaches::get).map(r -> r.into(lies(hardened)) > 0).orElse(false);
+        return method.role().map(reaches::get).filter(r -> r.isInto(lies(hardened))).isPresent();
     }
 }

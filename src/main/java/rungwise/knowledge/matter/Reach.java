@@ -9,9 +9,6 @@ import rungwise.knowledge.common.Basis;
  */
 public record Reach(String id, String says, List<DepositForm> full, List<DepositForm> half, List<DepositForm> little, Basis basis,
                     List<String> sources) {
-    private static final double HALF = 0.62;
-    private static final double LITTLE = 0.3;
-
     public Reach {
         full = full == null ? List.of() : List.copyOf(full);
         half = half == null ? List.of() : List.copyOf(half);
@@ -19,8 +16,7 @@ public record Reach(String id, String says, List<DepositForm> full, List<Deposit
         sources = sources == null ? List.of() : List.copyOf(sources);
     }
 
-    /** The share of its grade that is left on this form. */
-    public double into(DepositForm form) {
-        return full.contains(form) ? 1 : half.contains(form) ? HALF : little.contains(form) ? LITTLE : 0;
+    public boolean isInto(DepositForm form) {
+        return full.contains(form) || half.contains(form) || little.contains(form);
     }
 }

@@ -30,9 +30,6 @@ public record Agent(String id, String name, String family, Form form, Optional<R
                     double residueRinse, Set<String> sensitisers, List<String> ppe, List<String> risks,
                     boolean alwaysAtHand, Map<String, Double> composition, Optional<Layer> layer,
                     Map<String, Double> dissolved, Basis basis, List<String> sources) {
-    /** Below this share an organic component does not count against a surface. */
-    public static final double COUNTS_FROM_PERCENT = 5;
-
     public static final Agent NONE = new Agent("none", "nothing", "none", Form.LIQUID, Optional.empty(), Map.of(),
             Set.of(), "", "", 0, Set.of(), List.of(), List.of(), true, Map.of(), Optional.empty(), Basis.COMMON_PRACTICE,
             List.of());
@@ -61,14 +58,15 @@ public record Agent(String id, String name, String family, Form form, Optional<R
         sources = sources == null ? List.of() : List.copyOf(sources);
     }
 
-    /** The strongest single component judged in a column, in percent; 0 where it does not count. */
+    /** The strongest single component judged in a column, in percent. */
     public double percentIn(SolventColumn column) {
         return solvents.entrySet().stream().filter(e -> e.getKey().column() == column)
-                .mapToDouble(Map.Entry::getValue).filter(p -> p >= COUNTS_FROM_PERCENT).max().orElse(0);
+                .mapToDouble(Map.Entry::getValue).max().orElse(0);
     }
 
-    public boolean isSolvent() {
-        return solvents.values().stream().anyMatch(p -> p >= COUNTS_FROM_PERCENT);
+    /** The strongest single organic component, in percent. */
+    public double strongestSolvent() {
+        return solvents.values().stream().mapToDouble(Double::doubleValue).max().orElse(0);
     }
 
     public boolean holds(Reactive group) {

@@ -16,6 +16,7 @@ import rungwise.knowledge.chemistry.Solvent;
 import rungwise.knowledge.chemistry.SolventColumn;
 import rungwise.knowledge.common.Basis;
 import rungwise.knowledge.common.Range;
+import rungwise.knowledge.decision.DecisionId;
 import rungwise.knowledge.draft.OverlayFile;
 import rungwise.knowledge.method.Agent;
 import rungwise.knowledge.method.Chances;
@@ -41,13 +42,14 @@ record Likeness(Method closest, Method nearest, Method technique, KnowledgeBase 
     private static final String NEVER_USED = "barred_chemistry";
 
     static Likeness of(OverlayFile.Product product, Agent agent, KnowledgeBase base) {
+        double counts = counts(base);
         Method closest = base.methods().values().stream()
                 .filter(m -> isChemistry(m, base) || m.family().equals(NEVER_USED))
-                .min(Comparator.comparingDouble((Method m) -> distance(agent, base.agentOf(m)))
+                .min(Comparator.comparingDouble((Method m) -> distance(agent, base.agentOf(m), counts))
                         .thenComparing(m -> -m.severity().worst()).thenComparing(Method::id)).orElseThrow();
         Optional<Method> like = product.like().map(base.methods()::get);
         Method nearest = like.filter(m -> !closest.family().equals(NEVER_USED)
-                && column(base.agentOf(m)).equals(column(agent))).orElse(closest);
+                && column(base.agentOf(m), counts).equals(column(agent, counts))).orElse(closest);
         return new Likeness(closest, nearest, like.orElse(nearest), base);
     }
 
@@ -59,8 +61,8 @@ record Likeness(Method closest, Method nearest, Method technique, KnowledgeBase 
     }
 
     /** Shares of solvent by kind, then pH, reactive groups and form; another leading solvent lies far off. */
-    private static double distance(Agent one, Agent other) {
-        double far = (column(one).equals(column(other)) ? 0 : 10) + (leading(one).equals(leading(other)) ? 0 : 5);
+    private static double distance(Agent one, Agent other, double counts) {
+        double far = (column(one, counts).equals(column(other, counts)) ? 0 : 10) + (leading(one, counts).equals(leading(other, counts)) ? 0 : 5);
         for (Solvent kind : Solvent.values()) {
             far += Math.abs(one.solvents().getOrDefault(kind, 0.0) - other.solvents().getOrDefault(kind, 0.0)) / 100;
         }
@@ -69,7 +71,7 @@ record Likeness(Method closest, Method nearest, Method technique, KnowledgeBase 
             Range there = other.acidity().get();
             far += Math.max(Math.abs(here.from() - there.from()), Math.abs(here.to() - there.to())) / 4;
         } else if (one.acidity().isPresent() || other.acidity().isPresent()) {
-            far += one.isSolvent() ? 0.5 : 2;
+            far += one.strongestSolvent() >= counts ? 0.5 : 2;
         }
         Set<Reactive> differ = new TreeSet<>(one.reactive());
         other.reactive().stream().filter(g -> !differ.remove(g)).toList().forEach(differ::add);
@@ -78,12 +80,12 @@ record Likeness(Method closest, Method nearest, Method technique, KnowledgeBase 
     }
 
     /** The column of its strongest solvent; empty where none counts. */
-    private static Optional<SolventColumn> column(Agent agent) {
-        return leading(agent).map(Solvent::column);
+    private static Optional<SolventColumn> column(Agent agent, double counts) {
+        return leading(agent, counts).map(Solvent::column);
     }
 
-    private static Optional<Solvent> leading(Agent agent) {
-        return agent.solvents().entrySet().stream().filter(e -> e.getValue() >= Agent.COUNTS_FROM_PERCENT)
+    private static Optional<Solvent> leading(Agent agent, double counts) {
+        return agent.solvents().entrySet().stream().filter(e -> e.getValue() >= counts)
                 .max(Map.Entry.comparingByValue()).map(Map.Entry::getKey);
     }
 
@@ -127,12 +129,17 @@ record Likeness(Method closest, Method nearest, Method technique, KnowledgeBase 
     private Map<String, Chances> chances(Agent agent) {
         Map<String, Chances> chances = new HashMap<>(nearest.chances());
         boolean whole = agent.solvents().values().stream().mapToDouble(Double::doubleValue).sum()
-                <= organic(agent) + Agent.COUNTS_FROM_PERCENT;
-        if (agent.isSolvent() && whole && (nearest.mechanism() == Mechanism.DISSOLVE
+                <= organic(agent) + counts(base);
+        if (agent.strongestSolvent() >= counts(base) && whole && (nearest.mechanism() == Mechanism.DISSOLVE
                 || nearest.mechanism() == Mechanism.SWELL)) {
             chances.keySet().removeIf(bond -> base.bondClasses().get(bond).dissolvesLike().isPresent());
         }
         return chances;
+    }
+
+    /** The percent from which an organic component counts. */
+    private static double counts(KnowledgeBase base) {
+        return base.decisions().value(DecisionId.SOLVENT_COUNTS);
     }
 
     private double organic(Agent agent) {

@@ -12,6 +12,7 @@ import rungwise.knowledge.chemistry.Solvent;
 import rungwise.knowledge.common.Figures;
 import rungwise.knowledge.common.Near;
 import rungwise.knowledge.common.Range;
+import rungwise.knowledge.decision.DecisionId;
 import rungwise.knowledge.draft.Fault;
 import rungwise.knowledge.draft.OverlayFile;
 import rungwise.knowledge.method.Agent;
@@ -54,7 +55,7 @@ final class ProductCheck {
                 "leave the product out, and off the shelf")));
         product.like().ifPresent(like -> like(id, like, faults));
         boolean corrosive = product.hazards().stream().map(base.hazards()::get).anyMatch(h -> h != null && h.corrosive());
-        if (product.acidity().isEmpty() && (corrosive || faults.isEmpty() && !new Worst(base).agent(product).isSolvent())) {
+        if (product.acidity().isEmpty() && (corrosive || faults.isEmpty() && new Worst(base).agent(product).strongestSolvent() < base.decisions().value(DecisionId.SOLVENT_COUNTS))) {
             faults.add(fault(id, "acidity", corrosive ? "it is corrosive and its pH is not said"
                     : "it holds too little solvent to count and its pH is not said, so nothing can be told of it",
                     "copy the pH range from the sheet"));

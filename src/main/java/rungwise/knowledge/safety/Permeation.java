@@ -26,11 +26,15 @@ public record Permeation(String id, String name, Set<Solvent> solvents, Set<Reac
         charts = List.copyOf(charts);
     }
 
-    /** Whether it counts for an agent: by kind, by reactive group, or because the agent is known to hold it. */
-    public boolean counts(Agent agent) {
-        return solvents.stream().anyMatch(s -> agent.solvents().getOrDefault(s, 0.0) >= Agent.COUNTS_FROM_PERCENT)
+    /**
+     * Whether it counts for an agent: by kind, by reactive group, or because the agent is known to hold it.
+     *
+     * @param from the percent from which a component counts
+     */
+    public boolean counts(Agent agent, double from) {
+        return solvents.stream().anyMatch(s -> agent.solvents().getOrDefault(s, 0.0) >= from)
                 || !Collections.disjoint(reactive, agent.reactive())
-                || holds.stream().anyMatch(h -> agent.composition().getOrDefault(h, 0.0) >= Agent.COUNTS_FROM_PERCENT
+                || holds.stream().anyMatch(h -> agent.composition().getOrDefault(h, 0.0) >= from
                 || agent.dissolved().containsKey(h));
     }
 

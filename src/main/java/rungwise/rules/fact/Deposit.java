@@ -11,10 +11,13 @@ import rungwise.knowledge.matter.Makeup;
 import rungwise.knowledge.method.Method;
 import rungwise.text.Figure;
 
-/** The contaminant with what is believed of it; the beliefs are those of an unknown age where none was given. */
-public record Deposit(Contaminant contaminant, boolean ageKnown, double ageHours, double hardened, double marked) {
-    private static final double HARDLY = 0.05;
-
+/**
+ * The contaminant with what is believed of it; the beliefs are those of an unknown age where none was given.
+ *
+ * @param stateCounts from which belief on a state, fresh or hardened, counts
+ */
+public record Deposit(Contaminant contaminant, boolean ageKnown, double ageHours, double hardened, double marked,
+                      double stateCounts) {
     public boolean is(Nature nature) {
         return contaminant.is(nature);
     }
@@ -64,7 +67,7 @@ public record Deposit(Contaminant contaminant, boolean ageKnown, double ageHours
 
     /** The states that are believed at all: hardened or not. */
     private Stream<Boolean> states() {
-        return Stream.of(false, true).filter(old -> (old ? hardened : 1 - hardened) > HARDLY);
+        return Stream.of(false, true).filter(old -> (old ? hardened : 1 - hardened) > stateCounts);
     }
 
     public boolean hasHazard(String hazard) {
