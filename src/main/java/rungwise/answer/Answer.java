@@ -5,7 +5,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import rungwise.knowledge.common.Basis;
-import rungwise.knowledge.common.Basis;
 import rungwise.question.FactUse;
 import rungwise.question.Question;
 import rungwise.rules.said.Because;

@@ -12,13 +12,10 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import rungwise.knowledge.decision.DecisionId;
 import rungwise.knowledge.deposit.Contaminant;
 import rungwise.knowledge.method.Agent;
-import rungwise.knowledge.method.Method;
-import java.util.stream.Stream;
-import rungwise.knowledge.method.Agent;
-import rungwise.knowledge.decision.DecisionId;
 import rungwise.knowledge.method.Method;
 import rungwise.question.Question;
 import rungwise.rules.Phase;
@@ -33,8 +30,6 @@ import rungwise.rules.said.Conclusions;
 import rungwise.rules.said.Step;
 import rungwise.rules.use.Chosen;
 import rungwise.rules.use.Laid;
-import rungwise.rules.said.Step;
-import rungwise.rules.fact.Water;
 import rungwise.text.Figure;
 import rungwise.workup.Zones;
 
@@ -145,7 +140,17 @@ public final class Surroundings {
     public List<Asked> steps(String place) {
         return steps.stream().filter(s -> s.step().place().equals(place))
                 .filter(s -> !ladder.situation().question().done().contains(s.step().done()))
-                .filter(s -> isPermitted(s.name()) || waitsFor(s.name()).isPresent()).toList();
+                .filter(this::isDoneToday).filter(s -> !s.step().standsIn() || isNeeded(s.step())).toList();
+    }
+
+    private boolean isDoneToday(Asked asked) {
+        return isPermitted(asked.name()) || waitsFor(asked.name()).isPresent();
+    }
+
+    /** Whether none of those that a step stands in for may be done. */
+    private boolean isNeeded(Step standIn) {
+        return steps.stream().filter(s -> !s.step().standsIn() && s.step().place().equals(standIn.place())
+                && s.step().order() == standIn.order()).noneMatch(this::isDoneToday);
     }
 
     public boolean isPermitted(String step) {

@@ -51,6 +51,7 @@ public final class Verdicts {
     private final Map<String, Verdict> onSurface;
     private final Gates gates;
     private final Shelf shelf;
+    private final boolean comesOff;
     private Verdict general = Verdict.NOTHING;
     private List<Concluded<NeighbourNote>> neighbourNotes = List.of();
 
@@ -67,6 +68,7 @@ public final class Verdicts {
         this.decisions = base.decisions();
         this.shelf = new Shelf(question, base);
         this.onSurface = revision.standing().on(situation.surface());
+        this.comesOff = base.methods().values().stream().filter(Method::takesAgentsOff).anyMatch(m -> shelf.lacks(m).isEmpty());
         this.gates = new Gates(question);
         Set<String> asked = new HashSet<>(question.wanted());
         question.tried().forEach(t -> t.method().ifPresent(asked::add));
@@ -105,7 +107,7 @@ public final class Verdicts {
         double[] refining = method.severity().filmMicrons() < decisions.value(DecisionId.FILM_THAT_COUNTS) ? new double[0] : method.correction().stream()
                 .map(base.methods()::get).filter(m -> m != null && m.family().equals("polish"))
                 .mapToDouble(m -> m.severity().filmMicrons()).toArray();
-        return new Candidate(use, shelf.lacks(method).isEmpty(), FilmBudget.used(method.severity().filmMicrons(), refining),
+        return new Candidate(use, shelf.lacks(method).isEmpty(), comesOff, FilmBudget.used(method.severity().filmMicrons(), refining),
                 Math.max(0, cap - contactDone),
                 method.doneBy().filter(question.done()::contains).isPresent() ? 0 : method.tries() - triesDone);
     }

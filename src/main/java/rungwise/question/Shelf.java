@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import rungwise.knowledge.KnowledgeBase;
 import rungwise.knowledge.method.Method;
+import rungwise.knowledge.method.MethodKind;
 
 /** What a question says is at hand. */
 public final class Shelf {
@@ -23,7 +24,7 @@ public final class Shelf {
         List<String> shelf = question.shelf().get();
         List<String> lacks = new ArrayList<>();
         if (!method.agent().equals("none") && !shelf.contains(method.agent())
-                && (question.shelfStrict() || !base.agentOf(method).alwaysAtHand())) {
+                && (question.shelfStrict() && !isForRinsing(method) || !base.agentOf(method).alwaysAtHand())) {
             lacks.add(method.agent());
         }
         if (!method.tool().equals("none") && !shelf.contains(method.tool())
@@ -31,5 +32,10 @@ public final class Shelf {
             lacks.add(method.tool());
         }
         return List.copyOf(lacks);
+    }
+
+    /** A bucket of water to take off what was put on is at every job, also where only what is named may be tried. */
+    private static boolean isForRinsing(Method method) {
+        return method.kind() == MethodKind.CLEAN_UP && method.takesAgentsOff();
     }
 }

@@ -25,7 +25,6 @@ import rungwise.answer.LadderAnswer;
 import rungwise.answer.StoppedAnswer;
 import rungwise.diagnosis.SpotAnswer;
 import rungwise.knowledge.load.Mappers;
-import rungwise.knowledge.load.Mappers;
 import rungwise.question.FactUse;
 import rungwise.question.QuestionReader;
 import rungwise.rules.said.Because;

@@ -107,7 +107,7 @@ class PreparationTest {
     }
 
     private static Step step(String name, int order, List<String> rungs) {
-        return new Step("before", order, name, "Over it.", "washed", rungs, List.of(), "", false, "");
+        return new Step("before", order, name, "Over it.", "washed", rungs, List.of(), "", false, "", false);
     }
 
     /** What is wrong with the steps before these rungs, each kind in one sentence. */

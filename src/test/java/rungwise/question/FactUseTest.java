@@ -22,7 +22,6 @@ import rungwise.rules.said.Step;
 import tools.jackson.core.JsonPointer;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.node.ArrayNode;
-import rungwise.knowledge.load.Mappers;
 import tools.jackson.databind.node.ObjectNode;
 
 /** No fact falls silent: whoever gives one reads that it counted, or why it did not; and what changes the answer counted. */

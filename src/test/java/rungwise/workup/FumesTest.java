@@ -19,7 +19,7 @@ class FumesTest {
     private static List<Fume> closed(String method) {
         var known = Base.advisor().knowledge();
         var use = new Standing(known, Base.advisor().rules()).use(known.methods().get(method), known.surfaces().get("clear_2k_sound"));
-        return new Fumes(known, new Gases(known)).of(CLOSED, List.of(new Candidate(use, true, 0, 0, 1)));
+        return new Fumes(known, new Gases(known)).of(CLOSED, List.of(new Candidate(use, true, true, 0, 0, 1)));
     }
 
     /** Maximum use is ten times the limit: 29 CFR 1910.134(d)(3)(i), half mask. */

@@ -51,7 +51,7 @@ class GasesTest {
     private static Airing airing(KnowledgeBase known, Worked worked, String method, double airC, Bay bay, int spots) {
         Use use = new Standing(known, Base.advisor().rules()).use(known.methods().get(method), known.surfaces().get("clear_2k_sound"));
         return Vapours.of(question(airC, spots), known, worked, new Panel(airC, true, false, 0), bay,
-                List.of(new Candidate(use, true, 0, 0, 1))).get(0);
+                List.of(new Candidate(use, true, true, 0, 0, 1))).get(0);
     }
 
     private static Question question(double airC, int spots) {

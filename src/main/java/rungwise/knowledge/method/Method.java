@@ -77,4 +77,9 @@ public record Method(String id, String name, MethodKind kind, String family, Mec
     public Chances chancesFor(String bondClass) {
         return chances.getOrDefault(bondClass, Chances.NONE);
     }
+
+    /** Whether it takes off again what others put on: a rinse, a damp cloth, a wash at the end. */
+    public boolean takesAgentsOff() {
+        return mechanism == Mechanism.RINSE && !family.equals("air") || kind == MethodKind.CLEAN_UP && mechanism == Mechanism.SURFACTANT;
+    }
 }

@@ -8,11 +8,12 @@ import rungwise.text.Figure;
  * A method that might be offered today.
  *
  * @param atHand         agent and tool are on the shelf
+ * @param comesOff       something on the shelf takes its agent off again
  * @param filmWithRefining micrometres that it and its obligatory refining take
  * @param contactLeft    minutes of contact its family may still have on this spot
  * @param triesLeft      correct attempts still allowed
  */
-public record Candidate(Use use, boolean atHand, double filmWithRefining, double contactLeft, int triesLeft) {
+public record Candidate(Use use, boolean atHand, boolean comesOff, double filmWithRefining, double contactLeft, int triesLeft) {
     public String name() {
         return use.method().id();
     }
