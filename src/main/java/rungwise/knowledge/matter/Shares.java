@@ -6,9 +6,14 @@ import rungwise.knowledge.decision.Decisions;
 /** What the words for how well a component is taken, and how far a role reaches, are worth. */
 public record Shares(double well, double partly, double slightly, double half, double little, double counts) {
     public static Shares of(Decisions decisions) {
-        return new Shares(decisions.value(DecisionId.TAKEN_WELL), decisions.value(DecisionId.TAKEN_PARTLY),
-                decisions.value(DecisionId.TAKEN_SLIGHTLY), decisions.value(DecisionId.REACHED_IN_PART),
-                decisions.value(DecisionId.REACHED_A_LITTLE), decisions.value(DecisionId.COMPONENT_COUNTS));
+        return new Shares(told(decisions, DecisionId.TAKEN_WELL), told(decisions, DecisionId.TAKEN_PARTLY),
+                told(decisions, DecisionId.TAKEN_SLIGHTLY), told(decisions, DecisionId.REACHED_IN_PART),
+                told(decisions, DecisionId.REACHED_A_LITTLE), told(decisions, DecisionId.COMPONENT_COUNTS));
+    }
+
+    /** One that is missing is a fault of its own, found by the checks of loading. */
+    private static double told(Decisions decisions, DecisionId id) {
+        return decisions.byId().containsKey(id.id()) ? decisions.value(id) : 0;
     }
 
     /** How much of a component one correct attempt takes where it reaches it. */
