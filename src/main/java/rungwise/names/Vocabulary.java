@@ -29,8 +29,8 @@ public final class Vocabulary {
     }
 
     public Names deposits() {
-        return new Names(spoken, base.contaminants().values().stream().map(c -> new Called(c.id(), c.name(), c.alsoCalled(), "",
-                c.what() + " " + c.recognise().look())).toList(), words.wideDeposits().values());
+        return new Names(spoken, base.contaminants().values().stream().map(c -> new Called(c.id(), c.name(), c.alsoCalled(),
+                c.recognise().look() + ". " + c.recognise().feel() + ".", c.what() + " " + c.recognise().look())).toList(), words.wideDeposits().values());
     }
 
     public Names surfaces() {
