@@ -1,5 +1,6 @@
 package rungwise.cli;
 
+import java.io.PrintWriter;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -7,7 +8,9 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import picocli.CommandLine.Model.CommandSpec;
 import rungwise.answer.Answer;
+import rungwise.diagnosis.SpotAnswer;
 import rungwise.knowledge.KnowledgeBase;
 import rungwise.knowledge.common.Figures;
 import rungwise.knowledge.decision.DecisionId;
@@ -34,6 +37,13 @@ final class Card {
     Card(KnowledgeBase base, int width, boolean plain) {
         this.base = base;
         this.page = new Page(width, plain);
+    }
+
+    /** Prints the card, beneath what the deposit may be where nobody named it. */
+    static void print(SpotAnswer answer, String asked, KnowledgeBase base, CommandSpec spec) {
+        PrintWriter out = spec.commandLine().getOut();
+        IdentificationText.bySigns(answer.suspects(), out);
+        new Card(base, Terminal.width(spec), Terminal.isPlain()).lines(answer.answer(), asked).forEach(out::println);
     }
 
     /**

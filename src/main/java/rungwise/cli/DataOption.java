@@ -1,7 +1,10 @@
 package rungwise.cli;
 
 import picocli.CommandLine.Option;
+import rungwise.knowledge.KnowledgeBase;
+import rungwise.ladder.ChanceTable;
 import rungwise.shoplog.Shoplog;
+import rungwise.shoplog.Teacher;
 
 /** Where the log lies. */
 final class DataOption {
@@ -16,6 +19,18 @@ final class DataOption {
             throw InputProblem.said("no-log", "place", data);
         }
         return Shoplog.open(data);
+    }
+
+    /** What a log that must be there already has taught. */
+    static ChanceTable learned(String data, KnowledgeBase base) {
+        if (!Shoplog.exists(data)) {
+            throw InputProblem.said("no-log-to-learn-from", "place", data);
+        }
+        try (Shoplog log = Shoplog.open(data)) {
+            Teacher teacher = new Teacher(log, base);
+            teacher.refresh();
+            return teacher.table();
+        }
     }
 
     Shoplog openOrMake() {

@@ -12,6 +12,7 @@ import rungwise.names.Finder;
 import rungwise.names.Found;
 import rungwise.names.Found.How;
 import rungwise.names.Found.One;
+import rungwise.names.Sort;
 import rungwise.question.PlainText;
 import rungwise.text.Texts;
 
@@ -47,7 +48,13 @@ final class FindCommand implements Callable<Integer> {
                     boolean wide = things.stream().anyMatch(t -> t.how().equals(How.MAY_BE.id()));
                     out.println(TEXTS.say("find.sort." + sort) + (wide ? TEXTS.say("find.wide") : ""));
                     things.forEach(t -> out.println("  " + t.id() + "  " + t.name()
-                            + (t.how().equals(How.MAY_BE.id()) && !t.tell().isEmpty() ? ": " + t.tell() : "")));
+                            + (isTold(t) ? ": " + t.tell() : "")));
                 });
+    }
+
+    /** Whoever calls a thing by its own name knows it; what a surface may be takes a look at the vehicle. */
+    private static boolean isTold(One thing) {
+        return !thing.tell().isEmpty() && (thing.how().equals(How.MAY_BE.id())
+                || thing.sort().equals(Sort.SURFACES.id()) && !thing.how().equals(How.CALLED.id()));
     }
 }

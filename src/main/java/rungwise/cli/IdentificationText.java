@@ -3,6 +3,7 @@ package rungwise.cli;
 import java.io.PrintWriter;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import rungwise.diagnosis.Identification.Sign;
 import rungwise.diagnosis.Identification.Suspect;
@@ -31,6 +32,15 @@ final class IdentificationText {
         out.println(say("next", "next", found.next().action() + found.next().method().map(m -> " " + m).orElse(""), "text",
                 found.next().text()));
         out.println(say("revision", "revision", found.revision()));
+    }
+
+    /** What it may be, above an answer to a question that did not name it. */
+    static void bySigns(Optional<List<Suspect>> suspects, PrintWriter out) {
+        suspects.ifPresent(s -> {
+            out.println(Texts.ENGLISH.say("cli.by-its-signs"));
+            suspects(s, out);
+            out.println();
+        });
     }
 
     static void suspects(List<Suspect> suspects, PrintWriter out) {

@@ -19,8 +19,6 @@ import rungwise.ladder.ChanceTable;
 import rungwise.question.Named;
 import rungwise.question.Problem;
 import rungwise.question.QuestionReader;
-import rungwise.shoplog.Shoplog;
-import rungwise.shoplog.Teacher;
 import rungwise.text.Texts;
 import tools.jackson.databind.JsonNode;
 
@@ -62,21 +60,17 @@ final class LadderCommand implements Callable<Integer> {
             why = method(advisor, why);
         }
         SpotAnswer answer = QuestionFile.asked(file, () -> SpotAnswer.to(advisor, new Identifier(advisor),
-                QuestionReader.read(WhatIf.without(tree), advisor.knowledge()), why != null, WhatIf.isAsked(tree), chances(advisor)));
+                QuestionReader.read(WhatIf.without(tree), advisor.knowledge()), why != null, WhatIf.isAsked(tree), data == null || noLearning ? ChanceTable.PRIOR : DataOption.learned(data, advisor.knowledge())));
         if (json) {
             out.println(Mappers.json().writeValueAsString(answer));
         } else if (why != null) {
             new AnswerText(advisor.knowledge(), out).why(answer.answer(), why);
         } else {
-            answer.suspects().ifPresent(s -> {
-                out.println(Texts.ENGLISH.say("cli.by-its-signs"));
-                IdentificationText.suspects(s, out);
-                out.println();
-            });
             if (all) {
+                IdentificationText.bySigns(answer.suspects(), out);
                 new AnswerText(advisor.knowledge(), out).print(answer.answer());
             } else {
-                new Card(advisor.knowledge(), Terminal.width(spec), Terminal.isPlain()).lines(answer.answer(), file).forEach(out::println);
+                Card.print(answer, file, advisor.knowledge(), spec);
             }
             answer.whatIf().orElse(List.of()).forEach(w -> out.println(Texts.ENGLISH.say("cli.what-if", "fact",
                     w.fact(), "value", w.value(), "next", w.next().action() + w.next().method().map(m -> " "
@@ -93,19 +87,5 @@ final class LadderCommand implements Callable<Integer> {
             throw new InputProblem(problems.get(0).toString());
         }
         return method;
-    }
-
-    private ChanceTable chances(Advisor advisor) {
-        if (data == null || noLearning) {
-            return ChanceTable.PRIOR;
-        }
-        if (!Shoplog.exists(data)) {
-            throw InputProblem.said("no-log-to-learn-from", "place", data);
-        }
-        try (Shoplog log = Shoplog.open(data)) {
-            Teacher teacher = new Teacher(log, advisor.knowledge());
-            teacher.refresh();
-            return teacher.table();
-        }
     }
 }

@@ -1,5 +1,6 @@
 package rungwise.cli;
 
+import java.util.Collection;
 import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -33,8 +34,9 @@ final class ListCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         KnowledgeBase base = main.ready().knowledge();
-        List<Item> items = new Vocabulary(base).of(sort).all().stream().map(ListCommand::item).toList();
-        return output.print(new Listed(base.revision(), items), out -> items.forEach(i -> out.println(i.id() + "  " + i.name())));
+        Collection<Called> all = new Vocabulary(base).of(sort).all();
+        return output.print(new Listed(base.revision(), all.stream().map(ListCommand::item).toList()), out -> all.forEach(c ->
+                out.println(c.id() + "  " + c.name() + (sort == Sort.SURFACES ? ": " + c.tell() : ""))));
     }
 
     private static Item item(Called thing) {

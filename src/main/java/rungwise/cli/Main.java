@@ -17,7 +17,7 @@ import rungwise.start.Opened;
 @Command(name = "rungwise", mixinStandardHelpOptions = true, version = "rungwise 0.1.0",
         description = "The gentlest removal method still worth trying on a vehicle surface, and why.",
         footer = {"", "Exit codes: 0 answered, 1 knowledge, cases or the log have faults, 2 the input is wrong."},
-        subcommands = {LadderCommand.class, IdentifyCommand.class, CompareCommand.class, CheckCommand.class,
+        subcommands = {AskCommand.class, LadderCommand.class, IdentifyCommand.class, CompareCommand.class, CheckCommand.class,
                 CasesCommand.class, ServeCommand.class, LogCommand.class, LearnedCommand.class,
                 BookCommand.class, FindCommand.class, ListCommand.class})
 public final class Main implements Runnable {

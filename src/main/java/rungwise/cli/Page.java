@@ -47,6 +47,14 @@ record Page(int width, boolean plain, List<String> lines) {
         }
     }
 
+    /** A text from the left edge on, its further lines so far from it. */
+    void add(String text, int hanging) {
+        List<String> wrapped = wrapped(ascii(text), width - hanging);
+        for (int i = 0; i < wrapped.size(); i++) {
+            lines.add((i == 0 ? "" : " ".repeat(hanging)) + wrapped.get(i));
+        }
+    }
+
     private static List<String> wrapped(String text, int width) {
         List<String> out = new ArrayList<>();
         StringBuilder line = new StringBuilder();

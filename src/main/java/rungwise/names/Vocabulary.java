@@ -4,6 +4,7 @@ import java.util.List;
 import rungwise.knowledge.KnowledgeBase;
 import rungwise.knowledge.method.Method;
 import rungwise.knowledge.surface.Surface;
+import rungwise.knowledge.words.AskedFact;
 import rungwise.knowledge.words.Spoken;
 import rungwise.knowledge.words.SpokenWords;
 
@@ -29,8 +30,8 @@ public final class Vocabulary {
     }
 
     public Names deposits() {
-        return new Names(spoken, base.contaminants().values().stream().map(c -> new Called(c.id(), c.name(), c.alsoCalled(), "",
-                c.what() + " " + c.recognise().look())).toList(), words.wideDeposits().values());
+        return new Names(spoken, base.contaminants().values().stream().map(c -> new Called(c.id(), c.name(), c.alsoCalled(),
+                c.recognise().look() + ". " + c.recognise().feel() + ".", c.what() + " " + c.recognise().look())).toList(), words.wideDeposits().values());
     }
 
     public Names surfaces() {
@@ -71,6 +72,11 @@ public final class Vocabulary {
     public Names signs() {
         return new Names(spoken, base.observations().values().stream().map(o -> new Called(o.id(), o.says(), List.of(), "", ""))
                 .toList(), List.of());
+    }
+
+    /** What may be replied to a question. */
+    public Names replies(List<AskedFact.Reply> replies) {
+        return new Names(spoken, replies.stream().map(r -> new Called(r.id(), r.says(), r.alsoCalled(), "", "")).toList(), List.of());
     }
 
     public PlainAges ages() {

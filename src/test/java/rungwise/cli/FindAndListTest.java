@@ -38,6 +38,19 @@ class FindAndListTest {
     }
 
     @Test
+    void what_a_surface_or_a_wide_deposit_is_told_by_stands_beside_it() {
+        assertThat(out("find", "shiny thing")).contains("  stainless  Stainless steel: Cold, with a greyer").contains("  chrome_plated_plastic  ");
+        assertThat(out("find", "lether seet")).contains("  leather_coated  Coated leather: A drop of water stays on top");
+        assertThat(out("find", "tree sap")).contains("  sap_conifer  Conifer resin: Clear amber bead");
+        assertThat(out("list", "surfaces").lines()).allMatch(l -> l.matches("\\w+  [^:]+: .+\\."));
+    }
+
+    @Test
+    void every_surface_says_how_to_tell_it() {
+        assertThat(Base.advisor().knowledge().surfaces().values()).allSatisfy(s -> assertThat(s.tell()).as(s.id()).endsWith("."));
+    }
+
+    @Test
     void what_nobody_calls_anything_so_shows_what_is_near() {
         assertThat(out("find", "bird poo")).startsWith("Nothing is called \"bird poo\". Nearest are:\nDeposits\n  bird_dropping  ");
         assertThat(out("find", "qqqqqqq")).startsWith("Nothing is called \"qqqqqqq\", and nothing is near.");

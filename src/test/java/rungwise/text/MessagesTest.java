@@ -27,7 +27,7 @@ class MessagesTest {
             + "Texts\\.ENGLISH\\.say\\(\"([a-z.]+)\" \\+ id, named\\);");
     private static final Pattern LITERAL = Pattern.compile("\"((?:[^\"\\\\]|\\\\.)*)\"");
     private static final Pattern PLACE = Pattern.compile("\\{(\\w+)}");
-    private static final Set<String> KINDS = Set.of("wrong", "refusal", "refused", "cli", "text", "compare", "identify", "log", "kind", "near",
+    private static final Set<String> KINDS = Set.of("ask", "wrong", "refusal", "refused", "cli", "text", "compare", "identify", "log", "kind", "near",
             "place");
 
     private record Call(String opens, String prefix, int place) {

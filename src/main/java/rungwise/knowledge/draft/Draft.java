@@ -46,6 +46,7 @@ import rungwise.knowledge.safety.Protective;
 import rungwise.knowledge.safety.Respirator;
 import rungwise.knowledge.surface.Place;
 import rungwise.knowledge.surface.Surface;
+import rungwise.knowledge.words.AskedFact;
 import rungwise.knowledge.words.EverydayProduct;
 import rungwise.knowledge.words.FinishProtection;
 import rungwise.knowledge.words.ListWord;
@@ -155,6 +156,6 @@ public record Draft(List<Entry> entries, Optional<Set<String>> usedElsewhere, Se
                 items(Kind.SOILING, ListWord.class), items(Kind.COLOUR, ListWord.class),
                 items(Kind.SUN, ListWord.class), items(Kind.OUTCOME, ListWord.class),
                 items(Kind.STOP_SIGN, ListWord.class), items(Kind.EVERYDAY_PRODUCT, EverydayProduct.class),
-                items(Kind.SENSITISER, Sensitiser.class), spokenWords());
+                items(Kind.SENSITISER, Sensitiser.class), items(Kind.FACT, AskedFact.class), spokenWords());
     }
 }

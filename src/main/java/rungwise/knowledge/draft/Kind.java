@@ -33,6 +33,7 @@ import rungwise.knowledge.safety.Protective;
 import rungwise.knowledge.safety.Respirator;
 import rungwise.knowledge.surface.Place;
 import rungwise.knowledge.surface.Surface;
+import rungwise.knowledge.words.AskedFact;
 import rungwise.knowledge.words.EverydayProduct;
 import rungwise.knowledge.words.FinishProtection;
 import rungwise.knowledge.words.ListWord;
@@ -91,6 +92,7 @@ public enum Kind {
     WIDE_SURFACE("words/wide-surfaces.yaml", "wide-word", WideWord.class),
     WIDE_METHOD("words/wide-methods.yaml", "wide-word", WideWord.class),
     SPELLING("words/spellings.yaml", "spelling", Spelling.class),
+    FACT("facts.yaml", "fact", AskedFact.class),
     TIME_WORD("words/time-words.yaml", "time-word", TimeWord.class),
     WAIVER("waivers.yaml", "waiver", Waiver.class),
     MECHANISM("mechanisms.yaml", "mechanism", MechanismWord.class),

@@ -1,0 +1,102 @@
+package rungwise.ask;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import rungwise.knowledge.words.AskedFact;
+import rungwise.names.PlainAges;
+import rungwise.question.Ages;
+import rungwise.text.Texts;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.node.ArrayNode;
+import tools.jackson.databind.node.JsonNodeFactory;
+import tools.jackson.databind.node.ObjectNode;
+
+/** Reads what somebody says: words that steer the talk, letters of a list, and what stands in place of a listed reply. */
+final class Hearing {
+    private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
+    private static final Pattern FIGURE = Pattern.compile("(-?\\d{1,6}(?:\\.\\d{1,3})?)\\s*[^\\d\\s]{0,6}");
+    private static final Pattern SPAN = Pattern.compile("(\\d{1,5})(?:\\s*(?:to|-|–|…)\\s*(\\d{1,5}))?\\s*[^\\d\\s]{0,3}");
+    /** A slip of the letter of a list names nothing that was put on. */
+    private static final int SHORTEST = 3;
+    private static final List<String> UNKNOWN = words("ask.words.unknown");
+    private static final List<String> BACK = words("ask.words.back");
+    private static final List<String> LEADING = words("ask.words.leading");
+
+    private Hearing() {
+    }
+
+    private static List<String> words(String id) {
+        return List.of(Texts.ENGLISH.say(id).split(", "));
+    }
+
+    static boolean isUnknown(String said) {
+        return said.isEmpty() || said.equals("?") || UNKNOWN.contains(said.toLowerCase(java.util.Locale.ROOT));
+    }
+
+    static boolean isBack(String said) {
+        return BACK.contains(said.toLowerCase(java.util.Locale.ROOT));
+    }
+
+    /** What was said, and the same without small words before it: "on the bonnet" and "bonnet". */
+    static List<String> ways(String said) {
+        List<String> ways = new ArrayList<>(List.of(said));
+        String rest = said;
+        for (Optional<String> cut = cut(rest); cut.isPresent(); cut = cut(rest)) {
+            rest = cut.get();
+            ways.add(rest);
+        }
+        return ways;
+    }
+
+    private static Optional<String> cut(String said) {
+        return LEADING.stream().filter(l -> said.length() > l.length() + 1 && said.regionMatches(true, 0, l + " ", 0, l.length() + 1))
+                .map(l -> said.substring(l.length() + 1).strip()).findFirst();
+    }
+
+    /** Which of so many a letter means. */
+    static Optional<Integer> letter(String said, int many) {
+        String one = said.endsWith(")") || said.endsWith(".") ? said.substring(0, said.length() - 1) : said;
+        int place = one.length() == 1 ? Character.toLowerCase(one.charAt(0)) - 'a' : -1;
+        return place >= 0 && place < many ? Optional.of(place) : Optional.empty();
+    }
+
+    static String letter(int place) {
+        return String.valueOf((char) ('a' + place));
+    }
+
+    /** What is said in place of a reply, as it stands in the question; empty where it cannot be read so. */
+    static Optional<JsonNode> freely(AskedFact.Takes takes, String said, PlainAges ages) {
+        Optional<JsonNode> value = switch (takes.as()) {
+            case DAYS -> ages.iso(said).map(iso -> NODES.numberNode(Math.floor(Ages.hours(iso) / 24)));
+            case NUMBER -> Optional.of(FIGURE.matcher(said)).filter(Matcher::matches).map(m -> NODES.numberNode(Double.parseDouble(m.group(1))));
+            case SPAN -> Optional.of(SPAN.matcher(said)).filter(Matcher::matches).map(Hearing::span);
+            case WORD -> Optional.of(NODES.stringNode(said));
+            case TRY -> said.length() < SHORTEST ? Optional.empty() : Optional.of(NODES.arrayNode().add(NODES.objectNode().put("text", said).put("outcome", "no-change")));
+        };
+        return value.map(v -> at(takes.field(), v));
+    }
+
+    private static JsonNode span(Matcher m) {
+        return NODES.objectNode().put("min", Integer.parseInt(m.group(1))).put("max", Integer.parseInt(m.group(2) == null ? m.group(1) : m.group(2)));
+    }
+
+    /** A value in the field that a pointer names. */
+    private static JsonNode at(String pointer, JsonNode value) {
+        List<String> steps = Stream.of(pointer.substring(1).split("/")).toList();
+        JsonNode inner = value;
+        for (int i = steps.size() - 1; i >= 0; i--) {
+            if (steps.get(i).equals("0")) {
+                ArrayNode array = NODES.arrayNode();
+                inner = array.add(inner);
+            } else {
+                ObjectNode object = NODES.objectNode();
+                inner = object.set(steps.get(i), inner);
+            }
+        }
+        return inner;
+    }
+}

@@ -1,0 +1,80 @@
+package rungwise.ask;
+
+import java.util.List;
+import java.util.stream.Stream;
+import rungwise.knowledge.KnowledgeBase;
+import rungwise.question.Question;
+import rungwise.question.QuestionReader;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.node.ArrayNode;
+import tools.jackson.databind.node.JsonNodeFactory;
+import tools.jackson.databind.node.ObjectNode;
+
+/**
+ * What was told so far.
+ *
+ * @param tree  the question that it makes
+ * @param asked what was asked, whether anybody knew it or not
+ */
+public record Told(ObjectNode tree, List<String> asked) {
+    static final String SURFACE = "surface";
+    static final String DEPOSIT = "contaminant";
+
+    public Told {
+        tree = tree.deepCopy();
+        asked = List.copyOf(asked);
+    }
+
+    static Told nothing() {
+        return new Told(JsonNodeFactory.instance.objectNode(), List.of());
+    }
+
+    /** The same after a question that nobody could answer. */
+    Told unknown(String id) {
+        return with(id, JsonNodeFactory.instance.objectNode());
+    }
+
+    /** The same after a question, with what its answer adds. */
+    Told with(String id, JsonNode more) {
+        ObjectNode whole = tree.deepCopy();
+        merge(whole, more);
+        return new Told(whole, asked.contains(id) ? asked : Stream.concat(asked.stream(), Stream.of(id)).toList());
+    }
+
+    /** The same after a question, with a text or a list of them in one field. */
+    Told with(String id, String field, List<String> words) {
+        ObjectNode more = JsonNodeFactory.instance.objectNode();
+        if (words.size() == 1) {
+            more.put(field, words.get(0));
+        } else {
+            words.forEach(more.putArray(field)::add);
+        }
+        return with(id, more);
+    }
+
+    private static void merge(ObjectNode into, JsonNode more) {
+        more.propertyStream().forEach(p -> {
+            JsonNode there = into.get(p.getKey());
+            if (there instanceof ObjectNode object && p.getValue().isObject()) {
+                merge(object, p.getValue());
+            } else if (there instanceof ArrayNode array && p.getValue().isArray()) {
+                p.getValue().forEach(array::add);
+            } else {
+                into.set(p.getKey(), p.getValue().deepCopy());
+            }
+        });
+    }
+
+    boolean wasAsked(String id) {
+        return asked.contains(id);
+    }
+
+    /** Whether somebody said what it is. */
+    boolean isNamed() {
+        return tree.has(DEPOSIT);
+    }
+
+    Question question(KnowledgeBase base) {
+        return QuestionReader.read(tree, base);
+    }
+}
