@@ -10,11 +10,17 @@ import rungwise.answer.Advisor;
 import rungwise.knowledge.KnowledgeBase;
 import rungwise.knowledge.common.Figures;
 import rungwise.knowledge.method.Agent;
+import rungwise.knowledge.overlay.AcidityFrom;
 import rungwise.knowledge.overlay.Overlay;
+import rungwise.knowledge.product.ProductFunction;
 import rungwise.rules.said.Because;
+import rungwise.text.Texts;
 
 /** What a product of the shop was taken for, as text. */
 final class ProductText {
+    private static final Map<AcidityFrom, String> FROM = Map.of(AcidityFrom.NEAT, "product.acidity-neat", AcidityFrom.TOLD,
+            "product.acidity-told", AcidityFrom.COMPUTED, "product.acidity-computed", AcidityFrom.SOLD, "product.acidity-sold");
+
     private ProductText() {
     }
 
@@ -23,14 +29,18 @@ final class ProductText {
         Agent agent = known.agents().get(taken.product());
         out.println();
         out.println(agent.name() + " (" + taken.product() + "), " + agent.dilution() + ":");
+        out.println("  " + Texts.ENGLISH.say("product.label", "function", taken.function().map(known.productWords().functions()::get)
+                .map(ProductFunction::name).orElseGet(() -> Texts.ENGLISH.say("product.label-untold"))));
         out.println("  taken for " + taken.nearest() + " of the family " + known.methods().get(taken.product()).family()
                 + (taken.technique().equals(taken.nearest()) ? "" : ", worked like " + taken.technique()));
         out.println("  solvents: " + (agent.solvents().isEmpty() ? "none" : agent.solvents().entrySet().stream()
                 .map(e -> word(e.getKey()) + " " + Figures.text(e.getValue()) + " % by volume").collect(Collectors.joining(", ")))
-                + "; pH " + agent.acidity().map(Object::toString).orElse("not said"));
+                + "; pH " + agent.acidity().map(range -> range + " " + Texts.ENGLISH.say(FROM.get(taken.from())))
+                .orElse("not said"));
         out.println("  reactive groups: " + (agent.reactive().isEmpty() ? "none" : agent.reactive().stream()
                 .map(ProductText::word).collect(Collectors.joining(", "))));
         out.println("  protection: " + (agent.ppe().isEmpty() ? "none" : String.join(", ", agent.ppe())));
+        taken.asks().forEach(doubt -> out.println("  " + Texts.ENGLISH.say("product.asks", "doubt", doubt.asks())));
         Map<String, List<Because>> barred = new TreeMap<>();
         known.surfaces().keySet().forEach(s -> barred.put(s, advisor.barsOn(s, taken.product())));
         barred.values().removeIf(List::isEmpty);

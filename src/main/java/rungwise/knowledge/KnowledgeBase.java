@@ -19,6 +19,7 @@ import rungwise.knowledge.method.Gate;
 import rungwise.knowledge.method.MechanismWord;
 import rungwise.knowledge.method.Method;
 import rungwise.knowledge.method.Tool;
+import rungwise.knowledge.product.ProductWords;
 import rungwise.knowledge.safety.Exposure;
 import rungwise.knowledge.safety.HazardStatement;
 import rungwise.knowledge.safety.Permeation;
@@ -38,7 +39,7 @@ public record KnowledgeBase(String revision, Map<String, Contaminant> contaminan
                             Map<String, Exposure> exposures, Map<String, Permeation> gloves,
                             Map<String, Respirator> respirators, Map<String, Substance> substances,
                             Map<String, Solute> solutes, Map<String, HazardStatement> hazards, Decisions decisions, Assumptions assumptions,
-                            Signs signs, List<Waiver> waivers, QuestionWords questionWords, Matter matter) {
+                            Signs signs, List<Waiver> waivers, QuestionWords questionWords, ProductWords productWords, Matter matter) {
     public Agent agentOf(Method method) {
         return method.agent().equals("none") ? Agent.NONE : agents.get(method.agent());
     }
@@ -62,20 +63,20 @@ public record KnowledgeBase(String revision, Map<String, Contaminant> contaminan
                                Map<String, Tool> tools) {
         return new KnowledgeBase(revision, contaminants, surfaces, methods, agents, tools, families, gates,
                 circumstances, observations, sources, bondClasses, mechanisms, wastes, levels, ppe, notFollowed, steps, exposures, gloves,
-                respirators, substances, solutes, hazards, decisions, assumptions, signs, waivers, questionWords, matter);
+                respirators, substances, solutes, hazards, decisions, assumptions, signs, waivers, questionWords, productWords, matter);
     }
 
     /** The same with what a shop adds and tightens. */
     public KnowledgeBase overlaid(Map<String, Surface> surfaces, Map<String, Method> methods, Map<String, Agent> agents) {
         return new KnowledgeBase(revision, contaminants, surfaces, methods, agents, tools, families, gates,
                 circumstances, observations, sources, bondClasses, mechanisms, wastes, levels, ppe, notFollowed, steps, exposures, gloves,
-                respirators, substances, solutes, hazards, decisions, assumptions, signs, waivers, questionWords, matter);
+                respirators, substances, solutes, hazards, decisions, assumptions, signs, waivers, questionWords, productWords, matter);
     }
 
     /** The same with other entries for the contaminants. */
     public KnowledgeBase with(Map<String, Contaminant> others) {
         return new KnowledgeBase(revision, others, surfaces, methods, agents, tools, families, gates, circumstances,
                 observations, sources, bondClasses, mechanisms, wastes, levels, ppe, notFollowed, steps, exposures, gloves, respirators,
-                substances, solutes, hazards, decisions, assumptions, signs, waivers, questionWords, matter);
+                substances, solutes, hazards, decisions, assumptions, signs, waivers, questionWords, productWords, matter);
     }
 }

@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import rungwise.knowledge.Dissolved;
 import rungwise.knowledge.KnowledgeBase;
 import rungwise.knowledge.method.Agent;
 import rungwise.knowledge.safety.Exposure;

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.concurrent.ConcurrentHashMap;
+import rungwise.knowledge.Dissolved;
 import rungwise.knowledge.KnowledgeBase;
 import rungwise.knowledge.decision.AssumptionId;
 import rungwise.knowledge.decision.DecisionId;

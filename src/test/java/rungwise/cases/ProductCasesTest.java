@@ -16,6 +16,7 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.DynamicTest;
@@ -27,9 +28,12 @@ import rungwise.answer.Advisor;
 import rungwise.answer.Answer;
 import rungwise.knowledge.KnowledgeBase;
 import rungwise.knowledge.chemistry.Substance;
+import rungwise.knowledge.common.Range;
 import rungwise.knowledge.decision.DecisionId;
 import rungwise.knowledge.load.Mappers;
 import rungwise.knowledge.method.Agent;
+import rungwise.knowledge.method.Method;
+import rungwise.knowledge.overlay.Doubt;
 import rungwise.knowledge.overlay.Overlay;
 import rungwise.knowledge.safety.AirLimit;
 import rungwise.knowledge.safety.Exposure;
@@ -54,6 +58,7 @@ class ProductCasesTest {
     private static List<JsonNode> all;
     private static Advisor advisor;
     private static KnowledgeBase known;
+    private static Map<String, Overlay.Taken> taken;
 
     /** All of them on one shelf, so that knowledge and rules are opened once. */
     @BeforeAll
@@ -63,7 +68,9 @@ class ProductCasesTest {
         ArrayNode products = file.putArray("products");
         all.stream().filter(c -> !c.path("expect").has("refused")).forEach(c -> products.add(c.path("product")));
         Files.writeString(shelf.resolve("own.yaml"), Mappers.yaml().writeValueAsString(file));
-        advisor = Opened.from(Optional.empty(), Optional.empty(), Optional.of(shelf)).orElseThrow();
+        Opened opened = Opened.from(Optional.empty(), Optional.empty(), Optional.of(shelf));
+        advisor = opened.orElseThrow();
+        taken = opened.products().stream().collect(Collectors.toMap(Overlay.Taken::product, t -> t));
         known = advisor.knowledge();
     }
 
@@ -93,6 +100,19 @@ class ProductCasesTest {
         assertThat(unknown).isEmpty();
     }
 
+    /** A word that no case uses would be a guess that nobody looked at. */
+    @Test
+    void every_function_and_everything_that_outweighs_a_label_has_a_case() {
+        Set<String> used = new TreeSet<>();
+        all.forEach(one -> known.productWords().function(one.at("/product/function").asString("")).ifPresent(f -> used.add(f.id())));
+        assertThat(used).containsExactlyInAnyOrderElementsOf(known.productWords().functions().keySet());
+        String asked = taken.values().toString();
+        assertThat(known.productWords().telling().values()).allSatisfy(told -> {
+            assertThat(asked).contains("it is " + told.says() + ",");
+            assertThat(known.methods().get(told.method()).family()).isEqualTo("barred_chemistry");
+        });
+    }
+
     private static List<String> differences(JsonNode one) {
         JsonNode expect = one.path("expect");
         List<String> out = new ArrayList<>();
@@ -105,6 +125,7 @@ class ProductCasesTest {
         numbers("solvents", expect, percents(agent), out);
         numbers("held", expect, agent.dissolved(), out);
         same("family", expect, known.methods().get(id).family(), out);
+        label(id, expect, agent, out);
         Set<String> reactive = new TreeSet<>();
         agent.reactive().forEach(r -> reactive.add(r.name().toLowerCase(Locale.ROOT)));
         words(expect.path("reactive")).forEach(w -> need(reactive.contains(w), w + " among " + reactive, out));
@@ -123,6 +144,24 @@ class ProductCasesTest {
             answered(one, id, out);
         }
         return out;
+    }
+
+    /** What it was taken for, how strong it is in use, and what is asked. */
+    private static void label(String id, JsonNode expect, Agent agent, List<String> out) {
+        Method method = known.methods().get(id);
+        same("taken", expect, taken.get(id).nearest(), out);
+        same("acidityFrom", expect, taken.get(id).from().name().toLowerCase(Locale.ROOT), out);
+        words(expect.path("works")).forEach(w -> need(method.works().contains(w), w + " among " + method.works(), out));
+        if (expect.has("acidity")) {
+            Range wanted = new Range(expect.at("/acidity/from").asDouble(), expect.at("/acidity/to").asDouble());
+            need(agent.acidity().filter(wanted::equals).isPresent(), "pH " + wanted + " not " + agent.acidity(), out);
+        }
+        need(!expect.has("chemicalGrade") || method.severity().chemical() == expect.path("chemicalGrade").asInt(), "grade "
+                + expect.path("chemicalGrade") + " not " + method.severity().chemical(), out);
+        if (expect.has("asks")) {
+            Set<String> asked = new TreeSet<>(taken.get(id).asks().stream().map(Doubt::id).toList());
+            need(asked.equals(new TreeSet<>(words(expect.path("asks")))), "asked " + expect.path("asks") + " not " + taken.get(id).asks(), out);
+        }
     }
 
     private static void refused(JsonNode one, List<String> out) {

@@ -46,7 +46,7 @@ class HouseTest {
             List.of("knowledge.check"),
             List.of("knowledge.draft"),
             List.of("knowledge"),
-            List.of("knowledge.words", "knowledge.safety", "knowledge.deposit"),
+            List.of("knowledge.words", "knowledge.safety", "knowledge.deposit", "knowledge.product"),
             List.of("knowledge.matter"),
             List.of("knowledge.method"),
             List.of("knowledge.surface"),

@@ -97,6 +97,8 @@ class ClosedListsTest {
         assertThat(labels(WORDS.stopSigns().values())).doesNotHaveDuplicates();
         assertThat(labels(WORDS.everydayProducts().values())).doesNotHaveDuplicates();
         assertThat(labels(WORDS.sensitisers().values())).doesNotHaveDuplicates();
+        assertThat(labels(KNOWN.productWords().functions().values())).doesNotHaveDuplicates();
+        assertThat(labels(KNOWN.productWords().parts().values())).doesNotHaveDuplicates();
     }
 
     private static List<String> labels(java.util.Collection<? extends rungwise.knowledge.common.Listed> words) {

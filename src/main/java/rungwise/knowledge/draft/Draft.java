@@ -39,6 +39,10 @@ import rungwise.knowledge.method.Gate;
 import rungwise.knowledge.method.MechanismWord;
 import rungwise.knowledge.method.Method;
 import rungwise.knowledge.method.Tool;
+import rungwise.knowledge.product.ProductFunction;
+import rungwise.knowledge.product.ProductWords;
+import rungwise.knowledge.product.SheetPart;
+import rungwise.knowledge.product.TellingPart;
 import rungwise.knowledge.safety.Exposure;
 import rungwise.knowledge.safety.HazardStatement;
 import rungwise.knowledge.safety.Permeation;
@@ -141,7 +145,9 @@ public record Draft(List<Entry> entries, Optional<Set<String>> usedElsewhere, Se
                 decisions(), new Assumptions(items(Kind.ASSUMPTION, Assumption.class)),
                 new Signs(items(Kind.EVIDENCE_STRENGTH, EvidenceStrength.class), items(Kind.SIGN_GROUP, SignGroup.class),
                         items(Kind.CHECK, Inspection.class), items(Kind.FREQUENCY, Frequency.class)),
-                List.copyOf(items(Kind.WAIVER, Waiver.class).values()), questionWords(), matter());
+                List.copyOf(items(Kind.WAIVER, Waiver.class).values()), questionWords(),
+                new ProductWords(items(Kind.PRODUCT_FUNCTION, ProductFunction.class), items(Kind.SHEET_PART, SheetPart.class),
+                        items(Kind.TELLING_PART, TellingPart.class)), matter());
     }
 
     private SpokenWords spokenWords() {

@@ -26,6 +26,9 @@ import rungwise.knowledge.method.Gate;
 import rungwise.knowledge.method.MechanismWord;
 import rungwise.knowledge.method.Method;
 import rungwise.knowledge.method.Tool;
+import rungwise.knowledge.product.ProductFunction;
+import rungwise.knowledge.product.SheetPart;
+import rungwise.knowledge.product.TellingPart;
 import rungwise.knowledge.safety.Exposure;
 import rungwise.knowledge.safety.HazardStatement;
 import rungwise.knowledge.safety.Permeation;
@@ -87,6 +90,9 @@ public enum Kind {
     OUTCOME("words/outcomes.yaml", "list-word", ListWord.class),
     STOP_SIGN("words/stop-signs.yaml", "list-word", ListWord.class),
     EVERYDAY_PRODUCT("words/everyday-products.yaml", "everyday-product", EverydayProduct.class),
+    PRODUCT_FUNCTION("words/product-functions.yaml", "product-function", ProductFunction.class),
+    SHEET_PART("words/sheet-parts.yaml", "sheet-part", SheetPart.class),
+    TELLING_PART("words/telling-parts.yaml", "telling-part", TellingPart.class),
     SENSITISER("words/sensitisers.yaml", "sensitiser", Sensitiser.class),
     WIDE_DEPOSIT("words/wide-deposits.yaml", "wide-word", WideWord.class),
     WIDE_SURFACE("words/wide-surfaces.yaml", "wide-word", WideWord.class),

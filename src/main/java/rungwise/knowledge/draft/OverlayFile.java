@@ -23,21 +23,39 @@ public record OverlayFile(List<Product> products, List<Tightening> tighten) {
     /**
      * A product as its safety data sheet describes it.
      *
-     * @param composition  percent as sold, by substance, or by kind of solvent where the substance is not known
+     * @param function     what its label says it is for
+     * @param composition  percent as sold, by substance or part of a sheet, or by kind of solvent where the substance is not known
      * @param acidity      pH as sold
      * @param waterParts   parts of water to one part; 0 = neat
+     * @param inUse        what the label says of it once it is thinned
      * @param reactive     reactive groups that no hazard statement gives away, such as thiol or hypochlorite
      * @param hazards      hazard statements of the sheet
      * @param like         method whose technique is used
      */
-    public record Product(String id, String name, Share percentBy, Map<String, Range> composition, Optional<Range> acidity,
-                   Form form, double waterParts, Set<Reactive> reactive, List<String> hazards, Optional<String> like) {
+    public record Product(String id, String name, Optional<String> function, Share percentBy, Map<String, Range> composition,
+                   Optional<Range> acidity, Form form, double waterParts, Optional<InUse> inUse, Set<Reactive> reactive,
+                   List<String> hazards, Optional<String> like) {
         public Product {
+            function = function == null ? Optional.empty() : function;
+            inUse = inUse == null ? Optional.empty() : inUse;
             composition = Sorted.map(composition);
             acidity = acidity == null ? Optional.empty() : acidity;
             reactive = Sorted.set(reactive);
             hazards = hazards == null ? List.of() : List.copyOf(hazards);
             like = like == null ? Optional.empty() : like;
+        }
+    }
+
+    /**
+     * A product as it is used.
+     *
+     * @param acidity     pH in use
+     * @param composition percent in use, of parts named as sold
+     */
+    public record InUse(Optional<Range> acidity, Map<String, Range> composition) {
+        public InUse {
+            acidity = acidity == null ? Optional.empty() : acidity;
+            composition = Sorted.map(composition);
         }
     }
 

@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.Function;
 import java.util.stream.Stream;
 import rungwise.knowledge.KnowledgeBase;
 import rungwise.knowledge.chemistry.Reactive;
@@ -31,26 +32,42 @@ import rungwise.knowledge.surface.SurfaceKind;
 /**
  * The known methods that a product takes after. Where two of them differ, the stricter counts.
  *
- * @param closest   the chemistry that lies nearest to it, whatever the shop says
- * @param nearest   what it is taken for: the shop's own likeness where that is of the same chemistry, else the closest
- * @param technique how it is worked: the shop's own likeness, else the nearest
+ * @param closest    what it is by its label where the sheet bears that out, else the chemistry that lies nearest to it
+ * @param nearest    what it is taken for: the closest; without a label the shop's own likeness where that is of the same chemistry
+ * @param technique  how it is worked: the shop's own likeness, else as the label or the nearest is
+ * @param asStrictAs methods that lend it their grades, gates and limits as well
+ * @param contested  whether its label and its sheet contradict each other, so that the sheet is read first
  */
-record Likeness(Method closest, Method nearest, Method technique, KnowledgeBase base) {
+record Likeness(Method closest, Method nearest, Method technique, List<Method> asStrictAs, boolean contested, KnowledgeBase base) {
     private static final Set<ToolKind> LAYS_ON = EnumSet.of(ToolKind.NONE, ToolKind.CLOTH, ToolKind.BRUSH);
     private static final Set<Mechanism> NO_CHEMISTRY = EnumSet.of(Mechanism.SHEAR, Mechanism.ABRADE,
             Mechanism.SOFTEN_BY_HEAT, Mechanism.EMBRITTLE, Mechanism.ABSORB, Mechanism.SUCTION);
     private static final String NEVER_USED = "barred_chemistry";
+    private static final String TEST_SPOT = "test_spot";
+    private static final String READ_SHEET = "read_sds";
 
-    static Likeness of(OverlayFile.Product product, Agent agent, KnowledgeBase base) {
+    static Likeness of(OverlayFile.Product product, Agent agent, Label label, boolean contested,
+                       KnowledgeBase base) {
+        Optional<Method> like = product.like().map(base.methods()::get);
+        Optional<Method> known = label.method(base);
+        if (known.isPresent()) {
+            return new Likeness(known.get(), known.get(), like.or(() -> label.technique(base)).orElse(known.get()), label.asStrictAs(base),
+                    contested, base);
+        }
         double counts = counts(base);
-        Method closest = base.methods().values().stream()
+        Method closest = closest(agent, base);
+        Method nearest = like.filter(m -> !contested && !closest.family().equals(NEVER_USED)
+                && column(base.agentOf(m), counts).equals(column(agent, counts))).orElse(closest);
+        return new Likeness(closest, nearest, like.orElse(nearest), List.of(), contested, base);
+    }
+
+    /** The chemistry that lies nearest, whatever anybody says. */
+    static Method closest(Agent agent, KnowledgeBase base) {
+        double counts = counts(base);
+        return base.methods().values().stream()
                 .filter(m -> isChemistry(m, base) || m.family().equals(NEVER_USED))
                 .min(Comparator.comparingDouble((Method m) -> distance(agent, base.agentOf(m), counts))
                         .thenComparing(m -> -m.severity().worst()).thenComparing(Method::id)).orElseThrow();
-        Optional<Method> like = product.like().map(base.methods()::get);
-        Method nearest = like.filter(m -> !closest.family().equals(NEVER_USED)
-                && column(base.agentOf(m), counts).equals(column(agent, counts))).orElse(closest);
-        return new Likeness(closest, nearest, like.orElse(nearest), base);
     }
 
     /** Whether the method lays a chemical on and lifts it off, with no cut of its own. */
@@ -89,35 +106,44 @@ record Likeness(Method closest, Method nearest, Method technique, KnowledgeBase 
                 .max(Map.Entry.comparingByValue()).map(Map.Entry::getKey);
     }
 
-    Agent completed(Agent agent) {
+    /** What its label and sheet leave open is a risk of it, so that it is told wherever the product is offered. */
+    Agent completed(Agent agent, List<Doubt> asks) {
         Agent like = base.agentOf(nearest);
         Set<Reactive> reactive = new TreeSet<>(agent.reactive());
         reactive.addAll(like.reactive());
+        List<Agent> stricter = asStrictAs.stream().map(base::agentOf).toList();
         Set<String> sensitisers = new TreeSet<>(agent.sensitisers());
         sensitisers.addAll(like.sensitisers());
+        List<String> ppe = union(like.ppe(), agent.ppe());
+        List<String> risks = union(union(like.risks(), agent.risks()), asks.stream().filter(d -> !d.id().equals(Label.FUNCTION_UNTOLD)).map(Doubt::asks).toList());
+        for (Agent other : stricter) {
+            sensitisers.addAll(other.sensitisers());
+            ppe = union(ppe, other.ppe());
+            risks = union(risks, other.risks());
+        }
         return new Agent(agent.id(), agent.name(), like.family(), agent.form(), agent.acidity(), agent.solvents(),
-                reactive, agent.dilution(), agent.mix(), rinse(like), sensitisers, union(like.ppe(), agent.ppe()),
-                union(like.risks(), agent.risks()), agent.alwaysAtHand(), agent.composition(),
+                reactive, agent.dilution(), agent.mix(), rinse(like), sensitisers, ppe,
+                risks, agent.alwaysAtHand(), agent.composition(),
                 agent.form() == like.form() ? like.layer() : agent.layer(), agent.dissolved(),
                 agent.basis(), union(like.sources(), agent.sources()));
     }
 
     private double rinse(Agent like) {
-        return Math.max(like.residueRinse(), base.agentOf(technique).residueRinse());
+        return Math.max(like.residueRinse(), all().map(base::agentOf).mapToDouble(Agent::residueRinse).max().orElseThrow());
     }
 
     Method method(OverlayFile.Product product, Agent agent) {
         return new Method(product.id(), product.name(), MethodKind.REMOVE, nearest.family(), nearest.mechanism(),
                 nearest.role(), nearest.works(), nearest.worksLess(), product.id(), technique.tool(), madeFor(), nearest.floods() || technique.floods(),
-                technique.technique(), dwell(), Math.min(nearest.tries(), technique.tries()), window(),
+                technique.technique(), dwell(), all().mapToInt(Method::tries).min().orElseThrow(), window(),
                 highest(Method::contactC), highest(Method::pressureBar), technique.standOffCm(), severity(),
-                Math.max(nearest.marringPercent(), technique.marringPercent()), technique.minutes(),
-                Stream.of(nearest.level(), technique.level()).max(Comparator.naturalOrder()).orElseThrow(),
+                all().mapToDouble(Method::marringPercent).max().orElseThrow(), technique.minutes(),
+                all().map(Method::level).max(Comparator.naturalOrder()).orElseThrow(),
                 chances(agent), Set.of(), nearest.needsSoftener() || technique.needsSoftener(), Optional.empty(),
-                union(nearest.stopSigns(), technique.stopSigns()), union(nearest.afterwards(), technique.afterwards()),
+                every(Method::stopSigns), union(nearest.afterwards(), technique.afterwards()),
                 union(nearest.correction(), technique.correction()),
-                union(union(nearest.gates(), technique.gates()), List.of("test_spot")), nearest.waste(),
-                union(nearest.ppe(), technique.ppe()), union(nearest.risks(), technique.risks()),
+                gates(), nearest.waste(),
+                every(Method::ppe), every(Method::risks),
                 "A product of the shop, taken for " + nearest.id() + ".", Basis.COMMON_PRACTICE,
                 union(nearest.sources(), agent.sources()), List.of());
     }
@@ -157,27 +183,35 @@ record Likeness(Method closest, Method nearest, Method technique, KnowledgeBase 
     }
 
     private Dwell dwell() {
-        double to = Math.min(nearest.dwell().to(), technique.dwell().to());
+        double to = all().mapToDouble(m -> m.dwell().to()).min().orElseThrow();
         double from = Math.min(to, technique.dwell().from());
         return new Dwell(from, to, Math.min(to, Math.max(from, technique.dwell().usual())));
     }
 
     private Optional<Range> window() {
-        if (nearest.window().isEmpty() || technique.window().isEmpty()) {
-            return nearest.window().or(technique::window);
-        }
-        Range one = nearest.window().get();
-        Range other = technique.window().get();
-        return Optional.of(one.meets(other)
+        return all().map(Method::window).flatMap(Optional::stream).reduce((one, other) -> one.meets(other)
                 ? new Range(Math.max(one.from(), other.from()), Math.min(one.to(), other.to())) : one);
     }
 
-    private Optional<Double> highest(java.util.function.Function<Method, Optional<Double>> field) {
-        return Stream.of(nearest, technique).map(field).flatMap(Optional::stream).max(Comparator.naturalOrder());
+    /** What lends it something: what it is taken for first. */
+    private Stream<Method> all() {
+        return Stream.concat(Stream.of(nearest, technique), asStrictAs.stream());
+    }
+
+    private List<String> every(Function<Method, List<String>> field) {
+        return all().map(field).reduce(List.of(), Likeness::union);
+    }
+
+    private List<String> gates() {
+        return union(every(Method::gates), contested ? List.of(TEST_SPOT, READ_SHEET) : List.of(TEST_SPOT));
+    }
+
+    private Optional<Double> highest(Function<Method, Optional<Double>> field) {
+        return all().map(field).flatMap(Optional::stream).max(Comparator.naturalOrder());
     }
 
     private Severity severity() {
-        List<Severity> all = List.of(closest.severity(), nearest.severity(), technique.severity());
+        List<Severity> all = Stream.concat(Stream.of(closest), all()).map(Method::severity).toList();
         return new Severity(all.stream().mapToInt(Severity::mechanical).max().orElseThrow(),
                 all.stream().mapToInt(Severity::chemical).max().orElseThrow(),
                 all.stream().mapToInt(Severity::thermal).max().orElseThrow(),

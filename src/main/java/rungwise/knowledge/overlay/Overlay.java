@@ -15,10 +15,12 @@ import rungwise.knowledge.draft.OverlayFile;
 import rungwise.knowledge.load.KnowledgeLoader;
 import rungwise.knowledge.method.Agent;
 import rungwise.knowledge.method.Method;
+import rungwise.knowledge.product.ProductFunction;
 
 /**
- * What a shop lays over the knowledge: own products, and narrower limits. It only adds agents, methods and bars; each
- * product gets its bars and cautions from what it is made of, by the same rules as everything else.
+ * What a shop lays over the knowledge: own products, and narrower limits. It only adds agents, methods and bars. What a
+ * product is, its label says as far as its sheet bears that out; its bars and cautions follow from what it is made of, by the same
+ * rules as everything else.
  */
 public final class Overlay {
     private Overlay() {
@@ -30,8 +32,11 @@ public final class Overlay {
      * @param product   id of its agent and of its method
      * @param nearest   method whose chemistry is nearest
      * @param technique method whose technique it uses
+     * @param function  what its label says it is for
+     * @param from      where its pH in use comes from
+     * @param asks      what its label and sheet leave open
      */
-    public record Taken(String product, String nearest, String technique) {
+    public record Taken(String product, String nearest, String technique, Optional<String> function, AcidityFrom from, List<Doubt> asks) {
     }
 
     /** The knowledge with the overlay on it, or the faults that kept it from being laid. */
@@ -63,12 +68,16 @@ public final class Overlay {
             List<Fault> wrong = new ProductCheck(base, entry.file()).faults(product, methods, agents);
             faults.addAll(wrong);
             if (wrong.isEmpty()) {
-                Agent agent = new Worst(narrowed).agent(product);
-                Likeness likeness = Likeness.of(product, agent, narrowed);
-                Agent whole = likeness.completed(agent);
+                Strength strength = Strength.of(product, narrowed);
+                Agent agent = new Worst(narrowed).agent(product, strength);
+                Label label = Label.of(product, agent, strength, narrowed);
+                List<Doubt> asks = Stream.concat(strength.doubts().stream(), label.doubts().stream()).toList();
+                Likeness likeness = Likeness.of(product, agent, label, asks.stream().anyMatch(d -> !d.isOnlyUntold()), narrowed);
+                Agent whole = likeness.completed(agent, asks);
                 agents.put(product.id(), whole);
                 methods.put(product.id(), likeness.method(product, whole));
-                taken.add(new Taken(product.id(), likeness.nearest().id(), likeness.technique().id()));
+                taken.add(new Taken(product.id(), likeness.nearest().id(), likeness.technique().id(),
+                        label.function().map(ProductFunction::id), strength.from(), asks));
             }
         }));
         return faults.isEmpty() ? new Laid(Optional.of(narrowed.overlaid(narrowed.surfaces(), methods, agents)),

@@ -1,14 +1,10 @@
 package rungwise.knowledge.overlay;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
-import java.util.Set;
-import java.util.TreeSet;
+import java.util.stream.Stream;
 import rungwise.knowledge.KnowledgeBase;
-import rungwise.knowledge.chemistry.Solvent;
 import rungwise.knowledge.common.Figures;
 import rungwise.knowledge.common.Near;
 import rungwise.knowledge.common.Range;
@@ -17,6 +13,7 @@ import rungwise.knowledge.draft.Fault;
 import rungwise.knowledge.draft.OverlayFile;
 import rungwise.knowledge.method.Agent;
 import rungwise.knowledge.method.Method;
+import rungwise.text.Texts;
 
 /** What is wrong with a product, beyond what its schema says. */
 final class ProductCheck {
@@ -36,11 +33,12 @@ final class ProductCheck {
         if (methods.containsKey(id) || agents.containsKey(id) || base.tools().containsKey(id) || id.equals("none")) {
             faults.add(fault(id, "id", "\"" + id + "\" is taken already", "give the product an id of its own"));
         }
-        Set<String> parts = new TreeSet<>(base.substances().keySet());
-        base.exposures().keySet().stream().filter(e -> Worst.isDissolved(e, base)).forEach(parts::add);
-        Arrays.stream(Solvent.values()).forEach(s -> parts.add(s.name().toLowerCase(Locale.ROOT)));
-        product.composition().keySet().stream().filter(p -> !parts.contains(p)).forEach(p -> faults.add(fault(id,
-                "composition", "\"" + p + "\" is no known substance, nothing known to be dissolved and no kind of solvent", Near.to(p, parts))));
+        Parts parts = new Parts(base);
+        product.composition().keySet().stream().filter(p -> !parts.isKnown(p)).forEach(p -> faults.add(fault(id,
+                "composition", Texts.ENGLISH.say("product.part-unknown", "part", p), Near.to(p, parts.all()))));
+        product.function().filter(f -> base.productWords().function(f).isEmpty()).ifPresent(f -> faults.add(fault(id, "function",
+                Texts.ENGLISH.say("product.function-unknown", "function", f), functions(f))));
+        inUse(product, faults);
         double least = product.composition().values().stream().mapToDouble(Range::from).sum();
         if (least > 100) {
             faults.add(fault(id, "composition", "the lower ends add up to " + Figures.text(least) + " %",
@@ -55,12 +53,33 @@ final class ProductCheck {
                 "leave the product out, and off the shelf")));
         product.like().ifPresent(like -> like(id, like, faults));
         boolean corrosive = product.hazards().stream().map(base.hazards()::get).anyMatch(h -> h != null && h.corrosive());
-        if (product.acidity().isEmpty() && (corrosive || faults.isEmpty() && new Worst(base).agent(product).strongestSolvent() < base.decisions().value(DecisionId.SOLVENT_COUNTS))) {
+        if (product.acidity().isEmpty() && (corrosive || faults.isEmpty() && !isSolvent(product))) {
             faults.add(fault(id, "acidity", corrosive ? "it is corrosive and its pH is not said"
                     : "it holds too little solvent to count and its pH is not said, so nothing can be told of it",
                     "copy the pH range from the sheet"));
         }
         return faults;
+    }
+
+    private boolean isSolvent(OverlayFile.Product product) {
+        return new Worst(base).agent(product, Strength.of(product, base)).strongestSolvent()
+                >= base.decisions().value(DecisionId.SOLVENT_COUNTS);
+    }
+
+    private String functions(String said) {
+        return Near.among(said, base.productWords().functions().values().stream()
+                .flatMap(f -> Stream.concat(Stream.of(f.name()), f.alsoCalled().stream())).toList(), Texts.ENGLISH.say("product.functions-are"));
+    }
+
+    private void inUse(OverlayFile.Product product, List<Fault> faults) {
+        product.inUse().ifPresent(use -> {
+            if (product.waterParts() == 0) {
+                faults.add(fault(product.id(), "inUse", Texts.ENGLISH.say("product.in-use-unthinned"), Texts.ENGLISH.say("product.say-water")));
+            }
+            use.composition().keySet().stream().filter(part -> !product.composition().containsKey(part)).forEach(part -> faults.add(
+                    fault(product.id(), "inUse/composition", Texts.ENGLISH.say("product.in-use-unsold", "part", part),
+                            Near.to(part, product.composition().keySet()))));
+        });
     }
 
     private void like(String id, String like, List<Fault> faults) {

@@ -1,8 +1,7 @@
-package rungwise.workup;
+package rungwise.knowledge;
 
 import java.util.List;
 import java.util.Optional;
-import rungwise.knowledge.KnowledgeBase;
 import rungwise.knowledge.decision.DecisionId;
 import rungwise.knowledge.decision.Decisions;
 import rungwise.knowledge.method.Agent;
@@ -32,7 +31,7 @@ public final class Dissolved {
     }
 
     /** Empty where its constants or its molar mass are not known. */
-    static Optional<Acidity.Solute> solute(Exposure what, double percent, Decisions decisions) {
+    public static Optional<Acidity.Solute> solute(Exposure what, double percent, Decisions decisions) {
         if (what.molarMass().isEmpty()) {
             return Optional.empty();
         }
