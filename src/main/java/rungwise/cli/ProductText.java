@@ -6,12 +6,13 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import rungwise.answer.Advisor;
 import rungwise.knowledge.KnowledgeBase;
-import rungwise.knowledge.common.Figures;
 import rungwise.knowledge.method.Agent;
 import rungwise.knowledge.overlay.Overlay;
 import rungwise.rules.said.Because;
+import rungwise.text.Texts;
 
 /** What a product of the shop was taken for, as text. */
 final class ProductText {
@@ -22,21 +23,28 @@ final class ProductText {
         KnowledgeBase known = advisor.knowledge();
         Agent agent = known.agents().get(taken.product());
         out.println();
-        out.println(agent.name() + " (" + taken.product() + "), " + agent.dilution() + ":");
-        out.println("  taken for " + taken.nearest() + " of the family " + known.methods().get(taken.product()).family()
-                + (taken.technique().equals(taken.nearest()) ? "" : ", worked like " + taken.technique()));
-        out.println("  solvents: " + (agent.solvents().isEmpty() ? "none" : agent.solvents().entrySet().stream()
-                .map(e -> word(e.getKey()) + " " + Figures.text(e.getValue()) + " % by volume").collect(Collectors.joining(", ")))
-                + "; pH " + agent.acidity().map(Object::toString).orElse("not said"));
-        out.println("  reactive groups: " + (agent.reactive().isEmpty() ? "none" : agent.reactive().stream()
-                .map(ProductText::word).collect(Collectors.joining(", "))));
-        out.println("  protection: " + (agent.ppe().isEmpty() ? "none" : String.join(", ", agent.ppe())));
+        out.println(say("named", "name", agent.name(), "id", taken.product(), "dilution", agent.dilution()));
+        out.println("  " + say(taken.technique().equals(taken.nearest()) ? "taken-for" : "taken-for-worked-like", "nearest",
+                taken.nearest(), "family", known.methods().get(taken.product()).family(), "technique", taken.technique()));
+        out.println("  " + say("solvents", "solvents", listed(agent.solvents().entrySet().stream().map(e -> say("solvent", "solvent",
+                word(e.getKey()), "percent", e.getValue()))), "acidity", agent.acidity().map(Object::toString)
+                .orElseGet(() -> say("not-said"))));
+        out.println("  " + say("reactive", "groups", listed(agent.reactive().stream().map(ProductText::word))));
+        out.println("  " + say("protection", "items", listed(agent.ppe().stream())));
         Map<String, List<Because>> barred = new TreeMap<>();
         known.surfaces().keySet().forEach(s -> barred.put(s, advisor.barsOn(s, taken.product())));
         barred.values().removeIf(List::isEmpty);
-        out.println("  barred on " + barred.size() + " of " + known.surfaces().size() + " surfaces:");
+        out.println("  " + say("barred", "many", barred.size(), "all", known.surfaces().size()));
         barred.forEach((surface, why) -> out.println("    " + surface + ": " + why.stream()
-                .map(b -> "rule " + b.name() + ", " + b.says()).distinct().collect(Collectors.joining(" "))));
+                .map(b -> say("rule", "rule", b.name(), "says", b.says())).distinct().collect(Collectors.joining(" "))));
+    }
+
+    private static String listed(Stream<String> words) {
+        return words.reduce((a, b) -> a + ", " + b).orElseGet(() -> say("none"));
+    }
+
+    private static String say(String id, Object... named) {
+        return Texts.said("product." + id, named);
     }
 
     private static String word(Enum<?> word) {

@@ -27,6 +27,7 @@ import rungwise.knowledge.method.MethodKind;
 import rungwise.knowledge.method.Severity;
 import rungwise.knowledge.method.ToolKind;
 import rungwise.knowledge.surface.SurfaceKind;
+import rungwise.text.Texts;
 
 /**
  * The known methods that a product takes after. Where two of them differ, the stricter counts.
@@ -118,7 +119,7 @@ record Likeness(Method closest, Method nearest, Method technique, KnowledgeBase 
                 union(nearest.correction(), technique.correction()),
                 union(union(nearest.gates(), technique.gates()), List.of("test_spot")), nearest.waste(),
                 union(nearest.ppe(), technique.ppe()), union(nearest.risks(), technique.risks()),
-                "A product of the shop, taken for " + nearest.id() + ".", Basis.COMMON_PRACTICE,
+                Texts.said("overlay.note", "method", nearest.id()), Basis.COMMON_PRACTICE,
                 union(nearest.sources(), agent.sources()), List.of());
     }
 

@@ -21,6 +21,7 @@ import rungwise.knowledge.common.Figures;
 import rungwise.knowledge.draft.OverlayFile;
 import rungwise.knowledge.method.Agent;
 import rungwise.knowledge.safety.HazardStatement;
+import rungwise.text.Texts;
 
 /** A product at the worst end of what its sheet says: every solvent at its strongest, pH as wide as stated. */
 final class Worst {
@@ -57,7 +58,7 @@ final class Worst {
         Set<String> ppe = new LinkedHashSet<>();
         hazards.forEach(h -> ppe.addAll(h.ppe()));
         List<String> risks = new ArrayList<>(hazards.stream().map(HazardStatement::risk).distinct().toList());
-        risks.add("Judged by its safety data sheet alone, at the worst end of every range: try it where nobody looks.");
+        risks.add(Texts.said("overlay.risk"));
         return new Agent(product.id(), product.name(), Agent.NONE.family(), product.form(), product.acidity(), solvents,
                 reactive(product, hazards), product.waterParts() == 0 ? "neat"
                 : "1 part to " + Figures.text(product.waterParts()) + " parts of water", "", 0,
