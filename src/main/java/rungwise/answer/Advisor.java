@@ -89,7 +89,7 @@ public final class Advisor {
      * @param suspects belief by what was seen, before any try
      */
     public Answer answer(Question question, Suspects suspects, boolean all, ChanceTable chances) {
-        return new Writer(ladder(question, suspects, all, chances), all, Texts.ENGLISH).answer();
+        return new Writer(ladder(question, suspects, all, chances), all, Texts.chosen()).answer();
     }
 
     /** The ladder itself, for whoever weighs several of them. */

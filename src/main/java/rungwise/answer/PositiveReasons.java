@@ -13,6 +13,7 @@ import rungwise.ladder.Likely;
 import rungwise.rules.said.Because;
 import rungwise.rules.said.Reason;
 import rungwise.text.Figure;
+import rungwise.text.Texts;
 import rungwise.workup.Taking;
 import rungwise.workup.Working;
 
@@ -71,7 +72,8 @@ final class PositiveReasons {
         for (int i = 0; i < names.size(); i++) {
             if (!mine.get(i).equals(theirs.get(i))) {
                 figures.add(mine.get(i) instanceof Number ? Figure.against(names.get(i), mine.get(i), i == 5 ? "µm" : i == 6 ? "%" : "", theirs.get(i))
-                        : Figure.of(names.get(i), ((Boolean) theirs.get(i)) ? "only the next" : "only this"));
+                        : Figure.of(names.get(i),
+                                ((Boolean) theirs.get(i)) ? Texts.said("figure.only-the-next") : Texts.said("figure.only-this")));
                 break;
             }
         }

@@ -27,6 +27,7 @@ import rungwise.rules.said.Gated;
 import rungwise.rules.said.Protect;
 import rungwise.rules.use.Use;
 import rungwise.science.ChanceRange;
+import rungwise.text.Texts;
 import rungwise.workup.Mixing;
 import rungwise.workup.Rinse;
 import rungwise.workup.Rinses;
@@ -152,7 +153,7 @@ final class RungWriter {
 
     private static Optional<String> where(List<Concluded<Protect>> demands) {
         List<String> places = demands.stream().map(d -> d.conclusion().where()).distinct().toList();
-        return places.contains("") ? Optional.empty() : Optional.of(String.join(" or ", places));
+        return places.contains("") ? Optional.empty() : Optional.of(String.join(Texts.said("list.or"), places));
     }
 
     private List<Answer.GateState> gates(Choice choice) {

@@ -243,6 +243,6 @@ public final class Conversation {
     }
 
     private static String say(String id, Object... named) {
-        return Texts.ENGLISH.say("ask." + id, named);
+        return Texts.said("ask." + id, named);
     }
 }

@@ -30,7 +30,7 @@ final class Hearing {
     }
 
     private static List<String> words(String id) {
-        return List.of(Texts.ENGLISH.say(id).split(", "));
+        return List.of(Texts.said(id).split(", "));
     }
 
     static boolean isUnknown(String said) {

@@ -7,6 +7,7 @@ import java.util.List;
 import rungwise.knowledge.KnowledgeBase;
 import rungwise.knowledge.common.Figures;
 import rungwise.knowledge.method.Agent;
+import rungwise.text.Texts;
 
 /** What an agent is, as used, and which methods use it. */
 final class AgentPage {
@@ -19,28 +20,32 @@ final class AgentPage {
     }
 
     Page of(Agent one) {
-        Sheet sheet = new Sheet().fact("Form", Words.of(one.form()))
-                .fact("Family", base.families().containsKey(one.family()) ? base.families().get(one.family()).name()
+        Sheet sheet = new Sheet().fact("form", Words.of(one.form()))
+                .fact("family", base.families().containsKey(one.family()) ? base.families().get(one.family()).name()
                         : Words.of(one.family()))
-                .fact("pH as used", one.acidity().map(Object::toString).orElse("no water to speak of, or not known"))
-                .fact("Reactive", String.join(", ", one.reactive().stream().map(Words::of).toList()))
-                .fact("Dilution", one.dilution()).fact("Mix", one.mix())
-                .fact("Rinse", one.residueRinse() == 0 ? "leaves nothing behind"
-                        : Figures.text(one.residueRinse()) + " min of rinsing clear it")
-                .fact("Sensitisers", String.join(", ", one.sensitisers().stream().map(Words::of).toList()))
-                .fact("Always at hand", Words.yes(one.alwaysAtHand()))
-                .fact("Sits on the panel", one.layer().map(l -> l.appliedMicrons() + " µm thick as put on").orElse(""));
-        sheet.sentences("Protection", new Protection(base).of(one.ppe()))
-                .sentences("Risks", one.risks())
-                .table("Organic solvents as used", List.of("Kind", "% by volume"), one.solvents().entrySet().stream()
+                .fact("ph-as-used", one.acidity().map(Object::toString).orElse(say("agent.no-acidity")))
+                .fact("reactive", String.join(", ", one.reactive().stream().map(Words::of).toList()))
+                .fact("dilution", one.dilution()).fact("mix", one.mix())
+                .fact("rinse", one.residueRinse() == 0 ? say("agent.no-residue")
+                        : say("agent.rinse", "minutes", one.residueRinse()))
+                .fact("sensitisers", String.join(", ", one.sensitisers().stream().map(Words::of).toList()))
+                .fact("always-at-hand", Words.yes(one.alwaysAtHand()))
+                .fact("sits-on-the-panel", one.layer().map(l -> say("agent.layer", "microns", l.appliedMicrons())).orElse(""));
+        sheet.sentences("protection", new Protection(base).of(one.ppe()))
+                .sentences("risks", one.risks())
+                .table("organic-solvents-as-used", List.of("kind", "by-volume"), one.solvents().entrySet().stream()
                         .map(e -> List.<DomContent>of(text(Words.of(e.getKey())),
                                 text(Figures.text(e.getValue())))).toList())
-                .table("Composition as used", List.of("Substance", "% by volume"), one.composition().entrySet()
+                .table("composition-as-used", List.of("substance", "by-volume"), one.composition().entrySet()
                         .stream().map(e -> List.<DomContent>of(text(base.substances().get(e.getKey())
                                 .name()), text(Figures.text(e.getValue())))).toList())
-                .list("Methods that use it", base.methods().values().stream().filter(m -> m.agent().equals(one.id()))
+                .list("methods-that-use-it", base.methods().values().stream().filter(m -> m.agent().equals(one.id()))
                         .map(m -> links.to(Chapter.METHOD, m.id())).toList());
-        return sheet.head("Where this comes from").fact("Basis", links.basis(one.basis(), one.sources()))
+        return sheet.head("where-this-comes-from").fact("basis", links.basis(one.basis(), one.sources()))
                 .page(Chapter.AGENT.path(one.id()), one.name());
+    }
+
+    private static String say(String id, Object... named) {
+        return Texts.said("book." + id, named);
     }
 }

@@ -1,5 +1,7 @@
 package rungwise.book;
 
+import rungwise.text.Texts;
+
 import static j2html.TagCreator.a;
 import static j2html.TagCreator.body;
 import static j2html.TagCreator.document;
@@ -29,8 +31,8 @@ final class Binding {
                 head(meta().withCharset("utf-8"),
                         meta().withName("viewport").withContent("width=device-width, initial-scale=1"),
                         title(page.title()), link().withRel("stylesheet").withHref(page.root() + STYLE)),
-                body(header(a("Rule book").withHref(page.root() + "index.html")),
+                body(header(a(Texts.said("book.rule-book")).withHref(page.root() + "index.html")),
                         main(h1(page.title()), each(page.body(), one -> one)),
-                        footer("Revision " + revision))).withLang("en")) + "\n";
+                        footer(Texts.said("book.revision", "revision", revision)))).withLang(Texts.said("book.language"))) + "\n";
     }
 }

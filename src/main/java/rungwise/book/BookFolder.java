@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
+import rungwise.text.Texts;
 
 /** A folder that holds a book and nothing else. */
 public final class BookFolder {
@@ -27,11 +28,10 @@ public final class BookFolder {
      */
     public void check() throws IOException {
         if (Files.exists(folder) && !Files.isDirectory(folder)) {
-            throw new FolderTaken(folder + " is a file, and a book needs a folder; name another folder");
+            throw new FolderTaken(Texts.said("book.folder-is-a-file", "folder", folder));
         }
         if (Files.isDirectory(folder) && !isEmpty() && earlier().isEmpty()) {
-            throw new FolderTaken("the folder " + folder + " is not empty and holds no earlier book, so nothing was "
-                    + "written; name an empty folder or a new one");
+            throw new FolderTaken(Texts.said("book.folder-taken", "folder", folder));
         }
     }
 

@@ -5,22 +5,25 @@ import java.util.Optional;
 
 /** The kinds of entry that have a page each. */
 enum Chapter {
-    CONTAMINANT("contaminants", "Contaminants"),
-    SURFACE("surfaces", "Surfaces"),
-    METHOD("methods", "Methods"),
-    AGENT("agents", "Agents"),
-    MECHANISM("mechanisms", "Ways of working"),
-    RULE("rules", "Rules"),
-    DECISION("decisions", "Decisions"),
-    ASSUMPTION("assumptions", "Assumptions"),
-    CHECK("checks", "Checks of the knowledge");
+    CONTAMINANT("contaminants"),
+    SURFACE("surfaces"),
+    METHOD("methods"),
+    AGENT("agents"),
+    MECHANISM("mechanisms"),
+    RULE("rules"),
+    DECISION("decisions"),
+    ASSUMPTION("assumptions"),
+    CHECK("checks");
 
     final String folder;
-    final String title;
 
-    Chapter(String folder, String title) {
+    Chapter(String folder) {
         this.folder = folder;
-        this.title = title;
+    }
+
+    /** The id of its heading. */
+    String title() {
+        return "chapter." + folder;
     }
 
     /** Of the folder that a reason's id begins with. */

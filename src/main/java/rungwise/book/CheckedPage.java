@@ -9,6 +9,7 @@ import j2html.tags.DomContent;
 import rungwise.knowledge.KnowledgeBase;
 import rungwise.knowledge.Waiver;
 import rungwise.lint.CheckPage;
+import rungwise.text.Texts;
 
 /** What a check looks for, a sample of either kind, and what stands all the same. */
 final class CheckedPage {
@@ -21,15 +22,19 @@ final class CheckedPage {
     }
 
     Page of(CheckPage one) {
-        return new Sheet().say(one.says()).fact("Why", one.why())
-                .add(h2("Wrong")).add(pre(one.wrong().strip())).add(h2("Right")).add(pre(one.right().strip()))
-                .list("What stands, and why", base.waivers().stream().filter(w -> w.check().equals(one.id()))
+        return new Sheet().say(one.says()).fact("why", one.why())
+                .add(h2(say("wrong"))).add(pre(one.wrong().strip())).add(h2(say("right"))).add(pre(one.right().strip()))
+                .list("what-stands-and-why", base.waivers().stream().filter(w -> w.check().equals(one.id()))
                         .map(this::stands).toList())
-                .page(Chapter.CHECK.path(one.id()), "Check " + one.id());
+                .page(Chapter.CHECK.path(one.id()), say("check", "id", one.id()));
     }
 
     private DomContent stands(Waiver waiver) {
-        return each(links.named(waiver.entry()), text(waiver.about().map(about -> " with " + Words.of(about)).orElse("") + ": "
-                + waiver.reason() + " (" + waiver.date() + ")"));
+        return each(links.named(waiver.entry()), text(waiver.about().map(about -> " " + say("waived-with", "about", Words.of(about))).orElse("")
+                + ": " + waiver.reason() + " (" + waiver.date() + ")"));
+    }
+
+    private static String say(String id, Object... named) {
+        return Texts.said("book." + id, named);
     }
 }

@@ -12,6 +12,7 @@ import java.util.TreeSet;
 import rungwise.knowledge.KnowledgeBase;
 import rungwise.knowledge.load.Mappers;
 import rungwise.rules.RuleInfo;
+import rungwise.text.Texts;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.ObjectMapper;
 
@@ -38,12 +39,12 @@ final class Citations {
         plain("circumstance", base.circumstances());
         plain("sign", base.observations());
         plain("exposure", base.exposures());
-        plain("glove chart", base.gloves());
+        plain("glove-chart", base.gloves());
         plain("respirator", base.respirators());
         plain("substance", base.substances());
         plain("sphere", base.solutes());
         plain("check", base.signs().checks());
-        plain("strength of evidence", base.signs().strengths());
+        plain("strength-of-evidence", base.signs().strengths());
         plain("frequency", base.signs().frequencies());
     }
 
@@ -52,7 +53,7 @@ final class Citations {
     }
 
     private void plain(String kind, Map<String, ?> entries) {
-        entries.forEach((id, entry) -> cite(entry, text(kind + " " + Words.of(id))));
+        entries.forEach((id, entry) -> cite(entry, text(Texts.said("book.cites." + kind, "name", Words.of(id)))));
     }
 
     private void cite(Object entry, DomContent who) {

@@ -4,6 +4,7 @@ import static j2html.TagCreator.h2;
 
 import rungwise.knowledge.KnowledgeBase;
 import rungwise.knowledge.method.Gate;
+import rungwise.text.Texts;
 
 /** All gates on one page: who opens them, what to get, what happens otherwise. */
 final class GatesPage {
@@ -11,14 +12,14 @@ final class GatesPage {
     }
 
     static Page of(KnowledgeBase base, Links links) {
-        Sheet sheet = new Sheet().say("A gate must be open before a method that carries it may start.");
+        Sheet sheet = new Sheet().say(Texts.said("book.gates-page"));
         for (Gate one : base.gates().values()) {
-            sheet.add(h2(one.name()).withId(one.id())).fact("Kind", Words.of(one.kind()))
-                    .fact("Get or do", one.obtain()).fact("Otherwise", one.otherwise())
-                    .fact("Carried by", links.all(Chapter.METHOD, base.methods().values().stream()
+            sheet.add(h2(one.name()).withId(one.id())).fact("kind", Words.of(one.kind()))
+                    .fact("get-or-do", one.obtain()).fact("otherwise", one.otherwise())
+                    .fact("carried-by", links.all(Chapter.METHOD, base.methods().values().stream()
                             .filter(m -> m.gates().contains(one.id())).map(m -> m.id()).toList()))
-                    .fact("Basis", links.basis(one.basis(), one.sources()));
+                    .fact("basis", links.basis(one.basis(), one.sources()));
         }
-        return sheet.page("gates.html", "Gates");
+        return sheet.page("gates.html", Texts.said("book.gates"));
     }
 }

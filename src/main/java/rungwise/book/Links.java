@@ -56,8 +56,8 @@ final class Links {
 
     /** Where a statement comes from. */
     DomContent basis(Basis basis, Collection<String> ids) {
-        String word = basis == Basis.MEMORY ? "recalled" : Words.of(basis);
-        return ids.isEmpty() ? text(word) : join(word + ", sources", sources(ids));
+        String word = basis == Basis.MEMORY ? Texts.said("book.recalled") : Words.of(basis);
+        return ids.isEmpty() ? text(word) : join(Texts.said("book.basis-sources", "basis", word), sources(ids));
     }
 
     /** What was said, each with a link to the rule or entry that says it. */
@@ -66,7 +66,7 @@ final class Links {
     }
 
     private DomContent reason(Because because) {
-        String says = Texts.ENGLISH.fill(because.says(), because.figures());
+        String says = Texts.chosen().fill(because.says(), because.figures());
         return Chapter.in(because.id().substring(0, because.id().indexOf('/')))
                 .filter(chapter -> name(chapter, because.name()).isPresent())
                 .map(chapter -> (DomContent) a(says).withHref(root + chapter.path(because.name()))).orElseGet(() -> text(says));

@@ -16,15 +16,15 @@ final class MechanismPage {
     }
 
     Page of(MechanismWord one) {
-        return new Sheet().say(sentence(one)).fact("Cause", one.cause()).fact("Basis", links.basis(one.basis(), one.sources()))
-                .list("Methods that work by it", base.methods().values().stream().filter(m -> m.mechanism().id().equals(one.id()))
+        return new Sheet().say(sentence(one)).fact("cause", one.cause()).fact("basis", links.basis(one.basis(), one.sources()))
+                .list("methods-by-it", base.methods().values().stream().filter(m -> m.mechanism().id().equals(one.id()))
                         .map(m -> links.to(Chapter.METHOD, m.id())).toList())
-                .page(Chapter.MECHANISM.path(one.id()), "Works by: " + Words.of(one.id()));
+                .page(Chapter.MECHANISM.path(one.id()), Texts.said("book.mechanism", "name", Words.of(one.id())));
     }
 
     /** Of no agent, tool and deposit in particular. */
     static String sentence(MechanismWord one) {
-        return Texts.ENGLISH.fill(one.says(), java.util.List.of("agent", "tool", "deposit").stream()
-                .map(name -> Figure.of(name, Texts.ENGLISH.say("mechanism." + name))).toList());
+        return Texts.chosen().fill(one.says(), java.util.List.of("agent", "tool", "deposit").stream()
+                .map(name -> Figure.of(name, Texts.said("mechanism." + name))).toList());
     }
 }

@@ -3,6 +3,7 @@ package rungwise.book;
 import java.util.List;
 import java.util.Optional;
 import rungwise.rules.RuleInfo;
+import rungwise.text.Texts;
 
 /** What a rule says, why, and which cases would notice if it went. */
 final class RulePage {
@@ -18,10 +19,10 @@ final class RulePage {
      * @param cases names of the cases whose answers fired it; empty where no cases were given
      */
     Page of(RuleInfo one, Optional<List<String>> cases) {
-        Sheet sheet = new Sheet().say(one.says()).fact("Cause", one.cause()).fact("Phase", one.phase())
-                .fact("Basis", links.basis(one.basis(), one.sources()));
-        cases.ifPresent(names -> sheet.sentences("Cases in which it fires", names.isEmpty()
-                ? List.of("None: no case fires it.") : names));
-        return sheet.page(Chapter.RULE.path(one.id()), "Rule " + one.id());
+        Sheet sheet = new Sheet().say(one.says()).fact("cause", one.cause()).fact("phase", one.phase())
+                .fact("basis", links.basis(one.basis(), one.sources()));
+        cases.ifPresent(names -> sheet.sentences("cases-in-which-it", names.isEmpty()
+                ? List.of(Texts.said("book.no-case-fires-it")) : names));
+        return sheet.page(Chapter.RULE.path(one.id()), Texts.said("book.rule", "id", one.id()));
     }
 }

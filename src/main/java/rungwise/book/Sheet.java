@@ -22,8 +22,9 @@ import j2html.tags.DomContent;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
+import rungwise.text.Texts;
 
-/** Builds a page from facts, lists and tables; what is empty is left out. */
+/** Builds a page from facts, lists and tables, each under a label by its id; what is empty is left out. */
 final class Sheet {
     private final List<DomContent> body = new ArrayList<>();
     private final List<DomContent> facts = new ArrayList<>();
@@ -42,7 +43,7 @@ final class Sheet {
     /** A heading of the page; lists and tables after it stand beside it. */
     Sheet head(String title) {
         grouped = false;
-        return add(h2(title));
+        return add(h2(label(title)));
     }
 
     Sheet ungroup() {
@@ -51,9 +52,9 @@ final class Sheet {
     }
 
     /** A heading under which lists and tables stand until the next one. */
-    Sheet group(String title) {
+    Sheet group(String title, Object... named) {
         grouped = true;
-        return add(h2(title));
+        return add(h2(Texts.said("book." + title, named)));
     }
 
     Sheet fact(String label, String value) {
@@ -63,7 +64,7 @@ final class Sheet {
     /** A fact said in links; nothing where there are none. */
     Sheet fact(String label, DomContent value) {
         if (!value.render().isBlank()) {
-            facts.add(each(dt(label), dd(value)));
+            facts.add(each(dt(label(label)), dd(value)));
         }
         return this;
     }
@@ -80,7 +81,7 @@ final class Sheet {
         if (rows.isEmpty()) {
             return this;
         }
-        return add(part(title)).add(div(TagCreator.table(thead(tr(each(heads, h -> th(h)))),
+        return add(part(title)).add(div(TagCreator.table(thead(tr(each(heads, h -> th(label(h))))),
                 tbody(each(rows, row -> tr(each(row, cell -> td(cell))))))).withClass("wide"));
     }
 
@@ -90,7 +91,11 @@ final class Sheet {
     }
 
     private DomContent part(String title) {
-        return grouped ? h3(title) : h2(title);
+        return grouped ? h3(label(title)) : h2(label(title));
+    }
+
+    private static String label(String id) {
+        return id.isEmpty() ? "" : Texts.said("book." + id);
     }
 
     private void close() {

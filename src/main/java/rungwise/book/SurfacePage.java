@@ -9,6 +9,7 @@ import rungwise.knowledge.KnowledgeBase;
 import rungwise.knowledge.chemistry.SolventColumn;
 import rungwise.knowledge.common.Figures;
 import rungwise.knowledge.surface.Surface;
+import rungwise.text.Texts;
 
 /** What a surface tolerates, what is never done to it, and who takes over. */
 final class SurfacePage {
@@ -21,24 +22,23 @@ final class SurfacePage {
     }
 
     Page of(Surface one) {
-        Sheet sheet = new Sheet().say(one.description()).fact("Also called", String.join(", ", one.alsoCalled()))
-                .fact("How to tell it", one.tell())
-                .fact("Made as", Words.of(one.kind()))
-                .fact("pH borne", one.acidity() + " (short, cool, rinsed contact)")
-                .fact("Warmest", Figures.text(one.maxC()) + " °C on the surface")
-                .fact("Mechanical grade", "up to " + one.mechanical().free() + " without asking, up to "
-                        + one.mechanical().agreed() + " with the customer's agreement")
-                .fact("Hardest tool", one.hardness() + " on the scale from 0, air or water, to 5, steel")
-                .fact("Water pressure", "up to " + Figures.text(one.maxPressureBar()) + " bar at the nozzle")
-                .fact("Traits", String.join(", ", one.traits().stream().map(Words::of).toList()))
-                .fact("Film", one.film())
-                .fact("Made of", String.join(", ", one.polymers().stream().map(p -> base.solutes().get(p.sphere()).name()
-                        + (p.proxy() ? " (stands in)" : "")).toList()))
-                .table("Solvents", List.of("Solvent", "Verdict", "Up to, % by volume", "Why", "Basis"),
+        Sheet sheet = new Sheet().say(one.description()).fact("also-called", String.join(", ", one.alsoCalled()))
+                .fact("how-to-tell-it", one.tell())
+                .fact("made-as", Words.of(one.kind()))
+                .fact("ph-borne", say("surface.acidity", "acidity", one.acidity()))
+                .fact("warmest", say("surface.warmest", "celsius", one.maxC()))
+                .fact("mechanical-grade", say("surface.mechanical", "free", one.mechanical().free(), "agreed", one.mechanical().agreed()))
+                .fact("hardest-tool", say("surface.hardness", "hardness", one.hardness()))
+                .fact("water-pressure", say("surface.pressure", "bar", one.maxPressureBar()))
+                .fact("traits", String.join(", ", one.traits().stream().map(Words::of).toList()))
+                .fact("film", one.film())
+                .fact("made-of", String.join(", ", one.polymers().stream().map(p -> p.proxy() ? say("surface.stands-in", "name",
+                        base.solutes().get(p.sphere()).name()) : base.solutes().get(p.sphere()).name()).toList()))
+                .table("solvents", List.of("solvent", "verdict", "up-to-percent-by", "why", "basis"),
                         Arrays.stream(SolventColumn.values()).map(c -> row(one, c)).toList())
-                .sentences("Never", one.never()).sentences("Cautions", one.cautions());
-        return sheet.head("When the ladder ends").fact("Who takes over", links.to(Chapter.METHOD, one.wayOut()))
-                .fact("Basis", links.basis(one.basis(), one.sources()))
+                .sentences("never", one.never()).sentences("cautions", one.cautions());
+        return sheet.head("when-the-ladder-ends").fact("who-takes-over", links.to(Chapter.METHOD, one.wayOut()))
+                .fact("basis", links.basis(one.basis(), one.sources()))
                 .page(Chapter.SURFACE.path(one.id()), one.name());
     }
 
@@ -46,5 +46,9 @@ final class SurfacePage {
         return List.of(text(Words.of(column)), text(Words.of(one.limit(column).verdict())),
                 text(Figures.text(one.limit(column).maxPercent())), text(one.limit(column).why()),
                 links.basis(one.basisOf(column), one.limit(column).sources()));
+    }
+
+    private static String say(String id, Object... named) {
+        return Texts.said("book." + id, named);
     }
 }

@@ -6,6 +6,7 @@ import java.util.Map;
 import rungwise.knowledge.common.Figures;
 import rungwise.knowledge.common.Word;
 import rungwise.knowledge.method.Chance;
+import rungwise.text.Texts;
 
 /** Ids, enums and figures as a reader expects them. */
 final class Words {
@@ -29,13 +30,7 @@ final class Words {
     }
 
     static String of(Chance chance) {
-        return switch (chance) {
-            case VU -> "very unlikely";
-            case U -> "unlikely";
-            case P -> "possible";
-            case L -> "likely";
-            case VL -> "very likely";
-        } + " (" + percent(chance.probability()) + ")";
+        return Texts.said("book.chance." + chance.name().toLowerCase(Locale.ROOT), "percent", percent(chance.probability()));
     }
 
     /** All of its decimals, as a threshold is compared with. */
@@ -44,7 +39,7 @@ final class Words {
     }
 
     static String yes(boolean is) {
-        return is ? "yes" : "no";
+        return Texts.said(is ? "book.yes" : "book.no");
     }
 
     /** Minutes from and to, said once where they are the same. */

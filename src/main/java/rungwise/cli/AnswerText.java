@@ -98,7 +98,7 @@ final class AnswerText {
         answer.passedOver().forEach(p -> byStep.computeIfAbsent(p.step(), k -> new ArrayList<>()).add(p.step()
                 .equals("pointless") ? p.name() : say("passed-over.one", "name", p.name(), "percent", percent(p.chance()))));
         section(say("passed-over"), byStep.entrySet().stream().filter(e -> !e.getValue().isEmpty())
-                .map(e -> say("of", "name", Texts.ENGLISH.has("text.passed-over." + e.getKey()) ? say("passed-over." + e.getKey())
+                .map(e -> say("of", "name", Texts.chosen().has("text.passed-over." + e.getKey()) ? say("passed-over." + e.getKey())
                         : e.getKey(), "why", String.join(", ", e.getValue()))).toList());
     }
 
@@ -164,7 +164,7 @@ final class AnswerText {
     static String span(Wet wet) {
         String from = minutes(wet.fromSeconds());
         String to = minutes(wet.toSeconds());
-        return from.equals(to) ? from : Texts.ENGLISH.say("span", "from", from, "to", to);
+        return from.equals(to) ? from : Texts.said("span", "from", from, "to", to);
     }
 
     private static String minutes(double seconds) {
@@ -227,17 +227,17 @@ final class AnswerText {
             out.println(say("why.passed-over", "name", name, "step", p.step(), "why", p.why()));
             reasons(p.because());
         });
-        if (CaseFile.why(answer, method).equals("it is nowhere")) {
+        if (CaseFile.isNowhere(answer, method)) {
             out.println(say("why.nowhere", "name", name, "next", answer.next().text()));
         }
     }
 
     private void reasons(List<Because> reasons) {
         for (Because because : reasons) {
-            out.println("  " + Texts.ENGLISH.fill(because.says(), because.figures()) + (because.cause().isEmpty() ? "" : " "
-                    + Texts.ENGLISH.fill(because.cause(), because.figures())));
+            out.println("  " + Texts.chosen().fill(because.says(), because.figures()) + (because.cause().isEmpty() ? "" : " "
+                    + Texts.chosen().fill(because.cause(), because.figures())));
             if (!because.figures().isEmpty()) {
-                out.println("      " + say("why.found", "figures", Texts.ENGLISH.of(because.figures())));
+                out.println("      " + say("why.found", "figures", Texts.chosen().of(because.figures())));
             }
             String basis = words(because.reason().basis().name().toLowerCase(Locale.ROOT));
             out.println("      " + (because.allSources().isEmpty() ? say("why.reason", "id", because.id(), "basis", basis)
@@ -255,7 +255,7 @@ final class AnswerText {
 
     /** What would lift a bar, as one would say it. */
     private static String opens(String with) {
-        return Texts.ENGLISH.has("text.opens." + with) ? say("opens." + with) : say("opens-else", "what", words(with));
+        return Texts.chosen().has("text.opens." + with) ? say("opens." + with) : say("opens-else", "what", words(with));
     }
 
     /** A gate by its id where that is a word, else by its name. */
@@ -276,6 +276,6 @@ final class AnswerText {
     }
 
     private static String say(String id, Object... named) {
-        return Texts.ENGLISH.say("text." + id, named);
+        return Texts.said("text." + id, named);
     }
 }

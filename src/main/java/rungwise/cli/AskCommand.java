@@ -55,12 +55,12 @@ final class AskCommand implements Callable<Integer> {
                 new Page(Terminal.width(spec), Terminal.isPlain()), typed);
         Advisor advisor = opening.get();
         ChanceTable chances = data == null ? ChanceTable.PRIOR : DataOption.learned(data, advisor.knowledge());
-        voice.say(Texts.ENGLISH.say("ask.begins"));
+        voice.say(Texts.said("ask.begins"));
         Told told = new Conversation(advisor, chances, voice).talk();
         out.println();
         SpotAnswer answer = SpotAnswer.to(advisor, new Identifier(advisor), QuestionReader.read(told.tree(), advisor.knowledge()), false, false,
                 chances);
-        Card.print(answer, save == null || save.equals(LAST) ? Texts.ENGLISH.say("ask.file") : save, advisor.knowledge(), spec);
+        Card.print(answer, save == null || save.equals(LAST) ? Texts.said("ask.file") : save, advisor.knowledge(), spec);
         keep(Mappers.json().writeValueAsString(told.tree()), out);
         out.flush();
         return 0;

@@ -6,11 +6,11 @@ import java.nio.file.Path;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
-import picocli.CommandLine;
 import rungwise.answer.Advisor;
 import rungwise.book.Book;
 import rungwise.book.BookFolder;
@@ -19,17 +19,15 @@ import rungwise.book.RuleCases;
 import rungwise.text.Texts;
 
 /** Writes the rule book. */
-@Command(name = "book", mixinStandardHelpOptions = true,
-        description = "Write knowledge and rules as a book of static pages.")
+@Command(name = "book", mixinStandardHelpOptions = true)
 final class BookCommand implements Callable<Integer> {
     @ParentCommand
     private Main main;
 
-    @Parameters(paramLabel = "DIR", description = "a new or empty folder, or one that holds an earlier book")
+    @Parameters(paramLabel = "DIR", descriptionKey = "DIR")
     private Path folder;
 
-    @Option(names = "--cases", paramLabel = "DIR",
-            description = "answer the cases of this folder and name, with each rule, those in which it fires")
+    @Option(names = "--cases", paramLabel = "DIR")
     private Optional<Path> cases = Optional.empty();
 
     @CommandLine.Spec
@@ -52,7 +50,7 @@ final class BookCommand implements Callable<Integer> {
         Map<String, String> texts = new Book(advisor, answered).texts();
         target.write(texts);
         var out = spec.commandLine().getOut();
-        out.println(Texts.ENGLISH.say("cli.book", "many", texts.keySet().stream().filter(p -> p.endsWith(".html")).count(),
+        out.println(Texts.said("cli.book", "many", texts.keySet().stream().filter(p -> p.endsWith(".html")).count(),
                 "revision", advisor.knowledge().revision(), "index", folder.resolve("index.html")));
         out.flush();
         return 0;

@@ -99,7 +99,7 @@ final class Card {
         page.add(say("stop"), String.join(", ", rung.stopSigns()));
         page.add(say("dries"), rung.staysWet().filter(w -> w.basis().equals("computed")).map(Card::dries).orElse(""));
         page.add(say("caution"), rung.risks().stream().map(Answer.Risk::text).distinct().limit(CAUTIONS).toList());
-        page.add(say("why"), rung.because().stream().limit(1).map(b -> Texts.ENGLISH.fill(b.says(), b.figures())).collect(Collectors.joining())
+        page.add(say("why"), rung.because().stream().limit(1).map(b -> Texts.chosen().fill(b.says(), b.figures())).collect(Collectors.joining())
                 + " " + say("works", "often", often(rung.chance().mean())));
     }
 
@@ -172,6 +172,6 @@ final class Card {
     }
 
     private static String say(String id, Object... named) {
-        return Texts.ENGLISH.say("card." + id, named);
+        return Texts.said("card." + id, named);
     }
 }

@@ -41,12 +41,12 @@ public final class CaseFile {
         } catch (BadQuestion bad) {
             if (!expect.has("error") || bad.problems().stream()
                     .noneMatch(p -> p.pointer().equals(expect.path("error").asString()))) {
-                out.add("the question was refused: " + bad.getMessage());
+                out.add(Texts.said("cases.refused", "said", bad.getMessage()));
             }
             return out;
         }
         if (expect.has("error")) {
-            out.add("the question was answered; an error at " + expect.path("error").asString() + " was expected");
+            out.add(Texts.said("cases.answered", "pointer", expect.path("error").asString()));
             return out;
         }
         compare(expect, advisor.answer(question, true), out);
@@ -74,17 +74,19 @@ public final class CaseFile {
             rung.ifMarked().forEach(s -> anywhere.add(s.step()));
         }
         Set<String> barred = new TreeSet<>(answer.barred().stream().map(Answer.Barred::method).toList());
-        each(expect, "offered", m -> need(offered.contains(m), "offered " + m, why(answer, m), out));
-        each(expect, "rungs", m -> need(rungs.contains(m), "step " + m, why(answer, m), out));
-        each(expect, "mustNot", m -> need(!anywhere.contains(m), "never " + m, "it is offered", out));
-        each(expect, "barred", m -> need(barred.contains(m), "never, not now or used up " + m, why(answer, m), out));
+        each(expect, "offered", m -> need(offered.contains(m), Texts.said("cases.offered", "method", m), why(answer, m), out));
+        each(expect, "rungs", m -> need(rungs.contains(m), Texts.said("cases.rung", "method", m), why(answer, m), out));
+        each(expect, "mustNot", m -> need(!anywhere.contains(m), Texts.said("cases.never", "method", m),
+                Texts.said("cases.is-offered"), out));
+        each(expect, "barred", m -> need(barred.contains(m), Texts.said("cases.barred", "method", m), why(answer, m), out));
         each(expect, "passedOver", m -> need(answer.passedOver().stream().anyMatch(p -> p.method().equals(m)),
-                "passed over " + m, why(answer, m), out));
+                Texts.said("cases.passed-over", "method", m), why(answer, m), out));
         each(expect, "pointless", m -> need(answer.passedOver().stream().anyMatch(p -> p.method().equals(m)
-                && p.step().equals("pointless")), "pointless " + m, why(answer, m), out));
+                && p.step().equals("pointless")), Texts.said("cases.pointless", "method", m), why(answer, m), out));
         for (JsonNode any : expect.path("offeredAny")) {
             List<String> names = names(any);
-            need(names.stream().anyMatch(offered::contains), "one of " + names, "offered " + offered, out);
+            need(names.stream().anyMatch(offered::contains), Texts.said("cases.one-of", "methods", names), Texts.said("cases.offered-are",
+                    "methods", offered), out);
         }
         for (JsonNode pair : expect.path("order")) {
             int first = offered.indexOf(pair.path(0).asString());
@@ -92,80 +94,84 @@ public final class CaseFile {
             if (pair.size() == 3 && (first < 0 || then < 0)) {
                 continue;
             }
-            need(first >= 0 && then >= 0 && first < then, pair.path(0).asString() + " before "
-                    + pair.path(1).asString(), "order " + offered, out);
+            need(first >= 0 && then >= 0 && first < then, Texts.said("cases.order", "first", pair.path(0).asString(), "then",
+                    pair.path(1).asString()), Texts.said("cases.order-is", "offered", offered), out);
         }
         gates(expect.path("gates"), answer, false, out);
         gates(expect.path("openGates"), answer, true, out);
         expect.path("ppe").properties().forEach(e -> names(e.getValue()).forEach(item -> need(worn(answer, e.getKey())
-                .anyMatch(p -> p.item().equals(item)), "PPE " + item + " for " + e.getKey(), "it is not there", out)));
+                .anyMatch(p -> p.item().equals(item)), Texts.said("cases.ppe", "item", item, "method", e.getKey()),
+                        Texts.said("cases.not-there"), out)));
         expect.path("dwellAtMost").properties().forEach(e -> need(rungsAnd(answer).stream().anyMatch(r -> r.method()
-                .equals(e.getKey()) && r.dwell().to() <= e.getValue().asDouble()), "dwell of " + e.getKey() + " at most "
-                + e.getValue() + " min", "dwell " + rungsAnd(answer).stream().filter(r -> r.method().equals(e.getKey()))
-                .map(Answer.Rung::dwell).toList(), out));
-        each(expect, "assumed", f -> need(answer.assumed().stream().anyMatch(a -> a.fact().equals(f)), "assumed " + f,
-                "assumed are " + answer.assumed().stream().map(Answer.Assumed::fact).toList(), out));
+                .equals(e.getKey()) && r.dwell().to() <= e.getValue().asDouble()), Texts.said("cases.dwell", "method", e.getKey(),
+                        "minutes", e.getValue()), Texts.said("cases.dwell-is", "dwell",
+                        rungsAnd(answer).stream().filter(r -> r.method().equals(e.getKey()))
+                .map(Answer.Rung::dwell).toList()), out));
+        each(expect, "assumed", f -> need(answer.assumed().stream().anyMatch(a -> a.fact().equals(f)), Texts.said("cases.assumed", "fact", f),
+                Texts.said("cases.assumed-are", "facts", answer.assumed().stream().map(Answer.Assumed::fact).toList()), out));
         if (expect.has("hold")) {
-            need(answer.hold().isPresent() == expect.path("hold").asBoolean(), "hold "
-                    + expect.path("hold").asBoolean(), "hold is " + answer.hold().isPresent(), out);
+            need(answer.hold().isPresent() == expect.path("hold").asBoolean(), Texts.said("cases.hold", "held",
+                    expect.path("hold").asBoolean()), Texts.said("cases.hold-is", "held", answer.hold().isPresent()), out);
         }
         if (expect.has("next")) {
             JsonNode next = expect.path("next");
             need(answer.next().action().equals(next.path("action").asString())
                     && (!next.has("method") || answer.next().method()
-                    .filter(next.path("method").asString()::equals).isPresent()), "next " + next,
-                    "next is " + answer.next().action() + " " + answer.next().method().orElse(""), out);
+                    .filter(next.path("method").asString()::equals).isPresent()), Texts.said("cases.next", "next", next),
+                    Texts.said("cases.next-is", "action", answer.next().action(), "method", answer.next().method().orElse("")), out);
         }
         if (expect.has("nextAny")) {
-            need(names(expect.path("nextAny")).contains(answer.next().action()), "next one of "
-                    + names(expect.path("nextAny")), "next is " + answer.next().action() + " "
-                    + answer.next().method().orElse(""), out);
+            need(names(expect.path("nextAny")).contains(answer.next().action()), Texts.said("cases.next-one-of", "actions",
+                    names(expect.path("nextAny"))), Texts.said("cases.next-is", "action", answer.next().action(), "method",
+                    answer.next().method().orElse("")), out);
         }
-        each(expect, "before", m -> need(answer.before().stream().anyMatch(s -> s.step().equals(m)), "before " + m,
-                "before is " + answer.before().stream().map(Answer.Around::step).toList(), out));
-        each(expect, "after", m -> need(answer.after().stream().anyMatch(s -> s.step().equals(m)), "after " + m,
-                "after is " + answer.after().stream().map(Answer.Around::step).toList(), out));
+        each(expect, "before", m -> need(answer.before().stream().anyMatch(s -> s.step().equals(m)), Texts.said("cases.before", "step", m),
+                Texts.said("cases.before-is", "steps", answer.before().stream().map(Answer.Around::step).toList()), out));
+        each(expect, "after", m -> need(answer.after().stream().anyMatch(s -> s.step().equals(m)), Texts.said("cases.after", "step", m),
+                Texts.said("cases.after-is", "steps", answer.after().stream().map(Answer.Around::step).toList()), out));
         for (JsonNode pair : expect.path("bridge")) {
             need(answer.rungs().stream().anyMatch(r -> r.method().equals(pair.path(1).asString())
                             && r.bridgeBefore().stream().anyMatch(b -> b.after().equals(pair.path(0).asString()))),
-                    "bridge " + pair, "no such bridge", out);
+                    Texts.said("cases.bridge", "pair", pair), Texts.said("cases.no-such-bridge"), out);
         }
         if (expect.has("wayOut")) {
             String wayOut = answer.whoTakesOver().map(Answer.WayOut::method).orElse("none");
-            need(wayOut.equals(expect.path("wayOut").asString()), "way out " + expect.path("wayOut").asString(),
-                    "it is " + wayOut, out);
+            need(wayOut.equals(expect.path("wayOut").asString()), Texts.said("cases.way-out", "method", expect.path("wayOut").asString()),
+                    Texts.said("cases.way-out-is", "method", wayOut), out);
         }
         expect.path("neighbour").properties().forEach(e -> need(answer.neighbours().stream()
                 .anyMatch(n -> n.surface().equals(e.getKey()) && n.action().equals(e.getValue().asString())),
-                "neighbour " + e.getKey() + " " + e.getValue(), "neighbours " + answer.neighbours().stream()
-                        .map(n -> n.surface() + " " + n.action()).toList(), out));
+                Texts.said("cases.neighbour", "surface", e.getKey(), "action", e.getValue()), Texts.said("cases.neighbours-are",
+                        "neighbours", answer.neighbours().stream()
+                        .map(n -> n.surface() + " " + n.action()).toList()), out));
         said(expect, answer, out);
         if (expect.path("noRungs").asBoolean(false)) {
-            need(rungs.isEmpty(), "no steps", "steps " + rungs, out);
+            need(rungs.isEmpty(), Texts.said("cases.no-steps"), Texts.said("cases.rungs", "rungs", rungs), out);
         }
     }
 
     private static void said(JsonNode expect, Answer answer, List<String> out) {
         expect.path("advice").properties().forEach(e -> need(answer.advice().stream().anyMatch(a ->
-                a.about().equals(e.getKey()) && a.text().contains(e.getValue().asString())), "advice on " + e.getKey()
-                + " " + e.getValue(), "advice " + answer.advice().stream().map(Answer.Advice::text).toList(), out));
+                a.about().equals(e.getKey()) && a.text().contains(e.getValue().asString())), Texts.said("cases.advice", "about",
+                        e.getKey(), "says", e.getValue()), Texts.said("cases.advice-is", "advice",
+                        answer.advice().stream().map(Answer.Advice::text).toList()), out));
         List<Answer.Around> around = Stream.concat(answer.before().stream(), answer.after().stream()).toList();
         expect.path("steps").properties().forEach(e -> need(around.stream().anyMatch(s -> s.step().equals(e.getKey())
                         && s.text().contains(e.getValue().path("says").asString(""))
                         && s.dilution().orElse("").contains(e.getValue().path("dilution").asString(""))
                         && s.watch().orElse("").contains(e.getValue().path("watch").asString(""))
                         && (!e.getValue().has("onDry") || s.onDry() == e.getValue().path("onDry").asBoolean())),
-                "step " + e.getKey() + " " + e.getValue(), "steps " + around, out));
+                Texts.said("cases.step-says", "step", e.getKey(), "says", e.getValue()), Texts.said("cases.steps-are", "steps", around), out));
         List<String> before = answer.before().stream().map(Answer.Around::step).toList();
         for (JsonNode pair : expect.path("stepOrder")) {
             int first = before.indexOf(pair.path(0).asString());
             int then = before.indexOf(pair.path(1).asString());
-            need(first >= 0 && first < then, "step " + pair.path(0).asString() + " before " + pair.path(1).asString(),
-                    "before is " + before, out);
+            need(first >= 0 && first < then, Texts.said("cases.step-order", "first", pair.path(0).asString(), "then", pair.path(1).asString()),
+                    Texts.said("cases.before-is", "steps", before), out);
         }
         expect.path("risks").properties().forEach(e -> need(rungsAnd(answer).stream().anyMatch(r -> r.method()
                 .equals(e.getKey()) && r.risks().stream().anyMatch(k -> k.text().contains(e.getValue().asString()))),
-                "risk " + e.getValue() + " on " + e.getKey(), "it is not said", out));
+                Texts.said("cases.risk", "risk", e.getValue(), "method", e.getKey()), Texts.said("cases.not-said"), out));
     }
 
     /** What a rung or first aid asks for. */
@@ -178,7 +184,7 @@ public final class CaseFile {
         expected.properties().forEach(e -> names(e.getValue()).forEach(gate -> need(rungsAnd(answer).stream()
                         .anyMatch(r -> r.method().equals(e.getKey()) && r.gates().stream().anyMatch(g ->
                                 g.id().equals(gate) && (!open || g.state().equals(Answer.GateState.MISSING)))),
-                (open ? "still needed first " : "needed first ") + gate + " on " + e.getKey(), why(answer, e.getKey()), out)));
+                Texts.said(open ? "cases.still-needed" : "cases.needed", "gate", gate, "method", e.getKey()), why(answer, e.getKey()), out)));
     }
 
     private static List<Answer.Rung> rungsAnd(Answer answer) {
@@ -186,18 +192,25 @@ public final class CaseFile {
                 .toList();
     }
 
+    /** Whether an answer says nothing of a method. */
+    static boolean isNowhere(Answer answer, String method) {
+        return why(answer, method).equals(Texts.said("cases.nowhere"));
+    }
+
     /** Where a method went, in a line. */
     static String why(Answer answer, String method) {
         for (Answer.Rung rung : rungsAnd(answer)) {
             if (rung.method().equals(method)) {
-                return "it is offered, needed first " + rung.gates().stream().map(g -> g.id() + "=" + g.state()).toList();
+                return Texts.said("cases.offered-needing", "gates", rung.gates().stream().map(g -> g.id() + "=" + g.state()).toList());
             }
         }
         return answer.barred().stream().filter(b -> b.method().equals(method)).findFirst()
-                .map(b -> (answer.never().contains(b) ? "never, by " : answer.notNow().contains(b) ? "not now, by " : "used up, by ") + b.because().stream().map(r -> r.name() + " " + Texts.ENGLISH.of(r.figures())).toList())
+                .map(b -> Texts.said(answer.never().contains(b) ? "cases.never-by" : answer.notNow().contains(b) ? "cases.not-now-by"
+                        : "cases.used-up-by", "reasons",
+                                b.because().stream().map(r -> r.name() + " " + Texts.chosen().of(r.figures())).toList()))
                 .or(() -> answer.passedOver().stream().filter(p -> p.method().equals(method)).findFirst()
-                        .map(p -> "passed over, " + p.step() + ": " + p.why()))
-                .orElse("it is nowhere");
+                        .map(p -> Texts.said("cases.passed-over-by", "step", p.step(), "why", p.why())))
+                .orElse(Texts.said("cases.nowhere"));
     }
 
     private static void each(JsonNode expect, String key, java.util.function.Consumer<String> check) {
@@ -212,7 +225,7 @@ public final class CaseFile {
 
     private static void need(boolean met, String expected, String found, List<String> out) {
         if (!met) {
-            out.add("expected " + expected + ", but " + found);
+            out.add(Texts.said("cases.expected-but", "expected", expected, "found", found));
         }
     }
 }

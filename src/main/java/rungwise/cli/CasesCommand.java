@@ -6,22 +6,21 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
 import java.util.stream.Stream;
+import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
-import picocli.CommandLine;
 import rungwise.knowledge.load.Mappers;
 import rungwise.text.Texts;
 import tools.jackson.databind.JsonNode;
 
 /** Checks answers against cases. */
-@Command(name = "cases", mixinStandardHelpOptions = true,
-        description = "Check answers against a folder of cases; exit 1 if one differs.")
+@Command(name = "cases", mixinStandardHelpOptions = true)
 final class CasesCommand implements Callable<Integer> {
     @ParentCommand
     private Main main;
 
-    @Parameters(paramLabel = "DIR", description = "folder of case files (YAML)")
+    @Parameters(paramLabel = "DIR", descriptionKey = "DIR")
     private Path folder;
 
     @CommandLine.Spec
@@ -49,7 +48,7 @@ final class CasesCommand implements Callable<Integer> {
                 }
             }
         }
-        out.println(Texts.ENGLISH.say("cli.cases", "all", all, "differ", differ));
+        out.println(Texts.said("cli.cases", "all", all, "differ", differ));
         out.flush();
         return differ == 0 ? 0 : Main.FAULTS;
     }

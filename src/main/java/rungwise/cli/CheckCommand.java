@@ -15,25 +15,21 @@ import rungwise.knowledge.draft.Fault;
 import rungwise.lint.CheckPage;
 import rungwise.lint.Lint;
 import rungwise.start.Opened;
+import rungwise.text.Texts;
 
 /** Looks for faults in knowledge and rules. */
-@Command(name = "check", mixinStandardHelpOptions = true,
-        description = {"List every fault in knowledge and rules; exit 1 if there is one.",
-            "Each fault ends with the id of the check that found it; --explain tells more of it."})
+@Command(name = "check", mixinStandardHelpOptions = true)
 final class CheckCommand implements Callable<Integer> {
     @ParentCommand
     private Main main;
 
-    @Option(names = "--quick", description = "leave out the reference ladders, every contaminant where it is usually "
-            + "met; they take about a quarter of a minute")
+    @Option(names = "--quick")
     private boolean quick;
 
-    @Option(names = "--waived", description = "also list what stands with a reason in waivers.yaml, and "
-            + "every chance that chemistry does not bear out")
+    @Option(names = "--waived")
     private boolean waived;
 
-    @Option(names = "--explain", paramLabel = "CHECK", description = "say what a check looks for, with a wrong and a right "
-            + "sample, and look at nothing")
+    @Option(names = "--explain", paramLabel = "CHECK")
     private String explain;
 
     @CommandLine.Spec
@@ -43,8 +39,8 @@ final class CheckCommand implements Callable<Integer> {
     public Integer call() {
         PrintWriter out = spec.commandLine().getOut();
         if (explain != null) {
-            out.print(CheckPage.of(explain).orElseThrow(() -> new InputProblem("there is no check \"" + explain
-                    + "\"; the checks are " + String.join(", ", CheckPage.all().keySet()))).text());
+            out.print(CheckPage.of(explain).orElseThrow(() -> new InputProblem(Texts.said("check.none", "check", explain, "checks",
+                    String.join(", ", CheckPage.all().keySet())))).text());
             out.flush();
             return 0;
         }
@@ -55,28 +51,27 @@ final class CheckCommand implements Callable<Integer> {
         report.ifPresent(r -> faults.addAll(r.faults()));
         faults.forEach(out::println);
         if (waived) {
-            report.ifPresent(r -> r.waived().forEach(w -> out.println("Waived: " + w)));
+            report.ifPresent(r -> r.waived().forEach(w -> out.println(Texts.said("check.waived", "finding", w))));
             opened.advisor().map(Advisor::chemistry).filter(c -> !c.contradictions().isEmpty()).ifPresent(c -> {
-                out.println("Stated, but not borne out by chemistry; what is stated stands:");
+                out.println(Texts.said("check.not-borne-out"));
                 c.contradictions().forEach(line -> out.println("  " + line));
             });
         }
         if (faults.isEmpty()) {
-            opened.advisor().ifPresent(a -> out.println(summary(a)));
+            opened.advisor().ifPresent(a -> out.println(summary(a) + "\n" + a.chemistry().words()));
         } else {
-            out.println(faults.size() + (faults.size() == 1 ? " fault." : " faults."));
+            out.println(Texts.said(faults.size() == 1 ? "check.one-fault" : "check.faults", "many", faults.size()));
         }
-        report.ifPresent(r -> out.println(r.ladders() + " reference ladders, " + r.waived().size()
-                + " findings waived with a reason."));
+        report.ifPresent(r -> out.println(Texts.said("check.ladders", "ladders", r.ladders(), "waived", r.waived().size())));
         opened.advisor().ifPresent(a -> opened.products().forEach(p -> ProductText.print(p, a, out)));
         out.flush();
         return faults.isEmpty() ? 0 : Main.FAULTS;
     }
 
     private static String summary(Advisor a) {
-        return "No fault: " + a.knowledge().contaminants().size() + " contaminants, " + a.knowledge().surfaces().size()
-                + " surfaces, " + a.knowledge().methods().size() + " methods, " + a.rules().rules().size()
-                + " rules, " + a.knowledge().decisions().byId().size() + " decisions, "
-                + a.knowledge().assumptions().byId().size() + " assumptions, revision " + a.knowledge().revision() + ".\n" + a.chemistry().words();
+        return Texts.said("check.no-fault", "contaminants", a.knowledge().contaminants().size(), "surfaces",
+                a.knowledge().surfaces().size(), "methods", a.knowledge().methods().size(), "rules", a.rules().rules().size(),
+                "decisions", a.knowledge().decisions().byId().size(), "assumptions", a.knowledge().assumptions().byId().size(),
+                "revision", a.knowledge().revision());
     }
 }

@@ -23,25 +23,24 @@ import rungwise.text.Texts;
 import tools.jackson.databind.JsonNode;
 
 /** Two answers side by side. */
-@Command(name = "compare", mixinStandardHelpOptions = true, description = "Show only what differs between two "
-        + "answers, and which rule or figure made the difference.")
+@Command(name = "compare", mixinStandardHelpOptions = true)
 final class CompareCommand implements Callable<Integer> {
     @ParentCommand
     private Main main;
 
-    @Parameters(index = "0", paramLabel = "A", description = "a question in YAML or JSON; - reads standard input")
+    @Parameters(index = "0", paramLabel = "A", descriptionKey = "A")
     private String one;
 
-    @Parameters(index = "1", arity = "0..1", paramLabel = "B", description = "another; left out = the same question")
+    @Parameters(index = "1", arity = "0..1", paramLabel = "B", descriptionKey = "B")
     private String other;
 
-    @Option(names = "--other-knowledge", paramLabel = "DIR", description = "answer B from this knowledge")
+    @Option(names = "--other-knowledge", paramLabel = "DIR")
     private Path knowledge;
 
-    @Option(names = "--other-rules", paramLabel = "DIR", description = "answer B by these rules")
+    @Option(names = "--other-rules", paramLabel = "DIR")
     private Path rules;
 
-    @Option(names = "--json", description = "print the comparison as JSON")
+    @Option(names = "--json")
     private boolean json;
 
     @CommandLine.Spec
@@ -84,8 +83,8 @@ final class CompareCommand implements Callable<Integer> {
                     : say("other", "what", m.name(), "one", m.one(), "other", m.other()));
             m.figures().forEach(f -> out.println("    " + f));
             m.because().forEach(b -> out.println("    " + say(b.standsIn().equals("one") ? "no-longer" : "now", "says",
-                    Texts.ENGLISH.fill(b.because().says(), b.because().figures()), "name", b.because().name()
-                            + (b.because().figures().isEmpty() ? "" : "; " + Texts.ENGLISH.of(b.because().figures())))));
+                    Texts.chosen().fill(b.because().says(), b.because().figures()), "name", b.because().name()
+                            + (b.because().figures().isEmpty() ? "" : "; " + Texts.chosen().of(b.because().figures())))));
         });
         comparison.others().forEach(o -> out.println(say("other", "what", o.what(), "one", o.one(), "other", o.other())));
         out.println(say(comparison.revisionOne().equals(comparison.revisionOther()) ? "revision" : "revisions", "one",
@@ -93,10 +92,10 @@ final class CompareCommand implements Callable<Integer> {
     }
 
     private static String say(String id, Object... named) {
-        return Texts.ENGLISH.say("compare." + id, named);
+        return Texts.said("compare." + id, named);
     }
 
     private static String next(Answer.Next next, Advisor advisor) {
-        return next.action() + next.method().map(m -> " " + advisor.knowledge().methods().get(m).name()).orElse("");
+        return Texts.said("action." + next.action()) + next.method().map(m -> " " + advisor.knowledge().methods().get(m).name()).orElse("");
     }
 }

@@ -8,9 +8,7 @@ import rungwise.shoplog.Teacher;
 
 /** Where the log lies. */
 final class DataOption {
-    @Option(names = "--data", paramLabel = "DIR", defaultValue = "${env:RUNGWISE_DATA:-rungwise-data}",
-            description = "folder of the log, or jdbc:postgresql://host/name (${DEFAULT-VALUE}; the environment variable "
-                    + "RUNGWISE_DATA gives another)")
+    @Option(names = "--data", paramLabel = "DIR", defaultValue = "${env:RUNGWISE_DATA:-rungwise-data}")
     private String data;
 
     /** The log that must be there already. */

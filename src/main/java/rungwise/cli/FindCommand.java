@@ -17,15 +17,12 @@ import rungwise.question.PlainText;
 import rungwise.text.Texts;
 
 /** Looks up what something is called here. */
-@Command(name = "find", mixinStandardHelpOptions = true,
-        description = "Look words up in deposits, surfaces, methods and signs: by id, by name, by what else they are called.")
+@Command(name = "find", mixinStandardHelpOptions = true)
 final class FindCommand implements Callable<Integer> {
-    private static final Texts TEXTS = Texts.ENGLISH;
-
     @ParentCommand
     private Main main;
 
-    @Parameters(paramLabel = "WORD", arity = "1..*", description = "what you call it, in one word or several")
+    @Parameters(paramLabel = "WORD", arity = "1..*", descriptionKey = "WORD")
     private List<String> words;
 
     @Mixin
@@ -39,14 +36,14 @@ final class FindCommand implements Callable<Integer> {
 
     private static void print(Found found, PrintWriter out) {
         if (found.found().isEmpty()) {
-            out.println(TEXTS.say("find.none", "asked", PlainText.shown(found.asked())));
+            out.println(Texts.said("find.none", "asked", PlainText.shown(found.asked())));
         } else if (found.found().get(0).how().equals(How.NEAR.id())) {
-            out.println(TEXTS.say("find.near", "asked", PlainText.shown(found.asked())));
+            out.println(Texts.said("find.near", "asked", PlainText.shown(found.asked())));
         }
         found.found().stream().collect(Collectors.groupingBy(One::sort, java.util.LinkedHashMap::new, Collectors.toList()))
                 .forEach((sort, things) -> {
                     boolean wide = things.stream().anyMatch(t -> t.how().equals(How.MAY_BE.id()));
-                    out.println(TEXTS.say("find.sort." + sort) + (wide ? TEXTS.say("find.wide") : ""));
+                    out.println(Texts.said("find.sort." + sort) + (wide ? Texts.said("find.wide") : ""));
                     things.forEach(t -> out.println("  " + t.id() + "  " + t.name()
                             + (isTold(t) ? ": " + t.tell() : "")));
                 });

@@ -5,9 +5,10 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import rungwise.diagnosis.Identification;
 import rungwise.diagnosis.Identification.Sign;
 import rungwise.diagnosis.Identification.Suspect;
-import rungwise.diagnosis.Identification;
+import rungwise.knowledge.KnowledgeBase;
 import rungwise.text.Texts;
 
 /** An identification for a person at a wash bay. */
@@ -15,8 +16,8 @@ final class IdentificationText {
     private IdentificationText() {
     }
 
-    static void print(Identification found, PrintWriter out) {
-        out.println(found.verdict().toUpperCase(Locale.ROOT) + ": " + found.says());
+    static void print(Identification found, KnowledgeBase base, PrintWriter out) {
+        out.println(say("verdict." + found.verdict()).toUpperCase(Locale.ROOT) + ": " + found.says());
         out.println();
         suspects(found.suspects(), out);
         out.println("  " + say("others", "percent", percent(found.others())));
@@ -25,19 +26,21 @@ final class IdentificationText {
         found.check().offered().ifPresentOrElse(c -> {
             out.println(say("check", "name", c.name(), "minutes", c.minutes(), "saves", Math.round(c.savesMinutes() * 10) / 10.0, "how", c.how()));
             c.outcomes().forEach(o -> out.println("  " + percent(o.probability()) + "  " + say(o.nextMethod().isPresent() ? "outcome-then"
-                    : "outcome", "says", o.says(), "likeliest", o.likeliest(), "percent", percent(o.likeliestProbability()), "method",
-                    o.nextMethod().orElse(""))));
+                    : "outcome", "says", o.says(), "likeliest", base.contaminants().get(o.likeliest()).name(), "percent",
+                            percent(o.likeliestProbability()), "method",
+                    o.nextMethod().map(m -> base.methods().get(m).name()).orElse(""))));
         }, () -> out.println(say("no-check", "says", found.check().says())));
         found.check().notOffered().forEach(w -> out.println(say("not-here", "name", w.name(), "why", w.why())));
-        out.println(say("next", "next", found.next().action() + found.next().method().map(m -> " " + m).orElse(""), "text",
-                found.next().text()));
+        String action = Texts.said("action." + found.next().action());
+        out.println(say("next", "next", found.next().method().map(m -> say("next-method", "action", action, "name",
+                base.methods().get(m).name(), "id", m)).orElse(action), "text", found.next().text()));
         out.println(say("revision", "revision", found.revision()));
     }
 
     /** What it may be, above an answer to a question that did not name it. */
     static void bySigns(Optional<List<Suspect>> suspects, PrintWriter out) {
         suspects.ifPresent(s -> {
-            out.println(Texts.ENGLISH.say("cli.by-its-signs"));
+            out.println(Texts.said("cli.by-its-signs"));
             suspects(s, out);
             out.println();
         });
@@ -81,7 +84,7 @@ final class IdentificationText {
     }
 
     private static String say(String id, Object... named) {
-        return Texts.ENGLISH.say("identify." + id, named);
+        return Texts.said("identify." + id, named);
     }
 
     private static String percent(double probability) {

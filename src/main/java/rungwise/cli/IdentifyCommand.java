@@ -13,13 +13,12 @@ import rungwise.diagnosis.SpotReader;
 import tools.jackson.databind.JsonNode;
 
 /** Asks what a deposit is. */
-@Command(name = "identify", mixinStandardHelpOptions = true,
-        description = "Say what a deposit may be by its signs, and which harmless check to make next.")
+@Command(name = "identify", mixinStandardHelpOptions = true)
 final class IdentifyCommand implements Callable<Integer> {
     @ParentCommand
     private Main main;
 
-    @Parameters(paramLabel = "FILE", description = "signs in YAML or JSON; - reads standard input")
+    @Parameters(paramLabel = "FILE", descriptionKey = "FILE")
     private String file;
 
     @Mixin
@@ -32,6 +31,6 @@ final class IdentifyCommand implements Callable<Integer> {
         Advisor advisor = opening.get();
         Identification found = QuestionFile.asked(file,
                 () -> new Identifier(advisor).identify(SpotReader.read(tree, advisor.knowledge())));
-        return output.print(found, out -> IdentificationText.print(found, out));
+        return output.print(found, out -> IdentificationText.print(found, advisor.knowledge(), out));
     }
 }

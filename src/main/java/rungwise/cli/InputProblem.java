@@ -19,7 +19,7 @@ final class InputProblem extends RuntimeException {
      * @param named name and value by turns
      */
     static InputProblem said(String id, Object... named) {
-        return new InputProblem(Texts.ENGLISH.say("cli." + id, named));
+        return new InputProblem(Texts.said("cli." + id, named));
     }
 
     /** What stands in a file is neither YAML nor JSON. */

@@ -23,28 +23,27 @@ import rungwise.text.Texts;
 import tools.jackson.databind.JsonNode;
 
 /** Asks for a ladder. */
-@Command(name = "ladder", mixinStandardHelpOptions = true, description = "Answer a spot: what to try next, and why.")
+@Command(name = "ladder", mixinStandardHelpOptions = true)
 final class LadderCommand implements Callable<Integer> {
     @ParentCommand
     private Main main;
 
-    @Parameters(paramLabel = "FILE", description = "a question in YAML or JSON; - reads standard input")
+    @Parameters(paramLabel = "FILE", descriptionKey = "FILE")
     private String file;
 
-    @Option(names = "--json", description = "print the whole answer as JSON")
+    @Option(names = "--json")
     private boolean json;
 
-    @Option(names = "--all", description = "print also what surrounds the steps, what is left out and why, and what was assumed")
+    @Option(names = "--all")
     private boolean all;
 
-    @Option(names = "--why", paramLabel = "METHOD", description = "say where this method went, and why")
+    @Option(names = "--why", paramLabel = "METHOD")
     private String why;
 
-    @Option(names = "--data", paramLabel = "DIR", description = "use what the log in this folder has taught, or in "
-            + "jdbc:postgresql://host/name")
+    @Option(names = "--data", paramLabel = "DIR")
     private String data;
 
-    @Option(names = "--no-learning", description = "answer with priors, whatever the log says")
+    @Option(names = "--no-learning")
     private boolean noLearning;
 
     @CommandLine.Spec
@@ -72,8 +71,8 @@ final class LadderCommand implements Callable<Integer> {
             } else {
                 Card.print(answer, file, advisor.knowledge(), spec);
             }
-            answer.whatIf().orElse(List.of()).forEach(w -> out.println(Texts.ENGLISH.say("cli.what-if", "fact",
-                    w.fact(), "value", w.value(), "next", w.next().action() + w.next().method().map(m -> " "
+            answer.whatIf().orElse(List.of()).forEach(w -> out.println(Texts.said("cli.what-if", "fact",
+                    w.fact(), "value", w.value(), "next", Texts.said("action." + w.next().action()) + w.next().method().map(m -> " "
                             + advisor.knowledge().methods().get(m).name()).orElse(""))));
         }
         out.flush();

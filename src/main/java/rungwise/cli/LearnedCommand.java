@@ -10,10 +10,10 @@ import rungwise.knowledge.common.Figures;
 import rungwise.shoplog.Lessons;
 import rungwise.shoplog.Shoplog;
 import rungwise.shoplog.Teacher;
+import rungwise.text.Texts;
 
 /** Shows what the log teaches. */
-@Command(name = "learned", mixinStandardHelpOptions = true,
-        description = "Show which chances the log has moved, on how many tries, and where harm was done.")
+@Command(name = "learned", mixinStandardHelpOptions = true)
 final class LearnedCommand implements Callable<Integer> {
     @ParentCommand
     private Main main;
@@ -35,22 +35,28 @@ final class LearnedCommand implements Callable<Integer> {
 
     private static void print(Lessons lessons, PrintWriter out) {
         for (Lessons.Alarm alarm : lessons.alarms()) {
-            out.println("ALARM: " + alarm.method() + " did harm on " + alarm.surface() + " in " + alarm.harms() + " of "
-                    + alarm.tries() + " tries.");
+            out.println(say("alarm", "method", alarm.method(), "surface", alarm.surface(), "harms", alarm.harms(), "tries", alarm.tries()));
             out.println("  " + alarm.proposal().text());
-            out.println("  Last: " + String.join(", ", alarm.last()));
+            out.println("  " + say("last", "attempts", String.join(", ", alarm.last())));
         }
         if (!lessons.moved().isEmpty()) {
-            out.printf(Locale.ROOT, "%-22s %-20s %-9s %-8s %6s %6s %8s %8s%n", "method", "bond class", "state", "surface",
-                    "from", "to", "tries", "cleared");
+            row(out, say("column.method"), say("column.bond"), say("column.state"), say("column.surface"), say("column.from"),
+                    say("column.to"), say("column.tries"), say("column.cleared"));
         }
         for (Lessons.Move move : lessons.moved()) {
-            out.printf(Locale.ROOT, "%-22s %-20s %-9s %-8s %6s %6s %8s %8s%n", move.method(), move.bond(), move.state(),
+            row(out, move.method(), move.bond(), move.state(),
                     move.surface(), Figures.text(move.from()), Figures.text(move.to()), Figures.text(move.tries()),
                     Figures.text(move.cleared()));
         }
-        out.println(lessons.counted() + " attempts counted; left out " + lessons.leftOut().unprepared()
-                + " on unprepared panels and " + lessons.leftOut().unknown() + " of what is not known. Revision "
-                + lessons.revision() + ".");
+        out.println(say("counted", "counted", lessons.counted(), "unprepared", lessons.leftOut().unprepared(), "unknown",
+                lessons.leftOut().unknown(), "revision", lessons.revision()));
+    }
+
+    private static void row(PrintWriter out, Object... cells) {
+        out.printf(Locale.ROOT, "%-22s %-20s %-9s %-8s %6s %6s %8s %8s%n", cells);
+    }
+
+    private static String say(String id, Object... named) {
+        return Texts.said("learned." + id, named);
     }
 }

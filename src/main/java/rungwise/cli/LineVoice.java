@@ -29,7 +29,7 @@ record LineVoice(Reader in, PrintWriter out, Page page, boolean prompts) impleme
 
     @Override
     public void offer(String letter, String says) {
-        print(Texts.ENGLISH.say("ask.choice", "letter", letter, "says", says), HANGING);
+        print(Texts.said("ask.choice", "letter", letter, "says", says), HANGING);
     }
 
     private void print(String text, int hanging) {

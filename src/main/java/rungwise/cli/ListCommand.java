@@ -13,12 +13,12 @@ import rungwise.names.Sort;
 import rungwise.names.Vocabulary;
 
 /** Lists what a question may name. */
-@Command(name = "list", mixinStandardHelpOptions = true, description = "List all that a question may name of a sort, with its id.")
+@Command(name = "list", mixinStandardHelpOptions = true)
 final class ListCommand implements Callable<Integer> {
     @ParentCommand
     private Main main;
 
-    @Parameters(paramLabel = "SORT", description = "deposits, surfaces, methods or signs")
+    @Parameters(paramLabel = "SORT", descriptionKey = "SORT")
     private Sort sort;
 
     @Mixin

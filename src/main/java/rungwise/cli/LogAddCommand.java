@@ -14,11 +14,11 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import picocli.CommandLine;
 import rungwise.knowledge.load.Mappers;
 import rungwise.shoplog.Attempt;
 import rungwise.shoplog.AttemptReader;
@@ -30,8 +30,7 @@ import tools.jackson.core.JacksonException;
 import tools.jackson.databind.JsonNode;
 
 /** Keeps attempts. */
-@Command(name = "add", mixinStandardHelpOptions = true,
-        description = "Keep attempts from a file: all of them, or none where one is wrong.")
+@Command(name = "add", mixinStandardHelpOptions = true)
 final class LogAddCommand implements Callable<Integer> {
     private static final int LARGEST_YAML = 1_000_000;
 
@@ -40,11 +39,10 @@ final class LogAddCommand implements Callable<Integer> {
     @Mixin
     private DataOption data;
 
-    @Parameters(paramLabel = "FILE", description = "attempts in YAML or JSON (.yaml, .json), JSON Lines (.jsonl) or CSV "
-            + "(.csv); - reads standard input")
+    @Parameters(paramLabel = "FILE", descriptionKey = "FILE")
     private String file;
 
-    @Option(names = "--format", description = "${COMPLETION-CANDIDATES}, where the name of the file does not tell")
+    @Option(names = "--format")
     private Form form;
 
     @CommandLine.Spec
@@ -62,12 +60,12 @@ final class LogAddCommand implements Callable<Integer> {
                 case JSONL -> Exchange.fromLines(text, reader);
                 case YAML -> yaml(in, reader);
             });
-            spec.commandLine().getOut().println(Texts.ENGLISH.say("cli.kept", "many", added, "place", log.place(), "all",
+            spec.commandLine().getOut().println(Texts.said("cli.kept", "many", added, "place", log.place(), "all",
                     before + added));
             spec.commandLine().getOut().flush();
             return 0;
         } catch (BadAttempt bad) {
-            throw new InputProblem(Texts.ENGLISH.say("cli.nothing-kept", "file", file) + "\n  " + bad.getMessage().replace("\n", "\n  "));
+            throw new InputProblem(Texts.said("cli.nothing-kept", "file", file) + "\n  " + bad.getMessage().replace("\n", "\n  "));
         } catch (IOException | java.io.UncheckedIOException e) {
             throw InputProblem.said("attempts-unreadable", "file", file);
         }

@@ -5,11 +5,11 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.function.Consumer;
+import picocli.CommandLine;
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
-import picocli.CommandLine;
 import rungwise.shoplog.Attempt;
 import rungwise.shoplog.Cursor;
 import rungwise.shoplog.Exchange;
@@ -18,8 +18,7 @@ import rungwise.shoplog.Shoplog;
 import rungwise.text.Texts;
 
 /** Shows attempts. */
-@Command(name = "log", mixinStandardHelpOptions = true, subcommands = LogAddCommand.class,
-        description = "Show the last attempts, or write the whole log out as JSON Lines or CSV.")
+@Command(name = "log", mixinStandardHelpOptions = true, subcommands = LogAddCommand.class)
 final class LogCommand implements Callable<Integer> {
     private static final int PAGE = 1_000;
 
@@ -29,18 +28,17 @@ final class LogCommand implements Callable<Integer> {
     @ArgGroup
     private Form form;
 
-    @Option(names = "--last", paramLabel = "N", defaultValue = "20",
-            description = "how many attempts to show (${DEFAULT-VALUE})")
+    @Option(names = "--last", paramLabel = "N", defaultValue = "20")
     private int last;
 
     @CommandLine.Spec
     private CommandLine.Model.CommandSpec spec;
 
     private static final class Form {
-        @Option(names = "--json", description = "the whole log as JSON Lines")
+        @Option(names = "--json")
         private boolean json;
 
-        @Option(names = "--csv", description = "the whole log as CSV")
+        @Option(names = "--csv")
         private boolean csv;
     }
 
@@ -75,14 +73,14 @@ final class LogCommand implements Callable<Integer> {
     private void show(Shoplog log, PrintWriter out) {
         List<Attempt> shown = log.last(last);
         shown.forEach(a -> {
-            out.println(Texts.ENGLISH.say(a.prepared() ? "cli.attempt" : "cli.attempt-unprepared", "at", a.at(), "shop",
+            out.println(Texts.said(a.prepared() ? "cli.attempt" : "cli.attempt-unprepared", "at", a.at(), "shop",
                     a.shop() + a.bay().map(b -> ", " + b).orElse(""), "method", a.method(), "contaminant", a.contaminant(), "surface",
                     String.join(" + ", a.surface()), "outcome", a.outcome().word()));
-            a.advised().ifPresent(m -> out.println("      " + (a.notFollowedBecause().isEmpty() ? Texts.ENGLISH.say("cli.advised", "method", m)
-                    : Texts.ENGLISH.say("cli.not-followed", "method", m, "because",
+            a.advised().ifPresent(m -> out.println("      " + (a.notFollowedBecause().isEmpty() ? Texts.said("cli.advised", "method", m)
+                    : Texts.said("cli.not-followed", "method", m, "because",
                             String.join(", ", a.notFollowedBecause()).replace('_', ' ')))));
             a.note().ifPresent(n -> out.println("      " + n.replace("\n", "\n      ")));
         });
-        out.println(Texts.ENGLISH.say("cli.shown", "many", shown.size(), "all", log.size(), "place", log.place()));
+        out.println(Texts.said("cli.shown", "many", shown.size(), "all", log.size(), "place", log.place()));
     }
 }

@@ -1,6 +1,7 @@
 package rungwise.cli;
 
 import java.nio.file.Path;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.FutureTask;
@@ -12,11 +13,10 @@ import picocli.CommandLine.ScopeType;
 import rungwise.answer.Advisor;
 import rungwise.knowledge.draft.Fault;
 import rungwise.start.Opened;
+import rungwise.text.Texts;
 
 /** The program. */
 @Command(name = "rungwise", mixinStandardHelpOptions = true, version = "rungwise 0.1.0",
-        description = "The gentlest removal method still worth trying on a vehicle surface, and why.",
-        footer = {"", "Exit codes: 0 answered, 1 knowledge, cases or the log have faults, 2 the input is wrong."},
         subcommands = {AskCommand.class, LadderCommand.class, IdentifyCommand.class, CompareCommand.class, CheckCommand.class,
                 CasesCommand.class, ServeCommand.class, LogCommand.class, LearnedCommand.class,
                 BookCommand.class, FindCommand.class, ListCommand.class})
@@ -24,16 +24,13 @@ public final class Main implements Runnable {
     static final int FAULTS = 1;
     static final int BAD_INPUT = 2;
 
-    @Option(names = "--knowledge", paramLabel = "DIR", scope = ScopeType.INHERIT,
-            description = "read knowledge from this folder instead of the built-in one")
+    @Option(names = "--knowledge", paramLabel = "DIR", scope = ScopeType.INHERIT)
     private Path knowledge;
 
-    @Option(names = "--rules", paramLabel = "DIR", scope = ScopeType.INHERIT,
-            description = "compile rules from this folder instead of the built-in ones")
+    @Option(names = "--rules", paramLabel = "DIR", scope = ScopeType.INHERIT)
     private Path rules;
 
-    @Option(names = "--overlay", paramLabel = "DIR", scope = ScopeType.INHERIT,
-            description = "lay the own products and narrower limits in this folder over the knowledge")
+    @Option(names = "--overlay", paramLabel = "DIR", scope = ScopeType.INHERIT)
     private Path overlay;
 
     @CommandLine.Spec
@@ -42,6 +39,12 @@ public final class Main implements Runnable {
     public static void main(String[] args) {
         System.setProperty("org.slf4j.simpleLogger.defaultLogLevel",
                 System.getProperty("org.slf4j.simpleLogger.defaultLogLevel", "warn"));
+        try {
+            Texts.choose(Optional.ofNullable(System.getenv("RUNGWISE_LANG")), Locale.getDefault());
+        } catch (IllegalArgumentException e) {
+            System.err.println(e.getMessage());
+            System.exit(BAD_INPUT);
+        }
         System.exit(run(args));
     }
 
@@ -51,7 +54,7 @@ public final class Main implements Runnable {
     }
 
     static CommandLine commandLine() {
-        return new CommandLine(new Main()).setCaseInsensitiveEnumValuesAllowed(true).setExecutionExceptionHandler((problem, line, parsed) -> {
+        return new CommandLine(new Main()).setResourceBundle(new HelpTexts(Texts.chosen())).setCaseInsensitiveEnumValuesAllowed(true).setExecutionExceptionHandler((problem, line, parsed) -> {
             line.getErr().println(problem.getMessage());
             return problem instanceof InputProblem ? BAD_INPUT : FAULTS;
         });

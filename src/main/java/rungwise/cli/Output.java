@@ -9,7 +9,7 @@ import rungwise.knowledge.load.Mappers;
 
 /** What a command found, for a person or as JSON. */
 final class Output {
-    @Option(names = "--json", description = "print all of it as JSON")
+    @Option(names = "--json")
     private boolean json;
 
     @Spec(Spec.Target.MIXEE)

@@ -6,9 +6,9 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import rungwise.answer.Advisor;
 import rungwise.knowledge.KnowledgeBase;
-import rungwise.knowledge.common.Figures;
 import rungwise.knowledge.method.Agent;
 import rungwise.knowledge.overlay.AcidityFrom;
 import rungwise.knowledge.overlay.Overlay;
@@ -28,25 +28,31 @@ final class ProductText {
         KnowledgeBase known = advisor.knowledge();
         Agent agent = known.agents().get(taken.product());
         out.println();
-        out.println(agent.name() + " (" + taken.product() + "), " + agent.dilution() + ":");
-        out.println("  " + Texts.ENGLISH.say("product.label", "function", taken.function().map(known.productWords().functions()::get)
-                .map(ProductFunction::name).orElseGet(() -> Texts.ENGLISH.say("product.label-untold"))));
-        out.println("  taken for " + taken.nearest() + " of the family " + known.methods().get(taken.product()).family()
-                + (taken.technique().equals(taken.nearest()) ? "" : ", worked like " + taken.technique()));
-        out.println("  solvents: " + (agent.solvents().isEmpty() ? "none" : agent.solvents().entrySet().stream()
-                .map(e -> word(e.getKey()) + " " + Figures.text(e.getValue()) + " % by volume").collect(Collectors.joining(", ")))
-                + "; pH " + agent.acidity().map(range -> range + " " + Texts.ENGLISH.say(FROM.get(taken.from())))
-                .orElse("not said"));
-        out.println("  reactive groups: " + (agent.reactive().isEmpty() ? "none" : agent.reactive().stream()
-                .map(ProductText::word).collect(Collectors.joining(", "))));
-        out.println("  protection: " + (agent.ppe().isEmpty() ? "none" : String.join(", ", agent.ppe())));
-        taken.asks().forEach(doubt -> out.println("  " + Texts.ENGLISH.say("product.asks", "doubt", doubt.asks())));
+        out.println(say("named", "name", agent.name(), "id", taken.product(), "dilution", agent.dilution()));
+        out.println("  " + say("label", "function", taken.function().map(known.productWords().functions()::get)
+                .map(ProductFunction::name).orElseGet(() -> say("label-untold"))));
+        out.println("  " + say(taken.technique().equals(taken.nearest()) ? "taken-for" : "taken-for-worked-like", "nearest",
+                taken.nearest(), "family", known.methods().get(taken.product()).family(), "technique", taken.technique()));
+        out.println("  " + say("solvents", "solvents", listed(agent.solvents().entrySet().stream().map(e -> say("solvent", "solvent",
+                word(e.getKey()), "percent", e.getValue()))), "acidity", agent.acidity().map(range -> range + " " + Texts.said(FROM.get(taken.from())))
+                .orElseGet(() -> say("not-said"))));
+        out.println("  " + say("reactive", "groups", listed(agent.reactive().stream().map(ProductText::word))));
+        out.println("  " + say("protection", "items", listed(agent.ppe().stream())));
+        taken.asks().forEach(doubt -> out.println("  " + say("asks", "doubt", doubt.asks())));
         Map<String, List<Because>> barred = new TreeMap<>();
         known.surfaces().keySet().forEach(s -> barred.put(s, advisor.barsOn(s, taken.product())));
         barred.values().removeIf(List::isEmpty);
-        out.println("  barred on " + barred.size() + " of " + known.surfaces().size() + " surfaces:");
+        out.println("  " + say("barred", "many", barred.size(), "all", known.surfaces().size()));
         barred.forEach((surface, why) -> out.println("    " + surface + ": " + why.stream()
-                .map(b -> "rule " + b.name() + ", " + b.says()).distinct().collect(Collectors.joining(" "))));
+                .map(b -> say("rule", "rule", b.name(), "says", b.says())).distinct().collect(Collectors.joining(" "))));
+    }
+
+    private static String listed(Stream<String> words) {
+        return words.reduce((a, b) -> a + ", " + b).orElseGet(() -> say("none"));
+    }
+
+    private static String say(String id, Object... named) {
+        return Texts.said("product." + id, named);
     }
 
     private static String word(Enum<?> word) {

@@ -34,7 +34,7 @@ final class QuestionFile {
         } catch (IOException e) {
             throw InputProblem.said("file-unreadable", "file", file);
         } catch (JacksonException e) {
-            throw InputProblem.unreadable(Texts.ENGLISH.say("cli.question-in", "file", file), e);
+            throw InputProblem.unreadable(Texts.said("cli.question-in", "file", file), e);
         } catch (InputProblem known) {
             throw known;
         } catch (RuntimeException e) {
@@ -49,7 +49,7 @@ final class QuestionFile {
         try {
             return ask.get();
         } catch (BadQuestion bad) {
-            throw new InputProblem(Texts.ENGLISH.say("cli.unanswerable", "file", file) + "\n  "
+            throw new InputProblem(Texts.said("cli.unanswerable", "file", file) + "\n  "
                     + bad.getMessage().replace("\n", "\n  "));
         }
     }

@@ -4,10 +4,10 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CountDownLatch;
+import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParentCommand;
-import picocli.CommandLine;
 import rungwise.answer.Advisor;
 import rungwise.http.Learning;
 import rungwise.http.Service;
@@ -15,23 +15,21 @@ import rungwise.shoplog.Shoplog;
 import rungwise.text.Texts;
 
 /** Serves the JSON API. */
-@Command(name = "serve", mixinStandardHelpOptions = true, description = "Answer over HTTP until stopped.",
-        footer = "Told to stop (SIGTERM, Ctrl+C), it takes nothing new, ends what has begun within ten seconds, closes the log and exits with 143 or 130.")
+@Command(name = "serve", mixinStandardHelpOptions = true)
 final class ServeCommand implements Callable<Integer> {
     @ParentCommand
     private Main main;
 
-    @Option(names = "--host", defaultValue = "127.0.0.1", description = "address to listen on (${DEFAULT-VALUE})")
+    @Option(names = "--host", defaultValue = "127.0.0.1")
     private String host;
 
-    @Option(names = "--port", defaultValue = "8420", description = "port, 0 takes a free one (${DEFAULT-VALUE})")
+    @Option(names = "--port", defaultValue = "8420")
     private int port;
 
-    @Option(names = "--data", paramLabel = "DIR", description = "keep attempts in this folder, or in "
-            + "jdbc:postgresql://host/name; without it none are kept")
+    @Option(names = "--data", paramLabel = "DIR")
     private String data;
 
-    @Option(names = "--no-learning", description = "answer with priors, whatever the log says")
+    @Option(names = "--no-learning")
     private boolean noLearning;
 
     @CommandLine.Spec
@@ -52,7 +50,7 @@ final class ServeCommand implements Callable<Integer> {
                 learning.ifPresent(Learning::close);
             }
         }));
-        spec.commandLine().getOut().println(Texts.ENGLISH.say("cli.serving", "host", host,
+        spec.commandLine().getOut().println(Texts.said("cli.serving", "host", host,
                 "port", service.port()));
         spec.commandLine().getOut().flush();
         new CountDownLatch(1).await();

@@ -34,7 +34,7 @@ final class UnusedFacts {
         JsonNode question = Mappers.json().valueToTree(answer.question());
         Map<String, List<String>> byWhy = answer.facts().unused().stream().collect(Collectors.groupingBy(FactUse.Unused::why,
                 LinkedHashMap::new, Collectors.mapping(u -> name(u.pointer(), question), Collectors.toList())));
-        return byWhy.entrySet().stream().map(e -> Texts.ENGLISH.say("unused.line", "facts", String.join(", ", e.getValue()),
+        return byWhy.entrySet().stream().map(e -> Texts.said("unused.line", "facts", String.join(", ", e.getValue()),
                 "why", Sentence.within(e.getKey()))).toList();
     }
 

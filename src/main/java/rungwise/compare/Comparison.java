@@ -13,6 +13,7 @@ import rungwise.answer.LadderAnswer;
 import rungwise.knowledge.common.Figures;
 import rungwise.knowledge.common.Sentence;
 import rungwise.rules.said.Because;
+import rungwise.text.Texts;
 
 /**
  * Two answers side by side: only what differs, and which rule or figure made the difference.
@@ -23,7 +24,6 @@ import rungwise.rules.said.Because;
  */
 public record Comparison(String revisionOne, String revisionOther, List<Asked> asked, Optional<NextChange> next,
                          List<Moved> methods, List<Other> others) {
-    private static final String NONE = "none";
 
     /** A field of the question. */
     public record Asked(String field, String one, String other) {
@@ -69,7 +69,7 @@ public record Comparison(String revisionOne, String revisionOther, List<Asked> a
         List<Moved> moved = new ArrayList<>();
         TreeSet<String> methods = new TreeSet<>(first.keySet());
         methods.addAll(second.keySet());
-        Place nowhere = new Place("", "not considered", List.of(), Map.of());
+        Place nowhere = new Place("", Texts.said("compare.not-considered"), List.of(), Map.of());
         for (String method : methods) {
             Place a = first.getOrDefault(method, nowhere);
             Place b = second.getOrDefault(method, nowhere);
@@ -96,15 +96,16 @@ public record Comparison(String revisionOne, String revisionOther, List<Asked> a
 
     private static Map<String, Place> places(Answer answer) {
         Map<String, Place> places = new TreeMap<>();
-        answer.never().forEach(b -> places.put(b.method(), new Place(b.name(), "never", b.because(), Map.of())));
-        answer.usedUp().forEach(b -> places.put(b.method(), new Place(b.name(), "used up", b.because(), Map.of())));
-        answer.notNow().forEach(b -> places.put(b.method(), new Place(b.name(), "not now" + b.opensWith()
-                .map(o -> ", until " + words(o)).orElse(""), b.because(), Map.of())));
-        answer.passedOver().forEach(p -> places.put(p.method(), new Place(p.name(), "passed over, " + p.step(),
-                p.because(), Map.of("chance", Figures.text(p.chance())))));
-        answer.alternatives().forEach(a -> places.put(a.method(), new Place(a.name(), "alternative",
+        answer.never().forEach(b -> places.put(b.method(), new Place(b.name(), Texts.said("compare.never"), b.because(), Map.of())));
+        answer.usedUp().forEach(b -> places.put(b.method(), new Place(b.name(), Texts.said("compare.used-up"), b.because(), Map.of())));
+        answer.notNow().forEach(b -> places.put(b.method(), new Place(b.name(), b.opensWith()
+                .map(o -> Texts.said("compare.not-now-until", "opens", words(o))).orElseGet(() -> Texts.said("compare.not-now")),
+                        b.because(), Map.of())));
+        answer.passedOver().forEach(p -> places.put(p.method(), new Place(p.name(), Texts.said("compare.passed-over", "step", p.step()),
+                p.because(), Map.of(Texts.said("compare.chance"), Figures.text(p.chance())))));
+        answer.alternatives().forEach(a -> places.put(a.method(), new Place(a.name(), Texts.said("compare.alternative"),
                 reasons(a.rung()), figures(a.rung()))));
-        answer.rungs().forEach(r -> places.put(r.method(), new Place(r.name(), "step " + r.rank(), reasons(r),
+        answer.rungs().forEach(r -> places.put(r.method(), new Place(r.name(), Texts.said("compare.step", "rank", r.rank()), reasons(r),
                 figures(r))));
         return places;
     }
@@ -118,12 +119,12 @@ public record Comparison(String revisionOne, String revisionOther, List<Asked> a
 
     private static Map<String, String> figures(Answer.Rung rung) {
         Map<String, String> figures = new TreeMap<>();
-        figures.put("chance", Figures.text(rung.chance().mean()));
-        figures.put("severity M C T µm", rung.severity().mechanical() + " " + rung.severity().chemical() + " "
+        figures.put(Texts.said("compare.chance"), Figures.text(rung.chance().mean()));
+        figures.put(Texts.said("compare.severity"), rung.severity().mechanical() + " " + rung.severity().chemical() + " "
                 + rung.severity().thermal() + " " + Figures.text(rung.severity().filmMicrons()));
-        figures.put("minutes", Figures.text(rung.minutes()));
-        figures.put("dwell min", Figures.text(rung.dwell().from()) + " to " + Figures.text(rung.dwell().to()));
-        rung.gates().forEach(g -> figures.put("needed first, " + Sentence.within(g.name()), g.state()));
+        figures.put(Texts.said("compare.minutes"), Figures.text(rung.minutes()));
+        figures.put(Texts.said("compare.dwell-min"), Texts.said("compare.dwell-span", "from", rung.dwell().from(), "to", rung.dwell().to()));
+        rung.gates().forEach(g -> figures.put(Texts.said("compare.needed-first", "name", Sentence.within(g.name())), g.state()));
         return figures;
     }
 
@@ -132,8 +133,8 @@ public record Comparison(String revisionOne, String revisionOther, List<Asked> a
         names.addAll(other.keySet());
         List<String> figures = new ArrayList<>();
         for (String name : names) {
-            String a = one.getOrDefault(name, NONE);
-            String b = other.getOrDefault(name, NONE);
+            String a = one.getOrDefault(name, none());
+            String b = other.getOrDefault(name, none());
             if (!a.equals(b) && !one.isEmpty() && !other.isEmpty()) {
                 figures.add(name + ": " + a + " → " + b);
             }
@@ -143,24 +144,24 @@ public record Comparison(String revisionOne, String revisionOther, List<Asked> a
 
     private static List<Other> others(Answer one, Answer other) {
         List<Other> others = new ArrayList<>();
-        add(others, "hold", one.hold().map(Answer.Held::what).orElse(NONE),
-                other.hold().map(Answer.Held::what).orElse(NONE));
-        add(others, "belief hardened", figure(one, l -> l.belief().hardened()), figure(other, l -> l.belief().hardened()));
-        add(others, "belief marked", figure(one, l -> l.belief().marked()), figure(other, l -> l.belief().marked()));
-        add(others, "before", steps(one.before()), steps(other.before()));
-        add(others, "after", steps(one.after()), steps(other.after()));
-        add(others, "way out", wayOut(one), wayOut(other));
-        add(others, "assumed", joined(one.assumed().stream().map(a -> a.fact() + ": " + a.value())),
+        add(others, Texts.said("compare.hold"), one.hold().map(Answer.Held::what).orElseGet(Comparison::none),
+                other.hold().map(Answer.Held::what).orElseGet(Comparison::none));
+        add(others, Texts.said("compare.belief-hardened"), figure(one, l -> l.belief().hardened()), figure(other, l -> l.belief().hardened()));
+        add(others, Texts.said("compare.belief-marked"), figure(one, l -> l.belief().marked()), figure(other, l -> l.belief().marked()));
+        add(others, Texts.said("compare.before"), steps(one.before()), steps(other.before()));
+        add(others, Texts.said("compare.after"), steps(one.after()), steps(other.after()));
+        add(others, Texts.said("compare.way-out"), wayOut(one), wayOut(other));
+        add(others, Texts.said("compare.assumed"), joined(one.assumed().stream().map(a -> a.fact() + ": " + a.value())),
                 joined(other.assumed().stream().map(a -> a.fact() + ": " + a.value())));
-        add(others, "chance cleared", figure(one, l -> l.expected().chanceCleared()),
+        add(others, Texts.said("compare.chance-cleared"), figure(one, l -> l.expected().chanceCleared()),
                 figure(other, l -> l.expected().chanceCleared()));
-        add(others, "likely minutes", figure(one, l -> l.expected().minutes().likely()),
+        add(others, Texts.said("compare.likely-minutes"), figure(one, l -> l.expected().minutes().likely()),
                 figure(other, l -> l.expected().minutes().likely()));
         return others;
     }
 
     private static String figure(Answer answer, ToDoubleFunction<LadderAnswer> figure) {
-        return answer.ladder().map(l -> Figures.text(figure.applyAsDouble(l))).orElse(NONE);
+        return answer.ladder().map(l -> Figures.text(figure.applyAsDouble(l))).orElseGet(Comparison::none);
     }
 
     private static String steps(List<Answer.Around> steps) {
@@ -168,11 +169,15 @@ public record Comparison(String revisionOne, String revisionOther, List<Asked> a
     }
 
     private static String wayOut(Answer answer) {
-        return answer.ladder().map(l -> l.wayOut().text().replaceAll("\\.$", "")).orElse(NONE);
+        return answer.ladder().map(l -> l.wayOut().text().replaceAll("\\.$", "")).orElseGet(Comparison::none);
+    }
+
+    private static String none() {
+        return Texts.said("compare.empty");
     }
 
     private static String joined(Stream<String> words) {
-        return words.reduce((a, b) -> a + ", " + b).orElse(NONE);
+        return words.reduce((a, b) -> a + ", " + b).orElseGet(Comparison::none);
     }
 
     /** An id as one would say it. */

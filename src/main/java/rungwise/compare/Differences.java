@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import rungwise.text.Texts;
 import tools.jackson.databind.JsonNode;
 
 /** Which fields of two questions differ, field by field. */
@@ -19,10 +20,11 @@ public final class Differences {
         flatten("", other, second);
         TreeSet<String> fields = new TreeSet<>(first.keySet());
         fields.addAll(second.keySet());
+        String notSaid = Texts.said("compare.not-said");
         List<Comparison.Asked> asked = new ArrayList<>();
         for (String field : fields) {
-            String a = first.getOrDefault(field, "not said");
-            String b = second.getOrDefault(field, "not said");
+            String a = first.getOrDefault(field, notSaid);
+            String b = second.getOrDefault(field, notSaid);
             if (!a.equals(b)) {
                 asked.add(new Comparison.Asked(field, a, b));
             }

@@ -13,6 +13,7 @@ import rungwise.knowledge.KnowledgeBase;
 import rungwise.question.BadQuestion;
 import rungwise.question.Problem;
 import rungwise.question.Question;
+import rungwise.text.Texts;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.node.ObjectNode;
 
@@ -75,11 +76,12 @@ public final class WhatIf {
         question.shelf().ifPresent(shelf -> {
             Question whole = with(question, Optional.empty(), question.canWaitMinutes());
             Answer all = ask.apply(whole);
-            keep(new Variant(SHELF, "everything known", false, whole), answer, all, changes);
+            keep(new Variant(SHELF, Texts.said("compare.everything-known"), false, whole), answer, all, changes);
             for (List<String> lacking : Lacking.of(question, all, base)) {
                 Question more = with(question, Optional.of(Stream.concat(shelf.stream(), lacking.stream()).toList()),
                         question.canWaitMinutes());
-                keep(new Variant(SHELF, "plus " + String.join(" and ", lacking), false, more), answer, ask.apply(more),
+                keep(new Variant(SHELF, Texts.said("compare.plus", "things", String.join(Texts.said("list.and"), lacking)), false, more),
+                        answer, ask.apply(more),
                         changes);
             }
         });
@@ -96,7 +98,8 @@ public final class WhatIf {
         List<Variant> all = new ArrayList<>();
         Question.Facts f = q.facts();
         for (double[] span : new double[][]{{70, 78}, {100, 120}, {210, 260}}) {
-            all.add(new Variant("facts/totalFilmMicrons", span[0] + " to " + span[1], f.totalFilmMicrons().isEmpty(),
+            all.add(new Variant("facts/totalFilmMicrons", Texts.said("compare.film-span", "from", "" + span[0], "to", "" + span[1]),
+                    f.totalFilmMicrons().isEmpty(),
                     with(q, new Question.Facts(Optional.of(new Question.Span(span[0], span[1])), f.clearMicrons(),
                             f.colour(), f.paintAgeDays(), f.vehicleYear(), f.refinished(), f.place(),
                             f.priorDamage(), f.warmestPanelC(), f.soiling(), f.protection()))));

@@ -25,6 +25,7 @@ import rungwise.ladder.Choice;
 import rungwise.ladder.Ladder;
 import rungwise.ladder.Suspects;
 import rungwise.question.Question;
+import rungwise.text.Texts;
 
 /**
  * The best next check: the one that is expected to lower the ladder's expected minutes most, its own taken off. A
@@ -95,8 +96,8 @@ final class Checks {
         Optional<Check> best = worth.stream().max(Comparator.comparingDouble(Check::savesMinutes)
                 .thenComparing(Check::id, Comparator.reverseOrder()));
         return new NextCheck(best, best.map(Check::how).orElse(changes
-                ? "No check is worth its minutes: what it would save is less than it costs."
-                : "No check would change what you do next."), withheld);
+                ? Texts.said("diagnosis.no-check-worth-it")
+                : Texts.said("diagnosis.no-check-changes")), withheld);
     }
 
     private List<Observation> outcomes(Inspection check) {
@@ -127,21 +128,20 @@ final class Checks {
 
     private Optional<String> withheld(Inspection check, Map<String, String> barred, boolean held) {
         if (check.method().isPresent() && held) {
-            return Optional.of("Work is held; nothing touches it.");
+            return Optional.of(Texts.said("diagnosis.held"));
         }
         if (check.method().filter(barred::containsKey).isPresent()) {
             return Optional.of(barred.get(check.method().get()));
         }
         if (!check.notOn().isEmpty() && question.surface().contains(Question.UNKNOWN)) {
-            return check.method().map(m -> "The surface is not known; on such a one only looking, feeling, warm water "
-                    + "and its history are used.");
+            return check.method().map(m -> Texts.said("diagnosis.surface-unknown"));
         }
         Set<Trait> here = new TreeSet<>();
         question.surface().stream().filter(base.surfaces()::containsKey)
                 .forEach(s -> here.addAll(base.surfaces().get(s).traits()));
         noted.seen().forEach(o -> o.treatAs().ifPresent(s -> here.addAll(base.surfaces().get(s).traits())));
-        return check.notOn().stream().filter(here::contains).findFirst().map(t -> "It is left alone on a surface of this "
-                + "kind (" + t.name().toLowerCase(java.util.Locale.ROOT).replace('_', ' ') + ").");
+        return check.notOn().stream().filter(here::contains).findFirst().map(t -> Texts.said("diagnosis.left-alone", "trait",
+                t.name().toLowerCase(java.util.Locale.ROOT).replace('_', ' ')));
     }
 
     private Check valued(Inspection check, List<Observation> outcomes, Outlook now) {
@@ -168,7 +168,7 @@ final class Checks {
             Map.Entry<String, Double> top = after.entrySet().stream().max(Map.Entry.<String, Double>comparingByValue()
                     .thenComparing(Map.Entry.comparingByKey())).orElseThrow();
             all.add(new Outcome(i < outcomes.size() ? Optional.of(outcomes.get(i).id()) : Optional.empty(),
-                    i < outcomes.size() ? outcomes.get(i).says() : "None of these is seen.", Figures.thousandths(share),
+                    i < outcomes.size() ? outcomes.get(i).says() : Texts.said("diagnosis.none-seen"), Figures.thousandths(share),
                     top.getKey(), Figures.thousandths(top.getValue()), outlook.first()));
         }
         return new Check(check.id(), check.name(), check.how(), check.minutes(),

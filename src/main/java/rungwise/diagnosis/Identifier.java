@@ -21,6 +21,7 @@ import rungwise.knowledge.deposit.Observation;
 import rungwise.ladder.ChanceTable;
 import rungwise.ladder.Suspects;
 import rungwise.question.Question;
+import rungwise.text.Texts;
 
 /** Says what a deposit may be. One identifier may be asked from many threads. */
 public final class Identifier {
@@ -122,22 +123,21 @@ public final class Identifier {
 
     private static String says(Noted noted, String verdict, List<Suspect> suspects) {
         if (!noted.tells()) {
-            return "No sign was given. Say first where it lies, what colour and form it has, how it feels and what is near.";
+            return Texts.said("diagnosis.no-sign");
         }
         String first = suspects.get(0).name();
         return switch (verdict) {
-            case "known" -> "It is " + first + ", as far as signs can tell.";
-            case "likely" -> "It is likely " + first + "; it may still be " + suspects.get(1).name() + ".";
-            default -> "The signs do not settle it. It may be " + first + ", " + suspects.get(1).name() + " or "
-                    + suspects.get(2).name() + ".";
+            case "known" -> Texts.said("diagnosis.known", "first", first);
+            case "likely" -> Texts.said("diagnosis.likely", "first", first, "second", suspects.get(1).name());
+            default -> Texts.said("diagnosis.open", "first", first, "second", suspects.get(1).name(), "third", suspects.get(2).name());
         };
     }
 
     /** Said to be seen and not seen; or one telling sign for what another telling one speaks against. */
     private List<Contradiction> contradictions(Noted noted, List<Suspect> suspects) {
         List<Contradiction> all = new ArrayList<>();
-        noted.both().forEach(id -> all.add(new Contradiction(List.of(id, id), "It is said to be seen and not to be "
-                + "seen, so it counts as neither. Look again: " + base.observations().get(id).says())));
+        noted.both().forEach(id -> all.add(new Contradiction(List.of(id, id), Texts.said("diagnosis.seen-and-not", "sign",
+                base.observations().get(id).says()))));
         Set<String> told = new LinkedHashSet<>();
         List<Observation> telling = noted.seen().stream().filter(o -> !o.group().equals("side")
                 && base.signs().strengths().get(o.strength()).ratio() >= decided(DecisionId.TELLING_FROM))
@@ -148,9 +148,8 @@ public final class Identifier {
                     telling.stream().filter(o -> o.pointsTo().contains(suspect.contaminant())).max(Comparator
                             .comparingDouble((Observation o) -> base.signs().strengths().get(o.strength()).ratio())
                             .thenComparing(Observation::id)).ifPresent(forIt -> all.add(new Contradiction(
-                            List.of(forIt.id(), against.id()), "\"" + forIt.says() + "\" speaks for " + suspect.name()
-                            + ", \"" + against.says() + "\" against it. One may be mistaken, or two deposits lie there: "
-                            + "look again at the weaker one, on a clean dry spot.")));
+                            List.of(forIt.id(), against.id()), Texts.said("diagnosis.contradiction", "for", forIt.says(), "suspect",
+                                    suspect.name(), "against", against.says()))));
                 }
             }
         }

@@ -6,11 +6,11 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import rungwise.knowledge.KnowledgeBase;
-import rungwise.knowledge.common.Near;
 import rungwise.question.BadQuestion;
 import rungwise.question.Problem;
 import rungwise.question.Question;
 import rungwise.question.QuestionReader;
+import rungwise.text.Near;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.node.ObjectNode;
 

@@ -17,6 +17,7 @@ import rungwise.ladder.Suspects;
 import rungwise.ladder.Telling;
 import rungwise.question.Question;
 import rungwise.science.Evidence;
+import rungwise.text.Texts;
 
 /**
  * Weighs signs by Bayes' rule: how often a contaminant is met, times what each group of signs says. A sign seen counts
@@ -179,7 +180,7 @@ final class Weighing {
     }
 
     private Sign sign(Observation o, boolean seen, double ratio) {
-        return new Sign(o.id(), (seen ? "" : "Looked for and not there: ") + o.says(), seen, o.group(), o.strength(),
+        return new Sign(o.id(), seen ? o.says() : Texts.said("diagnosis.not-there", "sign", o.says()), seen, o.group(), o.strength(),
                 rounded(ratio), seen && o.strength().equals("decisive"), o.basis(), o.sources());
     }
 

@@ -97,7 +97,7 @@ final class Asking {
             return ask.get();
         } catch (BadQuestion e) {
             List<Refusal.Entry> entries = e.problems().stream().map(Refusal.Entry::of).toList();
-            throw new Refused(Kind.WRONG_QUESTION, Texts.ENGLISH.say(entries.size() == 1 ? "refusal.one-thing-in-the-question"
+            throw new Refused(Kind.WRONG_QUESTION, Texts.said(entries.size() == 1 ? "refusal.one-thing-in-the-question"
                     : "refusal.things-in-the-question", "many", entries.size()), entries);
         }
     }
@@ -128,7 +128,7 @@ final class Asking {
             tree = MAPPER.readTree(body);
         } catch (JacksonException e) {
             TokenStreamLocation at = e.getLocation();
-            String said = e.getOriginalMessage().lines().findFirst().orElseGet(() -> Texts.ENGLISH.say("refusal.no-json"));
+            String said = e.getOriginalMessage().lines().findFirst().orElseGet(() -> Texts.said("refusal.no-json"));
             throw at == null || at.getLineNr() < 1 ? new Refused(Kind.UNREADABLE, said)
                     : Refused.said(Kind.UNREADABLE, "at-line", "line", at.getLineNr(), "column", at.getColumnNr(), "said", said);
         }

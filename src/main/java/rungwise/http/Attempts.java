@@ -66,7 +66,7 @@ final class Attempts {
     }
 
     private static Refused wrong(List<Problem> problems) {
-        return new Refused(Kind.WRONG_ATTEMPT, Texts.ENGLISH.say(problems.size() == 1 ? "refusal.one-thing-in-the-attempt"
+        return new Refused(Kind.WRONG_ATTEMPT, Texts.said(problems.size() == 1 ? "refusal.one-thing-in-the-attempt"
                 : "refusal.things-in-the-attempt", "many", problems.size()),
                 problems.stream().map(Refusal.Entry::of).toList());
     }

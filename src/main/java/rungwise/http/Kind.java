@@ -22,11 +22,11 @@ enum Kind {
     }
 
     String title() {
-        return Texts.ENGLISH.say("refused." + id());
+        return Texts.said("refused." + id());
     }
 
     String remedy() {
-        return Texts.ENGLISH.say("refused." + id() + ".do");
+        return Texts.said("refused." + id() + ".do");
     }
 
     String id() {

@@ -10,6 +10,7 @@ import rungwise.ladder.ChanceTable;
 import rungwise.shoplog.Lessons;
 import rungwise.shoplog.Shoplog;
 import rungwise.shoplog.Teacher;
+import rungwise.text.Texts;
 
 /** The open log, and the chances it has taught; a log that fails never keeps a ladder from being answered. */
 public final class Learning implements AutoCloseable {
@@ -44,7 +45,7 @@ public final class Learning implements AutoCloseable {
         try {
             teacher.refresh();
         } catch (RuntimeException e) { // anything else would end the looking for good
-            LOG.warn("The log could not be read; ladders keep the chances they have. {}", e.getMessage());
+            LOG.warn(Texts.said("log.ladders-keep-their-chances") + " {}", e.getMessage());
         }
     }
 

@@ -3,7 +3,7 @@ package rungwise.http;
 import io.javalin.http.Context;
 import java.util.List;
 import java.util.Optional;
-import rungwise.knowledge.common.Near;
+import rungwise.text.Near;
 import rungwise.text.Texts;
 
 /** What stands behind the question mark of a request. */
@@ -16,7 +16,7 @@ final class Parameters {
         ctx.queryParamMap().keySet().stream().filter(name -> !known.contains(name)).findFirst().ifPresent(name -> {
             throw known.isEmpty() ? Refused.said(Kind.UNREADABLE, "no-parameter", "name", name)
                     : Refused.said(Kind.UNREADABLE, "no-such-parameter", "name", name, "near",
-                            Near.among(name, known, Texts.ENGLISH.say("near.parameters")));
+                            Near.among(name, known, Texts.said("near.parameters")));
         });
     }
 

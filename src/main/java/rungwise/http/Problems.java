@@ -49,7 +49,7 @@ final class Problems {
     }
 
     private static String say(String id, Object... named) {
-        return Texts.ENGLISH.say("refusal." + id, named);
+        return Texts.said("refusal." + id, named);
     }
 
     /** For requests that fail before they reach a route: a broken line, headers too large, a stopping server. */

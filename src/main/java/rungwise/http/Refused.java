@@ -27,7 +27,7 @@ final class Refused extends RuntimeException {
      * @param named name and value by turns
      */
     static Refused said(Kind kind, String id, Object... named) {
-        return new Refused(kind, Texts.ENGLISH.say("refusal." + id, named));
+        return new Refused(kind, Texts.said("refusal." + id, named));
     }
 
     Refusal at(String instance) {

@@ -17,6 +17,7 @@ import org.eclipse.jetty.server.handler.GracefulHandler;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import rungwise.answer.Advisor;
+import rungwise.text.Texts;
 
 /** The running service. */
 public final class Service implements AutoCloseable {
@@ -93,7 +94,7 @@ public final class Service implements AutoCloseable {
         try {
             begun.shutdown().get(grace.toMillis(), TimeUnit.MILLISECONDS);
         } catch (TimeoutException e) {
-            LOG.warn("After {} ms {} requests had not ended; they are cut.", grace.toMillis(), begun.getCurrentRequestCount());
+            LOG.warn(Texts.said("log.requests-cut", "millis", grace.toMillis(), "many", begun.getCurrentRequestCount()));
         } catch (ExecutionException e) {
             throw new IllegalStateException(e.getCause());
         } catch (InterruptedException e) {

@@ -7,7 +7,6 @@ import java.util.function.Function;
 import rungwise.answer.Advisor;
 import rungwise.knowledge.KnowledgeBase;
 import rungwise.knowledge.Source;
-import rungwise.knowledge.common.Near;
 import rungwise.knowledge.decision.Assumption;
 import rungwise.knowledge.decision.Decision;
 import rungwise.knowledge.deposit.Contaminant;
@@ -18,6 +17,7 @@ import rungwise.knowledge.method.MechanismWord;
 import rungwise.knowledge.method.Method;
 import rungwise.knowledge.surface.Surface;
 import rungwise.rules.RuleInfo;
+import rungwise.text.Near;
 
 /** What is known, by collection: short in the lists, whole by id. */
 final class Shelves {

@@ -2,6 +2,7 @@ package rungwise.ladder;
 
 import rungwise.knowledge.common.Figures;
 import rungwise.knowledge.method.Chances;
+import rungwise.text.Texts;
 
 /**
  * How likely a method is to clear a deposit, as the ladder uses it.
@@ -21,10 +22,9 @@ public record Likely(double ifFresh, double ifHardened, double triesFresh, doubl
 
     /** How a log moved these figures from what knowledge says, in words. */
     public String movedFrom(Chances prior) {
-        return "fresh " + Figures.text(prior.fresh().probability()) + " to " + Figures.text(Figures.thousandths(ifFresh))
-                + " on " + Figures.text(Figures.thousandths(triesFresh)) + " tries, hardened "
-                + Figures.text(prior.hardened().probability()) + " to " + Figures.text(Figures.thousandths(ifHardened))
-                + " on " + Figures.text(Figures.thousandths(triesHardened)) + " tries";
+        return Texts.said("ladder.learned", "freshPrior", prior.fresh().probability(), "fresh", Figures.thousandths(ifFresh),
+                "freshTries", Figures.thousandths(triesFresh), "hardenedPrior", prior.hardened().probability(), "hardened",
+                Figures.thousandths(ifHardened), "hardenedTries", Figures.thousandths(triesHardened));
     }
 
     /** What the figures rest on, where knowledge states a chance or chemistry filled it in. */

@@ -19,6 +19,7 @@ import rungwise.rules.said.Reason;
 import rungwise.rules.said.Replaces;
 import rungwise.science.LeastCostMix;
 import rungwise.text.Figure;
+import rungwise.text.Texts;
 
 /**
  * Which of the permitted methods, in their fixed order, are worth trying. Every figure it compares with is a decision of
@@ -204,7 +205,8 @@ final class Worth {
         if (isReal(choice, weights) || !(choice.takesFilm() || choice.asks())) {
             return false;
         }
-        pass(choice, DecisionId.REAL_CHANCE, List.of(because(DecisionId.REAL_CHANCE, Figure.of("price", choice.takesFilm() ? "film" : "an agreement"),
+        pass(choice, DecisionId.REAL_CHANCE, List.of(because(DecisionId.REAL_CHANCE, Figure.of("price",
+                choice.takesFilm() ? "film" : Texts.said("ladder.an-agreement")),
                 Figure.against("chance", rounded(choice.mean(weights)), "", decisions.value(DecisionId.REAL_CHANCE)))), passed);
         return true;
     }

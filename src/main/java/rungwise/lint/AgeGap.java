@@ -7,6 +7,7 @@ import rungwise.knowledge.deposit.Contaminant;
 import rungwise.knowledge.method.Chance;
 import rungwise.knowledge.method.Chances;
 import rungwise.knowledge.method.MethodKind;
+import rungwise.text.Texts;
 
 /** An age at which nothing is known to help, although something helps before or after. */
 final class AgeGap implements LadderCheck {
@@ -23,9 +24,8 @@ final class AgeGap implements LadderCheck {
             boolean otherwise = probes.plain(probe.contaminant(), probe.surface()).stream().anyMatch(Probe::hasRung);
             if (!probe.hasRung() && !stopped && otherwise) {
                 found.add(Finding.of("contaminants/" + probe.contaminant().id() + ".yaml", probe.contaminant().id(),
-                        probe.surface(), "nothing is offered on " + probe.surface() + " while it is "
-                                + probe.age().words() + ", though something is at another age",
-                        "give a method its chance in that state, or mend the hours"));
+                        probe.surface(), Texts.said("lint.age-gap", "surface", probe.surface(), "words", probe.age().words()),
+                        Texts.said("lint.age-gap.do")));
             }
         }
         return found;
@@ -42,8 +42,8 @@ final class AgeGap implements LadderCheck {
         boolean hardened = chances.stream().anyMatch(c -> c.hardened().compareTo(Chance.P) >= 0);
         if (!fresh || !hardened && !one.hardens().isNever()) {
             found.add(Finding.of("contaminants/" + one.id() + ".yaml", one.id(), "",
-                    "no method is possible while it is " + (fresh ? "hardened" : "fresh"),
-                    "give a method its chance in that state, or say that work holds"));
+                    fresh ? Texts.said("lint.none-while-hardened") : Texts.said("lint.none-while-fresh"),
+                    Texts.said("lint.no-method-possible.do")));
         }
     }
 }

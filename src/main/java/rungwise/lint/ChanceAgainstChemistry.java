@@ -2,6 +2,7 @@ package rungwise.lint;
 
 import java.util.ArrayList;
 import java.util.List;
+import rungwise.text.Texts;
 import rungwise.workup.ChemistryDoubt;
 
 /** A stated chance that the solubility of the deposit contradicts. */
@@ -11,7 +12,7 @@ final class ChanceAgainstChemistry implements LadderCheck {
         List<Finding> found = new ArrayList<>();
         for (ChemistryDoubt doubt : ChemistryDoubt.all(probes.known())) {
             found.add(Finding.of("contaminants/" + doubt.contaminant() + ".yaml", doubt.contaminant(), doubt.method(),
-                    doubt.words(), "check composition, sphere and chance; keep a chance that was seen, and waive it with what was seen"));
+                    doubt.words(), Texts.said("lint.against-chemistry.do")));
         }
         return found;
     }

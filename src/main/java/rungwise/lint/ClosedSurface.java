@@ -3,6 +3,7 @@ package rungwise.lint;
 import java.util.List;
 import rungwise.knowledge.method.Method;
 import rungwise.knowledge.method.MethodKind;
+import rungwise.text.Texts;
 
 /** A surface on which every remover is barred: a limit that is too narrow, or a rule that is too wide. */
 final class ClosedSurface implements LadderCheck {
@@ -13,7 +14,7 @@ final class ClosedSurface implements LadderCheck {
         return probes.known().surfaces().keySet().stream()
                 .filter(surface -> removers.stream().noneMatch(m -> probes.advisor().barsOn(surface, m.id()).isEmpty()))
                 .map(surface -> Finding.of("surfaces/" + surface + ".yaml", surface, "",
-                        "every one of " + removers.size() + " removers is barred on it, even water",
-                        "widen the limit that is too narrow, or mend the rule that is too wide")).toList();
+                        Texts.said("lint.closed", "many", removers.size()),
+                        Texts.said("lint.closed.do"))).toList();
     }
 }

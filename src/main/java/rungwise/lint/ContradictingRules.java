@@ -11,6 +11,7 @@ import rungwise.rules.said.Concluded;
 import rungwise.rules.said.FlushFirst;
 import rungwise.rules.said.Reason;
 import rungwise.rules.said.Step;
+import rungwise.text.Texts;
 
 /** A step that one rule asks for on a surface where another bars it for good. */
 final class ContradictingRules implements LadderCheck {
@@ -37,9 +38,9 @@ final class ContradictingRules implements LadderCheck {
         }
         List<Finding> found = new ArrayList<>();
         surfaces.forEach((demand, where) -> found.add(Finding.of(demand.rule(), demand.method(),
-                "it asks for " + demand.method() + " on " + String.join(", ", where) + ", where "
-                        + String.join(", ", barring.get(demand)) + " bars it, so the step is left out in silence",
-                "let the rule speak only of surfaces that take the step, or ask for one that they take")));
+                Texts.said("lint.contradicting", "method", demand.method(), "where", String.join(", ", where), "demand",
+                        String.join(", ", barring.get(demand))),
+                Texts.said("lint.contradicting.do"))));
         return found;
     }
 

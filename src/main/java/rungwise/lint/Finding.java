@@ -3,6 +3,7 @@ package rungwise.lint;
 import rungwise.knowledge.Waiver;
 import rungwise.knowledge.draft.Fault;
 import rungwise.rules.said.Reason;
+import rungwise.text.Texts;
 
 /**
  * A fault and what it is about, so that it can be waived.
@@ -12,7 +13,8 @@ import rungwise.rules.said.Reason;
  */
 record Finding(String entry, String about, Fault fault) {
     static Finding of(String file, String entry, String about, String wrong, String remedy) {
-        return new Finding(entry, about, new Fault(file, entry + (about.isEmpty() ? "" : " with " + about), wrong, remedy));
+        return new Finding(entry, about, new Fault(file, about.isEmpty() ? entry : Texts.said("lint.entry-with", "entry", entry, "about",
+                about), wrong, remedy));
     }
 
     /** About what stands behind a conclusion: a rule, or an entry of another kind. */

@@ -12,6 +12,7 @@ import rungwise.knowledge.Waiver;
 import rungwise.knowledge.check.LoadingChecks;
 import rungwise.knowledge.deposit.Contaminant;
 import rungwise.knowledge.draft.Fault;
+import rungwise.text.Texts;
 
 /** Asks the engine for reference ladders and tells what is wrong with them, less what is waived with a reason. */
 public final class Lint {
@@ -30,7 +31,7 @@ public final class Lint {
     public record Waived(Fault fault, String reason) {
         @Override
         public String toString() {
-            return fault.file() + " at " + fault.place() + " [" + fault.check() + "]: " + reason;
+            return Texts.said("lint.waived", "file", fault.file(), "place", fault.place(), "check", fault.check(), "reason", reason);
         }
     }
 
@@ -80,10 +81,11 @@ public final class Lint {
     }
 
     private Fault idle(Waiver waiver) {
-        String wrong = waiver.isOver(today) ? "it ran until " + waiver.until().orElseThrow() + " and no longer counts"
+        String wrong = waiver.isOver(today) ? Texts.said("lint.over", "until", waiver.until().orElseThrow())
                 : LadderCheck.ALL.stream().noneMatch(i -> i.id().equals(waiver.check()))
-                ? "what " + waiver.check() + " finds cannot be waived" : "it waives nothing: the check does not find this";
-        return new Fault("waivers.yaml", waiver.check() + " " + waiver.entry()
-                + waiver.about().map(a -> " with " + a).orElse(""), wrong, "leave it out, or mend what it names").by(IDLE_WAIVER);
+                ? Texts.said("lint.never-waived", "check", waiver.check()) : Texts.said("lint.idle");
+        return new Fault("waivers.yaml", waiver.check() + " " + waiver.about()
+                .map(a -> Texts.said("lint.entry-with", "entry", waiver.entry(), "about", a)).orElse(waiver.entry()), wrong,
+                        Texts.said("lint.idle.do")).by(IDLE_WAIVER);
     }
 }

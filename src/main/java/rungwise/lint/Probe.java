@@ -8,6 +8,7 @@ import rungwise.knowledge.deposit.Contaminant;
 import rungwise.rules.said.Concluded;
 import rungwise.rules.said.Conclusion;
 import rungwise.rules.said.Conclusions;
+import rungwise.text.Texts;
 
 /**
  * One reference question with its answer.
@@ -26,7 +27,7 @@ record Probe(Contaminant contaminant, String surface, Age age, Answer answer, Li
         }
 
         String words() {
-            return this == TURNING ? "half hardened" : name().toLowerCase(Locale.ROOT);
+            return this == TURNING ? Texts.said("lint.half-hardened") : name().toLowerCase(Locale.ROOT);
         }
     }
 

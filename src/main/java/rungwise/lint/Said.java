@@ -76,10 +76,10 @@ final class Said {
             return "clash " + c.first() + " " + c.then() + " " + c.visit() + " " + c.bridge() + " " + c.waitMinutes();
         }
         if (one instanceof TreatAs t) {
-            return "treat as " + t.surface();
+            return "treat-as " + t.surface();
         }
         if (one instanceof MightBe m) {
-            return "might be " + m.surface() + " " + m.gate();
+            return "might-be " + m.surface() + " " + m.gate();
         }
         if (one instanceof Assume a) {
             return "assume " + a.fact() + " " + a.value();

@@ -10,6 +10,7 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import rungwise.rules.said.Concluded;
 import rungwise.rules.said.Conclusion;
+import rungwise.text.Texts;
 
 /** A rule that never says anything which another rule of its phase did not say at the same time. */
 final class ShadowedRule implements LadderCheck {
@@ -34,10 +35,9 @@ final class ShadowedRule implements LadderCheck {
         shadows.forEach((rule, others) -> others.stream().filter(o -> !o.equals(rule))
                 // of two that always agree, one is told
                 .filter(o -> !shadows.get(o).contains(rule) || rule.compareTo(o) > 0)
-                .forEach(other -> found.add(Finding.of("rules", rule, other, "whatever it concludes, " + other
-                                + " concludes too (" + times.get(rule) + " times in the reference ladders): \""
-                                + probes.rules().get(rule).says() + "\" beside \"" + probes.rules().get(other).says() + "\"",
-                        "leave one of the two out, or narrow the other to what it alone knows"))));
+                .forEach(other -> found.add(Finding.of("rules", rule, other, Texts.said("lint.shadowed", "other", other, "times",
+                        times.get(rule), "says", probes.rules().get(rule).says(), "otherSays", probes.rules().get(other).says()),
+                        Texts.said("lint.shadowed.do")))));
         return found;
     }
 }

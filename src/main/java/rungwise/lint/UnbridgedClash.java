@@ -9,6 +9,7 @@ import rungwise.rules.said.Clash;
 import rungwise.rules.said.Concluded;
 import rungwise.rules.said.Conclusion;
 import rungwise.rules.said.Reason;
+import rungwise.text.Texts;
 
 /** Two that must not meet, and nothing between them. */
 final class UnbridgedClash implements LadderCheck {
@@ -26,26 +27,23 @@ final class UnbridgedClash implements LadderCheck {
             for (Answer.Rung rung : probe.rungs().toList()) {
                 rung.bridgeBefore().stream().filter(b -> b.steps().isEmpty() && b.waitMinutes() <= 0)
                         .forEach(b -> found.putIfAbsent(b.because().get(0).id() + rung.method() + probe.surface(),
-                                Finding.of(b.because().get(0).reason(), probe.surface(), "between " + b.after()
-                                        + " and " + rung.method() + " on " + probe.surface()
-                                        + " every step of the bridge is barred", "name a step that this surface takes, "
-                                        + "or a wait; otherwise never in one visit")));
+                                Finding.of(b.because().get(0).reason(), probe.surface(), Texts.said("lint.bridge-barred", "after",
+                                        b.after(), "method", rung.method(), "surface", probe.surface()), Texts.said("lint.bridge-barred.do"))));
             }
         }
         return new ArrayList<>(found.values());
     }
 
     private static void look(Probes probes, Reason rule, Clash clash, Map<String, Finding> found) {
-        String pair = clash.first() + " then " + clash.then();
+        String pair = Texts.said("lint.pair", "first", clash.first(), "then", clash.then());
         if (!clash.visit() && clash.bridge().isEmpty() && clash.waitMinutes() <= 0) {
-            found.putIfAbsent(rule.id(), Finding.of(rule, clash.first(), "it says that " + pair
-                    + " clash, and names neither a step between them nor a wait",
-                    "name the methods that clear the first, or say never in one visit"));
+            found.putIfAbsent(rule.id(), Finding.of(rule, clash.first(), Texts.said("lint.no-bridge", "pair", pair),
+                    Texts.said("lint.no-bridge.do")));
         }
         List<String> missing = clash.bridge().stream().filter(m -> !probes.known().methods().containsKey(m)).toList();
         if (!missing.isEmpty()) {
-            found.putIfAbsent(rule.id(), Finding.of(rule, missing.get(0), "between " + pair + " it names "
-                    + String.join(", ", missing) + ", which is no method", "name methods that exist"));
+            found.putIfAbsent(rule.id(), Finding.of(rule, missing.get(0), Texts.said("lint.bridge-unknown", "pair", pair,
+                    "missing", String.join(", ", missing)), Texts.said("lint.bridge-unknown.do")));
         }
     }
 }

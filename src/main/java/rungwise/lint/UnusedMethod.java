@@ -14,6 +14,7 @@ import rungwise.knowledge.method.Chance;
 import rungwise.knowledge.method.Chances;
 import rungwise.knowledge.method.Method;
 import rungwise.knowledge.method.MethodKind;
+import rungwise.text.Texts;
 
 /** A method that no reference ladder ever names, even where it alone is on the shelf. */
 final class UnusedMethod implements LadderCheck {
@@ -33,9 +34,10 @@ final class UnusedMethod implements LadderCheck {
         List<Finding> found = new ArrayList<>();
         for (Method method : known.methods().values()) {
             if (!used.contains(method.id()) && !method.family().equals(REFUSED) && !aloneItHelps(probes, method)) {
-                found.add(Finding.of("methods", method.id(), "", "no reference ladder names it as a rung or a step,"
-                                + (method.kind() == MethodKind.REMOVE ? " even with nothing else on the shelf" : " before, between or after"),
-                        "see what bars it where its chance is best, or leave it out"));
+                found.add(Finding.of("methods", method.id(), "", method.kind() == MethodKind.REMOVE
+                                ? Texts.said("lint.unused-remover")
+                                : Texts.said("lint.unused-step"),
+                        Texts.said("lint.unused.do")));
             }
         }
         return found;

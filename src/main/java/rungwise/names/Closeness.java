@@ -3,8 +3,8 @@ package rungwise.names;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
-import rungwise.knowledge.common.Near;
 import rungwise.knowledge.words.Spoken;
+import rungwise.text.Near;
 
 /**
  * How near a word comes to what something is called, from 0 to 1: by letters for what is misspelt, word by word for what is

@@ -80,7 +80,7 @@ public record FactUse(List<String> used, List<Unused> unused) {
             Asked asked = new Asked(question, base, touched, pointer);
             Optional<String> why = touched.stopped() && !asked.countsWhereWorkStops(kind) ? Optional.of("work-stops-first")
                     : WHY_NOT.getOrDefault(kind, a -> Optional.empty()).apply(asked);
-            why.ifPresentOrElse(id -> unused.add(new Unused(pointer, Texts.ENGLISH.say("unused." + id))), () -> used.add(pointer));
+            why.ifPresentOrElse(id -> unused.add(new Unused(pointer, Texts.said("unused." + id))), () -> used.add(pointer));
         }
         return new FactUse(List.copyOf(used), List.copyOf(unused));
     }

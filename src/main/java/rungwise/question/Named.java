@@ -21,8 +21,6 @@ import tools.jackson.databind.JsonNode;
  * age as a duration, so that all that follows sees only these. What is unknown or too wide is refused and never guessed.
  */
 public final class Named {
-    private static final Texts TEXTS = Texts.ENGLISH;
-
     private final KnowledgeBase base;
     private final Vocabulary vocabulary;
     private final Map<String, Field> byPointer = new LinkedHashMap<>();
@@ -77,12 +75,12 @@ public final class Named {
     private static Problem problem(String pointer, String word, Names names) {
         List<Called> wide = names.mayBe(word);
         if (!wide.isEmpty()) {
-            return new Problem(pointer, TEXTS.say("word.wide", "word", word), TEXTS.say("word.say-which", "near", shown(wide)),
+            return new Problem(pointer, Texts.said("word.wide", "word", word), Texts.said("word.say-which", "near", shown(wide)),
                     choices(wide));
         }
         List<Called> near = names.nearest(word);
-        return new Problem(pointer, TEXTS.say("word.unknown", "word", word), near.isEmpty() ? TEXTS.say("word.nothing-near")
-                : TEXTS.say("word.nearest", "near", shown(near)), choices(near));
+        return new Problem(pointer, Texts.said("word.unknown", "word", word), near.isEmpty() ? Texts.said("word.nothing-near")
+                : Texts.said("word.nearest", "near", shown(near)), choices(near));
     }
 
     private static String shown(List<Called> things) {

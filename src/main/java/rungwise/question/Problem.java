@@ -37,12 +37,12 @@ public record Problem(String pointer, String wrong, String remedy, List<Choice> 
      * @param named name and value by turns
      */
     public static Problem said(String pointer, String id, Object... named) {
-        return new Problem(pointer, Texts.ENGLISH.say("wrong." + id, named), Texts.ENGLISH.say("wrong." + id + ".do", named));
+        return new Problem(pointer, Texts.said("wrong." + id, named), Texts.said("wrong." + id + ".do", named));
     }
 
     @Override
     public String toString() {
-        return Texts.ENGLISH.say("wrong", "where", pointer.isEmpty() ? Texts.ENGLISH.say("place.everywhere") : pointer, "what", wrong,
+        return Texts.said("wrong", "where", pointer.isEmpty() ? Texts.said("place.everywhere") : pointer, "what", wrong,
                 "remedy", remedy) + choices.stream().map(c -> "\n  " + c.id() + ": " + c.tell()).collect(Collectors.joining());
     }
 }

@@ -10,9 +10,9 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import rungwise.knowledge.KnowledgeBase;
-import rungwise.knowledge.common.Near;
 import rungwise.knowledge.load.Mappers;
 import rungwise.knowledge.method.Gate;
+import rungwise.text.Near;
 import rungwise.text.Texts;
 import tools.jackson.core.JacksonException;
 import tools.jackson.databind.JsonNode;
@@ -60,7 +60,7 @@ public final class QuestionReader {
                     : List.of();
             problems.add(0, fields.isEmpty() ? Problem.said(WrongKind.pointer(e), "no-fields-here", "field", e.getPropertyName())
                     : Problem.said(WrongKind.pointer(e), "no-field", "field", e.getPropertyName(), "near",
-                    Near.among(e.getPropertyName(), fields, Texts.ENGLISH.say("near.fields"))));
+                    Near.among(e.getPropertyName(), fields, Texts.said("near.fields"))));
         } catch (JacksonException e) {
             problems.add(0, WrongKind.in(tree, e));
         }

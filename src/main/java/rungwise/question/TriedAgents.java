@@ -15,6 +15,7 @@ import rungwise.knowledge.common.Basis;
 import rungwise.knowledge.method.Agent;
 import rungwise.knowledge.method.Method;
 import rungwise.knowledge.words.EverydayProduct;
+import rungwise.text.Texts;
 
 /**
  * What each try brought to the spot. A method and a substance both count; free words are read as the everyday products that
@@ -110,7 +111,7 @@ public final class TriedAgents {
     private static Agent anything(KnowledgeBase base) {
         return Optional.ofNullable(base.questionWords().everydayProducts().get(EverydayProduct.UNTOLD))
                 .map(EverydayProduct::agent).orElseGet(() -> new EverydayProduct(EverydayProduct.UNTOLD,
-                        "something that nobody named", "", List.of(), Set.copyOf(EnumSet.allOf(Reactive.class)),
+                        Texts.said("tried.unnamed"), "", List.of(), Set.copyOf(EnumSet.allOf(Reactive.class)),
                         Optional.of(Solvent.ALIPHATIC), Optional.empty(), Basis.COMMON_PRACTICE, List.of()).agent());
     }
 }

@@ -11,7 +11,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.ToIntFunction;
 import rungwise.knowledge.common.Listed;
-import rungwise.knowledge.common.Near;
+import rungwise.text.Near;
 
 /**
  * The words that may stand in one place, each by its id, its name or another way to say it. Case, hyphens and underscores

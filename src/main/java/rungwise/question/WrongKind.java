@@ -78,6 +78,6 @@ public final class WrongKind {
     }
 
     private static String say(String kind, Object... named) {
-        return Texts.ENGLISH.say("kind." + kind, named);
+        return Texts.said("kind." + kind, named);
     }
 }

@@ -28,6 +28,7 @@ import rungwise.rules.said.Concluded;
 import rungwise.rules.said.Conclusion;
 import rungwise.rules.said.Conclusions;
 import rungwise.rules.said.Reason;
+import rungwise.text.Texts;
 
 /**
  * The compiled rules. One phase of one question is one short session; a rule book may be used from many threads. The
@@ -75,8 +76,7 @@ public final class RuleBook {
         Map<String, RuleInfo> infoByName = RuleMetadata.read(base);
         infoByName.forEach((name, info) -> {
             if (!info.phase().equals(phase.group())) {
-                throw new BadRules(List.of("rule \"" + name + "\" is of phase " + info.phase()
-                        + " in a file of phase " + phase.group() + ", where it would never run; move it"));
+                throw new BadRules(List.of(Texts.said("rule.other-phase", "name", name, "phase", info.phase(), "group", phase.group())));
             }
         });
         return new Opened(base, infoByName);
@@ -115,7 +115,7 @@ public final class RuleBook {
             phase.get().infoByName().values().forEach(info -> {
                 RuleInfo other = byId.put(info.id(), info);
                 if (other != null && !other.equals(info)) {
-                    throw new BadRules(List.of("two rules have the id " + info.id() + "; give one its own"));
+                    throw new BadRules(List.of(Texts.said("rule.one-id-twice", "id", info.id())));
                 }
             });
         }

@@ -25,6 +25,7 @@ import org.kie.api.builder.KieFileSystem;
 import org.kie.api.builder.Message;
 import org.kie.api.builder.ReleaseId;
 import org.kie.api.conf.KieBaseOption;
+import rungwise.text.Texts;
 
 /** Opens a rule book: the one compiled with the program, or one read from a folder. */
 public final class RuleBooks {
@@ -45,7 +46,7 @@ public final class RuleBooks {
     private static List<String> models() {
         try (InputStream in = RuleBooks.class.getClassLoader().getResourceAsStream(MODEL)) {
             if (in == null) {
-                throw new BadRules(List.of("the program holds no compiled rules; build it with its own build file"));
+                throw new BadRules(List.of(Texts.said("rule.not-built")));
             }
             return new BufferedReader(new InputStreamReader(in, StandardCharsets.UTF_8)).lines()
                     .filter(line -> !line.isBlank() && !line.contains(":")).map(String::strip).toList();
@@ -62,7 +63,7 @@ public final class RuleBooks {
             }
             return KieBaseBuilder.createKieBaseFromModel(models, new KieBaseOption[0]);
         } catch (ReflectiveOperationException e) {
-            throw new BadRules(List.of("compiled rules could not be opened: " + e));
+            throw new BadRules(List.of(Texts.said("rule.not-opened", "said", e)));
         }
     }
 
@@ -82,8 +83,7 @@ public final class RuleBooks {
         KieBuilder builder = services.newKieBuilder(files).buildAll(ExecutableModelProject.class);
         if (builder.getResults().hasMessages(Message.Level.ERROR)) {
             throw new BadRules(builder.getResults().getMessages(Message.Level.ERROR).stream()
-                    .map(m -> m.getPath() + " line " + m.getLine() + ": " + m.getText()
-                            + "; mend the rule, then start again").toList());
+                    .map(m -> Texts.said("rule.uncompiled", "path", m.getPath(), "line", m.getLine(), "text", m.getText())).toList());
         }
         try {
             return RuleBook.whole(services.newKieContainer(release).getKieBase());
@@ -107,7 +107,7 @@ public final class RuleBooks {
             }
             return texts;
         } catch (IOException e) {
-            throw new UncheckedIOException("the rules folder " + folder + " cannot be read", e);
+            throw new UncheckedIOException(Texts.said("rule.folder-unreadable", "folder", folder), e);
         }
     }
 }

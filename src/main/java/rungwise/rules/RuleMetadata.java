@@ -12,6 +12,7 @@ import org.kie.api.KieBase;
 import org.kie.api.definition.KiePackage;
 import org.kie.api.definition.rule.Rule;
 import rungwise.knowledge.common.Basis;
+import rungwise.text.Texts;
 
 /** Reads what each rule says of itself, and refuses a book in which one says too little. */
 final class RuleMetadata {
@@ -28,13 +29,13 @@ final class RuleMetadata {
             for (Rule rule : kiePackage.getRules()) {
                 RuleInfo info = info(rule, faults);
                 if (!ids.add(info.id())) {
-                    faults.add("rule \"" + rule.getName() + "\": id " + info.id() + " is taken; give it its own");
+                    faults.add(Texts.said("rule.id-taken", "rule", rule.getName(), "id", info.id()));
                 }
                 byName.put(rule.getName(), info);
             }
         }
         if (byName.isEmpty()) {
-            faults.add("no rule was found; the rules folder is empty or was not compiled");
+            faults.add(Texts.said("rule.none"));
         }
         if (!faults.isEmpty()) {
             throw new BadRules(faults);
@@ -46,19 +47,17 @@ final class RuleMetadata {
         Map<String, Object> meta = rule.getMetaData();
         for (String key : List.of("id", "says", "cause", "basis")) {
             if (text(meta, key).isBlank()) {
-                faults.add("rule \"" + rule.getName() + "\" has no @" + key
-                        + "; a conclusion without it could not be explained, add it");
+                faults.add(Texts.said("rule.no-annotation", "name", rule.getName(), "key", key));
             }
         }
         String group = ((org.drools.base.definitions.rule.impl.RuleImpl) rule).getRuleFlowGroup();
         if (group == null || !GROUPS.contains(group)) {
-            faults.add("rule \"" + rule.getName() + "\" is in ruleflow-group \"" + group
-                    + "\", which never runs; use one of " + GROUPS.stream().sorted().toList());
+            faults.add(Texts.said("rule.no-phase", "rule", rule.getName(), "group", group, "phases", GROUPS.stream().sorted().toList()));
         }
         List<String> sources = text(meta, "source").isBlank() ? List.of() : List.of(text(meta, "source").split("\\s+"));
         Basis basis = basis(text(meta, "basis"), rule, faults);
         if (basis == Basis.PUBLISHED && sources.isEmpty()) {
-            faults.add("rule \"" + rule.getName() + "\" has basis published but no @source; name one or change the basis");
+            faults.add(Texts.said("rule.published-by-none", "name", rule.getName()));
         }
         return new RuleInfo(text(meta, "id"), text(meta, "says"), text(meta, "cause"), sources, basis,
                 group == null ? "" : group);
@@ -68,8 +67,7 @@ final class RuleMetadata {
         try {
             return Basis.valueOf(word.toUpperCase(Locale.ROOT));
         } catch (IllegalArgumentException e) {
-            faults.add("rule \"" + rule.getName() + "\": basis \"" + word
-                    + "\" is not one of published, memory, common_practice");
+            faults.add(Texts.said("rule.no-basis", "name", rule.getName(), "word", word));
             return Basis.MEMORY;
         }
     }

@@ -18,12 +18,12 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import rungwise.knowledge.KnowledgeBase;
 import rungwise.knowledge.check.LoadingChecks;
-import rungwise.knowledge.common.Near;
 import rungwise.knowledge.decision.DecisionId;
 import rungwise.knowledge.deposit.Nature;
 import rungwise.knowledge.draft.Fault;
 import rungwise.knowledge.surface.Trait;
 import rungwise.rules.said.Bar;
+import rungwise.text.Near;
 import rungwise.text.Texts;
 
 /**
@@ -43,7 +43,7 @@ public final class RuleWords {
     /**
      * Where in a rule ids of one kind stand.
      *
-     * @param kind  what they are, in a word
+     * @param kind  what they are; the message file has the word
      * @param where its first group holds one id in quotes, or several
      */
     private record Place(String kind, Pattern where, Function<KnowledgeBase, Set<String>> known) {
@@ -66,10 +66,10 @@ public final class RuleWords {
             Place.of("gate", "\\bgate" + COMPARED, base -> base.gates().keySet()),
             Place.of("surface", "new\\s+(?:TreatAs|MightBe)\\(\\s*(\"[^\"]*\")", base -> base.surfaces().keySet()),
             Place.of("surface", "\\bsurface\\.id" + COMPARED, base -> base.surfaces().keySet()),
-            Place.of("item of protection", "new\\s+Protect" + OF_A_METHOD + "(?:java\\.util\\.)?(?:List|Set)\\.of\\(([^)]*)\\)",
+            Place.of("item-of-protection", "new\\s+Protect" + OF_A_METHOD + "(?:java\\.util\\.)?(?:List|Set)\\.of\\(([^)]*)\\)",
                     base -> base.ppe().keySet()),
             Place.of("method", "new\\s+FlushFirst\\(\\s*(\"[^\"]*\")", base -> base.methods().keySet()),
-            Place.of("what lifts a bar", "\\bBar\\.(?:notNow|usedUp)\\([^;]*,\\s*(\"[^\"]*\")\\s*\\)", base -> Bar.LIFTED_BY),
+            Place.of("what-lifts-a-bar", "\\bBar\\.(?:notNow|usedUp)\\([^;]*,\\s*(\"[^\"]*\")\\s*\\)", base -> Bar.LIFTED_BY),
             Place.of("sentence", "new\\s+Next\\(\\s*Action\\.\\w+\\s*,[^,]*,\\s*(\"[^\"]*\")", base -> sentences("next.")),
             Place.of("method", "\\bBar\\.\\w+\\(\\s*(\"[^\"]*\")", base -> base.methods().keySet()),
             Place.of("method", "new\\s+(?:Gated|Moved|Narrow|Caution|Protect|After)\\(\\s*(\"[^\"]*\")", base -> base.methods().keySet()),
@@ -78,19 +78,19 @@ public final class RuleWords {
             Place.of("method", "\\b(?:firstAid)\\(\\s*(\"[^\"]*\")", base -> base.methods().keySet()),
             Place.of("method", "\\b(?:method\\.id|use\\.name\\(\\))" + COMPARED, base -> base.methods().keySet()),
             Place.of("method", "new\\s+Next\\(\\s*Action\\.\\w+\\s*,\\s*(\"[^\"]*\")", base -> base.methods().keySet()),
-            Place.of("method or step", "Step\\.\\w+\\(\\s*\\d+\\s*,\\s*(\"[^\"]*\")",
+            Place.of("method-or-step", "Step\\.\\w+\\(\\s*\\d+\\s*,\\s*(\"[^\"]*\")",
                     base -> union(base.methods().keySet(), base.steps().keySet())),
-            Place.of("method or step", "new\\s+Step\\(\\s*\"[^\"]*\"\\s*,\\s*\\d+\\s*,\\s*(\"[^\"]*\")",
+            Place.of("method-or-step", "new\\s+Step\\(\\s*\"[^\"]*\"\\s*,\\s*\\d+\\s*,\\s*(\"[^\"]*\")",
                     base -> union(base.methods().keySet(), base.steps().keySet())),
-            Place.of("family of methods", "\\bisFamily\\(\\s*(\"[^\"]*\")", RuleWords::families),
-            Place.of("family of methods", "\\bmethod(?:\\(\\))?\\.family(?:\\(\\))?" + COMPARED, RuleWords::families),
-            Place.of("family of agents", "\\bagent(?:\\(\\))?\\.family(?:\\(\\))?" + COMPARED, RuleWords::agentFamilies),
-            Place.of("class of components", "\\b(?:isOf|share)\\(\\s*(\"[^\"]*\")", base -> base.matter().classes().keySet()),
+            Place.of("family-of-methods", "\\bisFamily\\(\\s*(\"[^\"]*\")", RuleWords::families),
+            Place.of("family-of-methods", "\\bmethod(?:\\(\\))?\\.family(?:\\(\\))?" + COMPARED, RuleWords::families),
+            Place.of("family-of-agents", "\\bagent(?:\\(\\))?\\.family(?:\\(\\))?" + COMPARED, RuleWords::agentFamilies),
+            Place.of("class-of-components", "\\b(?:isOf|share)\\(\\s*(\"[^\"]*\")", base -> base.matter().classes().keySet()),
             Place.of("component", "\\b(?:has|part)\\(\\s*(\"[^\"]*\")", base -> base.matter().components().keySet()),
-            Place.of("way of a method", "\\bworks\\(\\s*(\"[^\"]*\")", base -> base.matter().ways().keySet()),
+            Place.of("way-of-a-method", "\\bworks\\(\\s*(\"[^\"]*\")", base -> base.matter().ways().keySet()),
             Place.of("method", "new\\s+Needless" + OF_A_METHOD + "(\"[^\"]*\")", base -> base.methods().keySet()),
             Place.of("hazard", "\\b(?:hasHazard\\(|hazards(?:\\(\\))?\\s+(?:not\\s+)?contains)\\s*(\"[^\"]*\")", RuleWords::hazards),
-            Place.of("bond class", "\\b(?:fresh|hardened)" + COMPARED, base -> base.bondClasses().keySet()),
+            Place.of("bond-class", "\\b(?:fresh|hardened)" + COMPARED, base -> base.bondClasses().keySet()),
             Place.of("sign", "\\bobservation\\.id" + COMPARED, base -> base.observations().keySet()),
             Place.of("circumstance", "\\bcircumstance\\.id" + COMPARED, base -> base.circumstances().keySet()),
             Place.of("contaminant", "\\bcontaminant\\.id" + COMPARED, base -> base.contaminants().keySet()),
@@ -105,7 +105,8 @@ public final class RuleWords {
         List<Fault> faults = new ArrayList<>();
         rules(texts).forEach((rule, text) -> PLACES.forEach(place -> place.words(text).map(word -> word.group(1)).distinct()
                 .filter(word -> !place.known().apply(base).contains(word))
-                .forEach(word -> faults.add(new Fault("rules", rule, "the " + place.kind() + " \"" + word + "\" does not exist",
+                .forEach(word -> faults.add(new Fault("rules", rule, Texts.said("rule.no-word", "kind",
+                        Texts.said("rule.kind." + place.kind()), "word", word),
                         Near.to(word, place.known().apply(base))).by(LoadingChecks.RULE_WORD.id())))));
         String all = String.join("\n", rules(texts).values());
         faults.addAll(idle(all, Trait.class, read(base), base.surfaces().values().stream().flatMap(s -> s.traits().stream())
@@ -114,8 +115,8 @@ public final class RuleWords {
                 .collect(Collectors.toSet()), "contaminants"));
         Set<String> byCode = Arrays.stream(DecisionId.values()).map(DecisionId::id).collect(Collectors.toSet());
         base.decisions().byId().keySet().stream().filter(id -> !byCode.contains(id) && !all.contains("value(\"" + id + "\")"))
-                .forEach(id -> faults.add(new Fault("decisions.yaml", id, "no rule and no code asks for it", "leave it out, or write the "
-                        + "rule that it is for").by(LoadingChecks.RULE_UNREAD.id())));
+                .forEach(id -> faults.add(new Fault("decisions.yaml", id, Texts.said("rule.asked-by-none"),
+                        Texts.said("rule.asked-by-none.do")).by(LoadingChecks.RULE_UNREAD.id())));
         return faults;
     }
 
@@ -150,12 +151,12 @@ public final class RuleWords {
             boolean read = readElsewhere.contains(word)
                     || Pattern.compile("\\b" + words.getSimpleName() + "\\." + word.name() + "\\b").matcher(rules).find();
             if (!read) {
-                faults.add(new Fault("rules", name, "no rule and no check reads this " + words.getSimpleName().toLowerCase(Locale.ROOT)
-                        + ", so that to have it changes nothing", "write the rule that it is for, or take the word out")
+                faults.add(new Fault("rules", name, Texts.said("rule.read-by-none", "kind",
+                        words.getSimpleName().toLowerCase(Locale.ROOT)), Texts.said("rule.read-by-none.do"))
                         .by(LoadingChecks.RULE_UNREAD.id()));
             }
             if (!used.contains(word)) {
-                faults.add(new Fault("rules", name, "none of the " + kept + " has it", "give it to one that does, or take the word out")
+                faults.add(new Fault("rules", name, Texts.said("rule.had-by-none", "kind", kept), Texts.said("rule.had-by-none.do"))
                         .by(LoadingChecks.RULE_UNREAD.id()));
             }
         }
@@ -171,7 +172,7 @@ public final class RuleWords {
 
     /** Ids of the message files below a word, without it. */
     private static Set<String> sentences(String below) {
-        return Texts.ENGLISH.all().keySet().stream().filter(id -> id.startsWith(below)).map(id -> id.substring(below.length()))
+        return Texts.chosen().all().keySet().stream().filter(id -> id.startsWith(below)).map(id -> id.substring(below.length()))
                 .collect(Collectors.toCollection(TreeSet::new));
     }
 

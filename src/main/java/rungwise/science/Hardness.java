@@ -5,18 +5,16 @@ package rungwise.science;
  * 60, moderately hard to 120, hard to 180, very hard above.
  */
 public enum Hardness {
-    SOFT(60, "soft"), MODERATE(120, "moderately hard"), HARD(180, "hard"), VERY_HARD(Double.POSITIVE_INFINITY, "very hard");
+    SOFT(60), MODERATE(120), HARD(180), VERY_HARD(Double.POSITIVE_INFINITY);
 
     /** Grams of calcium carbonate that take up one mole of acid: half its molar mass of 100.09. */
     private static final double GRAMS_PER_EQUIVALENT = 50.04;
     private static final double MILLI = 1000;
 
     private final double upToMgL;
-    private final String words;
 
-    Hardness(double upToMgL, String words) {
+    Hardness(double upToMgL) {
         this.upToMgL = upToMgL;
-        this.words = words;
     }
 
     /**
@@ -36,10 +34,6 @@ public enum Hardness {
     /** The most this class holds, mg/l; infinite for the last. */
     public double upToMgL() {
         return upToMgL;
-    }
-
-    public String words() {
-        return words;
     }
 
     public boolean isHard() {

@@ -17,7 +17,6 @@ import java.util.OptionalDouble;
 import java.util.UUID;
 import java.util.regex.Pattern;
 import rungwise.knowledge.KnowledgeBase;
-import rungwise.knowledge.common.Near;
 import rungwise.knowledge.load.Mappers;
 import rungwise.question.BadQuestion;
 import rungwise.question.Named;
@@ -25,6 +24,7 @@ import rungwise.question.Problem;
 import rungwise.question.Question;
 import rungwise.question.QuestionReader;
 import rungwise.question.WrongKind;
+import rungwise.text.Near;
 import rungwise.text.Texts;
 import tools.jackson.core.JacksonException;
 import tools.jackson.databind.JsonNode;
@@ -145,7 +145,7 @@ public final class AttemptReader {
             List<String> fields = new ArrayList<>(ASKED);
             Arrays.stream(Rest.class.getRecordComponents()).map(RecordComponent::getName).forEach(fields::add);
             problems.add(Problem.said("/" + pointed(e.getPropertyName()), "no-field-of-an-attempt", "field",
-                    e.getPropertyName(), "near", Near.among(e.getPropertyName(), fields, Texts.ENGLISH.say("near.fields"))));
+                    e.getPropertyName(), "near", Near.among(e.getPropertyName(), fields, Texts.said("near.fields"))));
         } catch (JacksonException e) {
             problems.add(WrongKind.in(other, e));
         }

@@ -15,9 +15,9 @@ import java.util.NoSuchElementException;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.regex.Pattern;
-import rungwise.knowledge.common.Near;
 import rungwise.knowledge.load.Mappers;
 import rungwise.question.Problem;
+import rungwise.text.Near;
 import rungwise.text.Texts;
 import tools.jackson.core.JacksonException;
 import tools.jackson.databind.JsonNode;
@@ -120,7 +120,7 @@ public final class Exchange {
             header.forEach(column -> {
                 if (!COLUMNS.contains(column.getName().replace("\uFEFF", ""))) {
                     throw new BadAttempt(List.of(Problem.said(place("line", 1), "no-column", "column",
-                            column.getName(), "near", Near.among(column.getName(), COLUMNS, Texts.ENGLISH.say("near.columns")))));
+                            column.getName(), "near", Near.among(column.getName(), COLUMNS, Texts.said("near.columns")))));
                 }
             });
         }
@@ -166,7 +166,7 @@ public final class Exchange {
     }
 
     private static String place(String kind, long number) {
-        return Texts.ENGLISH.say("place." + kind, "number", Long.toString(number));
+        return Texts.said("place." + kind, "number", Long.toString(number));
     }
 
     /** Goes on after a wrong record to name the next ones too, and throws before it says that it is at the end. */

@@ -37,8 +37,8 @@ final class Failures {
         // a server may give up for good while it commits, and has then kept it or not
         String kept = hasInIt(thrown, TransactionException.class) && !hasInIt(thrown, SQLiteException.class)
                 ? "log.unacknowledged" : "log.nothing-kept";
-        return new LogFailure(why, Texts.ENGLISH.say("log." + why.name().toLowerCase(Locale.ROOT), "what", what, "kept",
-                Texts.ENGLISH.say(kept), "said", said(thrown)), thrown);
+        return new LogFailure(why, Texts.said("log." + why.name().toLowerCase(Locale.ROOT), "what", what, "kept",
+                Texts.said(kept), "said", said(thrown)), thrown);
     }
 
     private static Optional<LogFailure.Cause> cause(SQLException e) {

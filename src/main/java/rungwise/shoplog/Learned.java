@@ -23,6 +23,7 @@ import rungwise.knowledge.surface.SurfaceKind;
 import rungwise.ladder.ChanceTable;
 import rungwise.question.Question;
 import rungwise.science.Belief;
+import rungwise.text.Texts;
 
 /**
  * Takes attempts in the order of the log and adds up what they teach. The same attempts in the same order teach the same,
@@ -192,9 +193,8 @@ final class Learned {
                 .thenComparing(Map.Entry::getKey)).orElseThrow().getKey();
         int from = grades.get(cause);
         int to = Math.min(10, from + 1);
-        return new Lessons.Proposal(cause, from, to, "test_spot", "Find out why. If it was the method: grade "
-                + method.name() + " " + to + " instead of " + from + " (" + cause + ") on " + word(worked.surface())
-                + ", and ask for a hidden test spot first. The log itself changes no grade, gate or bar.");
+        return new Lessons.Proposal(cause, from, to, "test_spot", Texts.said("learned.proposal", "method", method.name(), "to", to,
+                "from", from, "cause", cause, "surface", word(worked.surface())));
     }
 
     private static Map<String, Integer> grades(Severity severity) {

@@ -43,14 +43,14 @@ record Place(String url, Optional<Path> folder) {
             return new Place(data, Optional.empty());
         }
         if (data.startsWith("jdbc:")) {
-            throw new LogFailure(LogFailure.Cause.UNREACHABLE, Texts.ENGLISH.say("log.no-place", "place",
+            throw new LogFailure(LogFailure.Cause.UNREACHABLE, Texts.said("log.no-place", "place",
                     shown(data)), null);
         }
         Path folder = Path.of(data);
         try {
             Files.createDirectories(folder);
         } catch (IOException e) {
-            throw new LogFailure(LogFailure.Cause.UNREACHABLE, Texts.ENGLISH.say("log.no-folder", "folder", folder,
+            throw new LogFailure(LogFailure.Cause.UNREACHABLE, Texts.said("log.no-folder", "folder", folder,
                     "error", e.getClass().getSimpleName()), e);
         }
         return new Place("jdbc:sqlite:" + folder.resolve(FILE), Optional.of(folder));
@@ -123,10 +123,10 @@ record Place(String url, Optional<Path> folder) {
              var row = statement.executeQuery("SELECT name FROM pg_settings WHERE name IN ('fsync', 'full_page_writes') "
                      + "AND setting = 'off' ORDER BY name")) {
             while (row.next()) {
-                off.add(Texts.ENGLISH.say("log.setting-off", "setting", row.getString(1)));
+                off.add(Texts.said("log.setting-off", "setting", row.getString(1)));
             }
         } catch (SQLException e) {
-            throw Failures.of(Texts.ENGLISH.say("log.place-not-read", "place", shown(url)), e);
+            throw Failures.of(Texts.said("log.place-not-read", "place", shown(url)), e);
         }
         return List.copyOf(off);
     }
@@ -151,7 +151,7 @@ record Place(String url, Optional<Path> folder) {
                             : "BIGINT GENERATED ALWAYS AS IDENTITY PRIMARY KEY"))
                     .load().migrate();
         } catch (FlywayException e) {
-            throw Failures.of(Texts.ENGLISH.say("log.not-migrated", "place", shown(url)), e);
+            throw Failures.of(Texts.said("log.not-migrated", "place", shown(url)), e);
         }
     }
 }

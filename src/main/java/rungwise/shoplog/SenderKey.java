@@ -27,7 +27,7 @@ public record SenderKey(String key, String fingerprint) {
         String key = header.length() > 1 && header.startsWith("\"") && header.endsWith("\"")
                 ? header.substring(1, header.length() - 1) : header;
         if (!VISIBLE.matcher(key).matches()) {
-            throw new IllegalArgumentException(Texts.ENGLISH.say("log.no-key"));
+            throw new IllegalArgumentException(Texts.said("log.no-key"));
         }
         try {
             byte[] digest = MessageDigest.getInstance("SHA-256").digest(text(sent).getBytes(StandardCharsets.UTF_8));

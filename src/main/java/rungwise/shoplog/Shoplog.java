@@ -69,14 +69,14 @@ public final class Shoplog implements AutoCloseable {
         try {
             source = place.connect();
         } catch (HikariPool.PoolInitializationException | IllegalStateException e) {
-            throw Failures.of(Texts.ENGLISH.say("log.not-opened", "place", Place.shown(place.url())), e);
+            throw Failures.of(Texts.said("log.not-opened", "place", Place.shown(place.url())), e);
         }
         try {
             place.migrate(source);
             return new Shoplog(place, source);
         } catch (IOException e) {
             source.close();
-            throw Failures.of(Texts.ENGLISH.say("log.not-opened", "place", Place.shown(place.url())), e);
+            throw Failures.of(Texts.said("log.not-opened", "place", Place.shown(place.url())), e);
         } catch (RuntimeException e) {
             source.close();
             throw e;
@@ -120,7 +120,7 @@ public final class Shoplog implements AutoCloseable {
                         .map((row, ctx) -> new Before(row.getString("fingerprint"), row.getString("body"))).findOne();
                 if (before.isPresent()) {
                     if (!before.get().fingerprint().equals(key.get().fingerprint())) {
-                        throw new KeyReused(Texts.ENGLISH.say("log.key-reused", "key", key.get().key()));
+                        throw new KeyReused(Texts.said("log.key-reused", "key", key.get().key()));
                     }
                     return new Kept(attempt(before.get().body()), true);
                 }
@@ -277,13 +277,13 @@ public final class Shoplog implements AutoCloseable {
 
     private <T> T guarded(String what, Supplier<T> work) {
         if (!room.tryAcquire()) {
-            throw new LogFailure(LogFailure.Cause.BUSY, Texts.ENGLISH.say("log.too-many-wait", "what",
-                    Texts.ENGLISH.say("log." + what), "many", AT_ONCE), null);
+            throw new LogFailure(LogFailure.Cause.BUSY, Texts.said("log.too-many-wait", "what",
+                    Texts.said("log." + what), "many", AT_ONCE), null);
         }
         try {
             return work.get();
         } catch (JdbiException e) {
-            throw Failures.of(Texts.ENGLISH.say("log." + what), e);
+            throw Failures.of(Texts.said("log." + what), e);
         } finally {
             room.release();
         }

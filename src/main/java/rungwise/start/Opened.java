@@ -17,6 +17,7 @@ import rungwise.rules.BadRules;
 import rungwise.rules.RuleBook;
 import rungwise.rules.RuleBooks;
 import rungwise.rules.RuleWords;
+import rungwise.text.Texts;
 
 /** Opens knowledge and rules together: an advisor, or every fault that keeps them from use. */
 public record Opened(Optional<Advisor> advisor, List<Overlay.Taken> products, List<Fault> faults) {
@@ -63,9 +64,10 @@ public record Opened(Optional<Advisor> advisor, List<Overlay.Taken> products, Li
             loaded.base().ifPresent(base -> faults.addAll(RuleWords.faults(texts, base)));
             loaded.base().ifPresent(base -> opened.rules().values().forEach(rule -> rule.sources().stream()
                     .filter(s -> !base.sources().containsKey(s)).forEach(s -> faults.add(new Fault("rules",
-                            rule.id(), "source \"" + s + "\" does not exist", "add it to sources.yaml").by(LoadingChecks.RULE_SOURCE.id())))));
+                            rule.id(), Texts.said("rule.no-source", "source", s),
+                                    Texts.said("rule.no-source.do")).by(LoadingChecks.RULE_SOURCE.id())))));
         } catch (BadRules e) {
-            e.faults().forEach(f -> faults.add(new Fault("rules", "", f, "mend the rule").by(LoadingChecks.RULE.id())));
+            e.faults().forEach(f -> faults.add(new Fault("rules", "", f, Texts.said("rule.mend")).by(LoadingChecks.RULE.id())));
         }
         if (!faults.isEmpty()) {
             return new Opened(Optional.empty(), List.of(), List.copyOf(faults));

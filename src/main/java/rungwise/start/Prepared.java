@@ -30,6 +30,7 @@ import rungwise.ladder.Standing;
 import rungwise.ladder.Verdict;
 import rungwise.rules.RuleBook;
 import rungwise.rules.RuleBooks;
+import rungwise.text.Texts;
 import rungwise.workup.ComputedChances;
 
 /**
@@ -67,9 +68,12 @@ public final class Prepared {
         }
     }
 
-    /** The advisor of what the program carries; empty where it runs from a folder of classes, which may be stale. */
+    /**
+     * The advisor of what the program carries; empty where it runs from a folder of classes, which may be stale, or speaks
+     * another language than the build did, as sentences on computed chances are part of what was prepared.
+     */
     static Optional<Advisor> advisor() {
-        return Files.isRegularFile(KnowledgeFiles.program()) ? Optional.of(fromBuild()) : Optional.empty();
+        return Files.isRegularFile(KnowledgeFiles.program()) && Texts.chosen().isEnglish() ? Optional.of(fromBuild()) : Optional.empty();
     }
 
     static Advisor fromBuild() {

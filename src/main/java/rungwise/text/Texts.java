@@ -3,25 +3,38 @@ package rungwise.text;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.InputStreamReader;
+import java.io.Reader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Properties;
+import java.util.ResourceBundle.Control;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import rungwise.knowledge.common.Figures;
 
 /**
- * The sentences of one language, by id. A language is one file below {@code messages/}; a sentence names what is put into it
- * in braces, so that another language may put it in another place.
+ * The sentences of one language, by id. A language is one file below {@code messages/} on the class path, or any file that is
+ * named; what it leaves out is said in English. A sentence names what is put into it in braces, so that another language may
+ * put it in another place.
  */
 public final class Texts {
-    public static final Texts ENGLISH = read("en");
+    public static final Texts ENGLISH = new Texts(builtIn("en").orElseThrow());
+    private static final String ENDING = ".properties";
     private static final Pattern PLACE = Pattern.compile("\\{(\\w+)}");
+    /** What the program speaks; English until a start chooses otherwise, so that a build and a test need no setting. */
+    private static volatile Texts chosen = ENGLISH;
 
     private final Map<String, String> byId;
 
@@ -29,19 +42,99 @@ public final class Texts {
         this.byId = byId;
     }
 
-    private static Texts read(String language) {
-        Properties all = new Properties();
-        try (InputStream in = Texts.class.getResourceAsStream("/messages/" + language + ".properties")) {
-            if (in == null) {
-                throw new IllegalArgumentException("there is no message file for the language " + language);
+    /** In what the program speaks. */
+    public static Texts chosen() {
+        return chosen;
+    }
+
+    /** A sentence in what the program speaks; see {@link #say}. */
+    public static String said(String id, Object... named) {
+        return chosen.say(id, named);
+    }
+
+    /**
+     * Speaks another language from now on: once, at the start.
+     *
+     * @param setting a language as {@code de} or {@code de_AT}, or a message file; where nothing is set the language of the
+     *                machine counts, if it has a file
+     * @throws IllegalArgumentException where nothing is there for what was set
+     */
+    public static void choose(Optional<String> setting, Locale machine) {
+        chosen = setting.filter(s -> !s.isBlank()).map(Texts::set).orElseGet(() -> of(machine));
+    }
+
+    private static Texts set(String setting) {
+        if (setting.endsWith(ENDING)) {
+            return ENGLISH.with(file(Path.of(setting)));
+        }
+        Locale language = Locale.forLanguageTag(setting.replaceFirst("[.@].*", "").replace('_', '-'));
+        if (!language.getLanguage().equals(Locale.ENGLISH.getLanguage()) && files(language).isEmpty()) {
+            throw new IllegalArgumentException(ENGLISH.say("language.none", "setting", setting));
+        }
+        return of(language);
+    }
+
+    /** English beneath, the language upon it, and on top what its country says otherwise. */
+    static Texts of(Locale language) {
+        Texts all = ENGLISH;
+        for (Map<String, String> file : files(language)) {
+            all = all.with(file);
+        }
+        return all;
+    }
+
+    private static List<Map<String, String>> files(Locale language) {
+        List<Map<String, String>> files = new ArrayList<>();
+        for (Locale one : Control.getControl(Control.FORMAT_PROPERTIES).getCandidateLocales("messages", language)) {
+            Optional.of(one.toString()).filter(name -> !name.isEmpty() && !name.equals("en")).flatMap(Texts::builtIn)
+                    .ifPresent(file -> files.add(0, file));
+        }
+        return files;
+    }
+
+    /** The same, with what another file says otherwise; it may put in what the English sentence names, and nothing else. */
+    private Texts with(Map<String, String> more) {
+        more.forEach((id, sentence) -> {
+            Set<String> known = places(ENGLISH.byId.getOrDefault(id, sentence));
+            if (!known.containsAll(places(sentence))) {
+                throw new IllegalArgumentException(ENGLISH.say("language.other-place", "id", id, "places", places(sentence), "known", known));
             }
-            all.load(new InputStreamReader(in, StandardCharsets.UTF_8));
+        });
+        Map<String, String> all = new TreeMap<>(byId);
+        all.putAll(more);
+        return new Texts(all);
+    }
+
+    private static Optional<Map<String, String>> builtIn(String language) {
+        try (InputStream in = Texts.class.getResourceAsStream("/messages/" + language + ".properties")) {
+            return in == null ? Optional.empty() : Optional.of(read(new InputStreamReader(in, StandardCharsets.UTF_8)));
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
+    }
+
+    private static Map<String, String> file(Path file) {
+        try (Reader in = Files.newBufferedReader(file)) {
+            return read(in);
+        } catch (IOException e) {
+            throw new IllegalArgumentException(ENGLISH.say("language.no-file", "file", file), e);
+        }
+    }
+
+    private static Map<String, String> read(Reader in) throws IOException {
+        Properties all = new Properties();
+        all.load(in);
         Map<String, String> byId = new TreeMap<>();
         all.stringPropertyNames().forEach(id -> byId.put(id, all.getProperty(id)));
-        return new Texts(byId);
+        return byId;
+    }
+
+    private static Set<String> places(String sentence) {
+        return PLACE.matcher(sentence).results().map(r -> r.group(1)).collect(Collectors.toCollection(TreeSet::new));
+    }
+
+    public boolean isEnglish() {
+        return byId.equals(ENGLISH.byId);
     }
 
     /** Every id of a sentence. */

@@ -58,6 +58,6 @@ public record ChemistryDoubt(String contaminant, String method, Chance stated, C
 
     /** As a sentence. */
     public String words() {
-        return Texts.ENGLISH.say("chemistry.doubt", "method", method, "stated", stated, "red", red, "expected", expected);
+        return Texts.said("chemistry.doubt", "method", method, "stated", stated, "red", red, "expected", expected);
     }
 }

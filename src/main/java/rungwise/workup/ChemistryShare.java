@@ -112,7 +112,7 @@ public record ChemistryShare(int pairs, int chances, int computed, int confirmed
 
     /** As lines for a person. */
     public String words() {
-        return Texts.ENGLISH.say("chemistry.share", "chances", chances, "pairs", pairs, "computed", computed, "confirmed", confirmed,
+        return Texts.said("chemistry.share", "chances", chances, "pairs", pairs, "computed", computed, "confirmed", confirmed,
                 "contradicted", contradicted.size(), "share", share(computed + confirmed, chances), "verdicts", verdicts, "agreed", agreed,
                 "agreedShare", share(agreed, verdicts));
     }
@@ -121,7 +121,7 @@ public record ChemistryShare(int pairs, int chances, int computed, int confirmed
     public List<String> contradictions() {
         List<String> lines = new ArrayList<>();
         contradicted.stream().collect(Collectors.groupingBy(Contradiction::method, TreeMap::new, Collectors.groupingBy(
-                c -> Texts.ENGLISH.say("chemistry.contradiction", "stated", c.said(), "expected", c.expected()), TreeMap::new,
+                c -> Texts.said("chemistry.contradiction", "stated", c.said(), "expected", c.expected()), TreeMap::new,
                 Collectors.mapping(Contradiction::contaminant, Collectors.joining(", "))))).forEach((method, by) ->
                 by.forEach((what, contaminants) -> lines.add(method + ": " + what + ": " + contaminants)));
         if (!disagreements.isEmpty()) {

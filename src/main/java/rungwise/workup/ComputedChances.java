@@ -137,8 +137,8 @@ public record ComputedChances(KnowledgeBase base, Map<String, Set<String>> compu
         List<String> words = new ArrayList<>();
         for (Solute.Fit fit : nearest) {
             double red = Solubility.red(organics.blend(), fit.sphere());
-            words.add(Texts.ENGLISH.say(words.isEmpty() ? "chemistry.first" : "chemistry.further", "does",
-                    Texts.ENGLISH.say("chemistry." + Solubility.band(red).name().toLowerCase(Locale.ROOT)), "what", fit.what(), "red", red));
+            words.add(Texts.said(words.isEmpty() ? "chemistry.first" : "chemistry.further", "does",
+                    Texts.said("chemistry." + Solubility.band(red).name().toLowerCase(Locale.ROOT)), "what", fit.what(), "red", red));
         }
         return String.join("; ", words) + ".";
     }

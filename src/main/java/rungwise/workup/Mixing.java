@@ -76,20 +76,20 @@ public final class Mixing {
     private static String amounts(Agent agent, Shares shares, double bottle, OptionalDouble drawParts) {
         double draw = drawParts.orElse(0);
         if (shares.strong() > Dilution.oneToParts(draw)) {
-            return Texts.ENGLISH.say("mix.lance-too-weak", "draw", draw, "percent", 100 * Dilution.oneToParts(draw));
+            return Texts.said("mix.lance-too-weak", "draw", draw, "percent", 100 * Dilution.oneToParts(draw));
         }
         List<String> sentences = new ArrayList<>();
-        sentences.add(Texts.ENGLISH.say(isByMass(agent) ? "mix.grams" : "mix.millilitres", "bottle", bottle, "amount", span(
+        sentences.add(Texts.said(isByMass(agent) ? "mix.grams" : "mix.millilitres", "bottle", bottle, "amount", span(
                 round(Dilution.lance(bottle, draw, shares.weak()).concentrateMl()),
                 round(Dilution.lance(bottle, draw, shares.strong()).concentrateMl()))));
         if (drawParts.isPresent()) {
-            sentences.add(Texts.ENGLISH.say("mix.panel-gets", "percent", span(100 * shares.weak(), 100 * shares.strong())));
+            sentences.add(Texts.said("mix.panel-gets", "percent", span(100 * shares.weak(), 100 * shares.strong())));
         }
         if (RATIO.matcher(agent.dilution()).find()) {
-            sentences.add(Texts.ENGLISH.say("mix.ratio"));
+            sentences.add(Texts.said("mix.ratio"));
         }
         if (isByMass(agent)) {
-            sentences.add(Texts.ENGLISH.say("mix.pure"));
+            sentences.add(Texts.said("mix.pure"));
         }
         return String.join(" ", sentences);
     }
@@ -97,7 +97,7 @@ public final class Mixing {
     private static String span(double from, double to) {
         String first = Figures.text(from);
         String last = Figures.text(to);
-        return first.equals(last) ? last : Texts.ENGLISH.say("span", "from", first, "to", last);
+        return first.equals(last) ? last : Texts.said("span", "from", first, "to", last);
     }
 
     /** A percentage of something named is one by mass. */

@@ -18,7 +18,7 @@ public record Rinse(Optional<Integer> times, Optional<Double> litresPerM2, Optio
                     String basis, List<Because> because) {
     /** As a line for a person. */
     public String words() {
-        return times.isPresent() ? Texts.ENGLISH.say("rinse.passes", "times", times.get(), "litres", litresPerM2.orElse(0.0),
-                "acidity", leavesAcidity.orElse(0.0)) : Texts.ENGLISH.say("rinse.minutes", "minutes", minutes);
+        return times.isPresent() ? Texts.said("rinse.passes", "times", times.get(), "litres", litresPerM2.orElse(0.0),
+                "acidity", leavesAcidity.orElse(0.0)) : Texts.said("rinse.minutes", "minutes", minutes);
     }
 }

@@ -23,12 +23,12 @@ public final class Taking {
 
     private static String words(Makeup makeup, Method method, boolean hardened) {
         if (!makeup.reaches(method, hardened)) {
-            return Texts.ENGLISH.say("taking.unreached", "form",
-                    Texts.ENGLISH.say("form." + makeup.lies(hardened).name().toLowerCase(Locale.ROOT)));
+            return Texts.said("taking.unreached", "form",
+                    Texts.said("form." + makeup.lies(hardened).name().toLowerCase(Locale.ROOT)));
         }
         List<String> words = new ArrayList<>();
-        makeup.taken(method, hardened).forEach((grade, parts) -> words.add(Texts.ENGLISH.say(
-                "taking." + grade.name().toLowerCase(Locale.ROOT), "parts", String.join(Texts.ENGLISH.say("taking.and"), parts))));
-        return String.join(Texts.ENGLISH.say("taking.then"), words);
+        makeup.taken(method, hardened).forEach((grade, parts) -> words.add(Texts.said(
+                "taking." + grade.name().toLowerCase(Locale.ROOT), "parts", String.join(Texts.said("taking.and"), parts))));
+        return String.join(Texts.said("taking.then"), words);
     }
 }

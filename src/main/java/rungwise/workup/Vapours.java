@@ -224,7 +224,8 @@ public final class Vapours {
                 continue;
             }
             if (paced != null) {
-                parts.add(part(substance.exposureLimitPpm().isPresent() ? substance.name() : Texts.ENGLISH.say("air.by-its-kind", "substance", substance.name()),
+                parts.add(part(substance.exposureLimitPpm().isPresent() ? substance.name() : Texts.said("air.by-its-kind", "substance",
+                        substance.name()),
                         AirHazard.VAPOUR, substance.molarMassGrams(), paced, limit,
                         substance.idlhPpm().orElseGet(() -> kind.map(Vapours::dangerous).orElse(Double.POSITIVE_INFINITY)),
                         substance.lowerFlammablePercent().orElseGet(() -> kind.flatMap(Exposure::vapour)

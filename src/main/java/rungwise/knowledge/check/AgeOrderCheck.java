@@ -7,6 +7,7 @@ import rungwise.knowledge.deposit.Contaminant;
 import rungwise.knowledge.draft.Draft;
 import rungwise.knowledge.draft.Fault;
 import rungwise.knowledge.draft.Kind;
+import rungwise.text.Texts;
 
 /** A deposit that holds otherwise once hardened says when that is, and no mark comes before it hardens. */
 final class AgeOrderCheck implements Check {
@@ -17,11 +18,11 @@ final class AgeOrderCheck implements Check {
             Hours hardens = contaminant.hardens();
             Hours marks = contaminant.marks();
             if (contaminant.bond().changes() && hardens.isNever()) {
-                faults.add(entry.fault("hardens", "its bond class changes, and it does not say when",
-                        "state the hours, or give it one bond class"));
+                faults.add(entry.fault("hardens", Texts.said("fault.no-hours"),
+                        Texts.said("fault.no-hours.do")));
             }
             if (!hardens.isNever() && (marks.cool() < hardens.cool() || marks.hot() < hardens.hot())) {
-                faults.add(entry.fault("marks", "it marks before it hardens", "check the hours of the two"));
+                faults.add(entry.fault("marks", Texts.said("fault.marks-first"), Texts.said("fault.marks-first.do")));
             }
             return faults.stream();
         });

@@ -5,6 +5,7 @@ import rungwise.knowledge.draft.Draft;
 import rungwise.knowledge.draft.Fault;
 import rungwise.knowledge.draft.Kind;
 import rungwise.knowledge.method.Method;
+import rungwise.text.Texts;
 
 /** Within one bond class age never helps. */
 final class AgeingChanceCheck implements Check {
@@ -12,7 +13,7 @@ final class AgeingChanceCheck implements Check {
     public List<Fault> faults(Draft draft) {
         return draft.each(Kind.METHOD, Method.class, (entry, method) -> method.chances().entrySet().stream()
                 .filter(c -> c.getValue().gainsWithAge())
-                .map(c -> entry.fault("chances/" + c.getKey(), "hardened is likelier than fresh",
-                        "age never helps within one bond class; swap or mend the two")));
+                .map(c -> entry.fault("chances/" + c.getKey(), Texts.said("fault.ages-well"),
+                        Texts.said("fault.ages-well.do"))));
     }
 }

@@ -13,6 +13,7 @@ import rungwise.knowledge.draft.Fault;
 import rungwise.knowledge.draft.Kind;
 import rungwise.knowledge.words.Spelling;
 import rungwise.knowledge.words.Spoken;
+import rungwise.text.Texts;
 import tools.jackson.databind.JsonNode;
 
 /** A word that names two entries of a kind: which of them is meant would be a guess. */
@@ -36,8 +37,8 @@ final class AlsoCalledCheck implements Check {
             for (String said : otherWords(entry)) {
                 Entry first = byForm.putIfAbsent(spoken.form(said), entry);
                 if (first != null && !(first.id().equals(entry.id()) && first.kind() == entry.kind())) {
-                    faults.add(entry.fault("alsoCalled", "\"" + said + "\" names " + first.id() + " already",
-                            "leave it to one of the two, or list it among the words that may mean several"));
+                    faults.add(entry.fault("alsoCalled", Texts.said("fault.called-already", "word", said, "entry", first.id()),
+                            Texts.said("fault.called-already.do")));
                 }
             }
         }

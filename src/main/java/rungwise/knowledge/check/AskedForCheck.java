@@ -5,13 +5,14 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
-import rungwise.knowledge.common.Near;
 import rungwise.knowledge.decision.AssumptionId;
 import rungwise.knowledge.decision.DecisionId;
 import rungwise.knowledge.draft.Draft;
 import rungwise.knowledge.draft.Fault;
 import rungwise.knowledge.draft.Kind;
 import rungwise.knowledge.method.Mechanism;
+import rungwise.text.Near;
+import rungwise.text.Texts;
 
 /**
  * Every figure and mechanism that the program asks for by id is there, and no assumption that nothing asks for; which decisions rules alone ask
@@ -36,10 +37,10 @@ final class AskedForCheck implements Check {
         Set<String> missing = new TreeSet<>(asked);
         missing.removeAll(there);
         List<Fault> faults = new ArrayList<>();
-        missing.forEach(id -> faults.add(new Fault(kind.place, id, "the program asks for it, and it is not there",
-                Near.orElse(id, spare, "add it"))));
+        missing.forEach(id -> faults.add(new Fault(kind.place, id, Texts.said("fault.asked-for"),
+                Near.orElse(id, spare, Texts.said("fault.add-it")))));
         draft.entries(kind).filter(e -> whole && e.hasId() && spare.contains(e.id())).forEach(e -> faults.add(e.fault("",
-                "nothing uses it", Near.orElse(e.id(), missing, "leave it out"))));
+                Texts.said("fault.unused"), Near.orElse(e.id(), missing, Texts.said("fault.leave-it-out")))));
         return faults;
     }
 }

@@ -5,11 +5,11 @@ import java.util.List;
 import java.util.Map;
 import rungwise.knowledge.chemistry.Solvent;
 import rungwise.knowledge.chemistry.Substance;
-import rungwise.knowledge.common.Figures;
 import rungwise.knowledge.draft.Draft;
 import rungwise.knowledge.draft.Fault;
 import rungwise.knowledge.draft.Kind;
 import rungwise.knowledge.method.Agent;
+import rungwise.text.Texts;
 
 /** What an agent is made of adds up, and agrees with what it says of its solvents. */
 final class CompositionCheck implements Check {
@@ -23,8 +23,8 @@ final class CompositionCheck implements Check {
             List<Fault> faults = new ArrayList<>();
             double sum = agent.composition().values().stream().mapToDouble(Double::doubleValue).sum();
             if (sum > 100) {
-                faults.add(entry.fault("composition", "it adds up to " + Figures.text(sum) + " %, more than 100 %",
-                        "state percent by volume as used"));
+                faults.add(entry.fault("composition", Texts.said("fault.over-the-whole", "sum", sum),
+                        Texts.said("fault.over-the-whole.do")));
             }
             if (!agent.composition().isEmpty() && substances.keySet().containsAll(agent.composition().keySet())) {
                 for (Solvent kind : Solvent.values()) {
@@ -33,9 +33,8 @@ final class CompositionCheck implements Check {
                             .filter(e -> substances.get(e.getKey()).solvent().filter(s -> s == kind).isPresent())
                             .mapToDouble(Map.Entry::getValue).sum();
                     if (Math.abs(said - made) > AGREES_WITHIN) {
-                        faults.add(entry.fault("composition", "it holds " + Figures.text(made) + " % of the kind "
-                                + kind.name().toLowerCase(java.util.Locale.ROOT) + ", but its solvents say "
-                                + Figures.text(said) + " %", "make the two agree; rules read the one and chemistry the other"));
+                        faults.add(entry.fault("composition", Texts.said("fault.kinds-differ", "made", made, "kind",
+                                kind.name().toLowerCase(java.util.Locale.ROOT), "said", said), Texts.said("fault.kinds-differ.do")));
                     }
                 }
             }

@@ -2,9 +2,10 @@ package rungwise.knowledge.check;
 
 import java.util.List;
 import java.util.Set;
-import rungwise.knowledge.common.Near;
 import rungwise.knowledge.draft.Draft;
 import rungwise.knowledge.draft.Fault;
+import rungwise.text.Near;
+import rungwise.text.Texts;
 
 /** An id that names nothing. */
 final class DanglingIdCheck implements Check {
@@ -14,7 +15,7 @@ final class DanglingIdCheck implements Check {
             Set<String> known = draft.ids(reference.to());
             return draft.entries(reference.from()).flatMap(entry -> reference.namedBy(entry).distinct()
                     .filter(id -> !known.contains(id)).map(id -> entry.fault(reference.field(),
-                            "\"" + id + "\" does not exist", Near.to(id, known))));
+                            Texts.said("fault.does-not-exist", "id", id), Near.to(id, known))));
         }).toList();
     }
 }

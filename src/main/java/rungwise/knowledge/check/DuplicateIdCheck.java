@@ -7,6 +7,7 @@ import java.util.Map;
 import rungwise.knowledge.draft.Draft;
 import rungwise.knowledge.draft.Entry;
 import rungwise.knowledge.draft.Fault;
+import rungwise.text.Texts;
 
 /** Two entries of a kind with one id: which of them counts would hang on the order of files. */
 final class DuplicateIdCheck implements Check {
@@ -17,7 +18,7 @@ final class DuplicateIdCheck implements Check {
         for (Entry entry : draft.entries().stream().filter(Entry::hasId).toList()) {
             String first = fileOf.putIfAbsent(entry.kind() + " " + entry.id(), entry.file());
             if (first != null) {
-                faults.add(entry.fault("", "this id is already in " + first, "give one of the two another id"));
+                faults.add(entry.fault("", Texts.said("fault.id-twice", "file", first), Texts.said("fault.id-twice.do")));
             }
         }
         return faults;

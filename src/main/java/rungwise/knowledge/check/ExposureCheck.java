@@ -11,6 +11,7 @@ import rungwise.knowledge.safety.AirHazard;
 import rungwise.knowledge.safety.AirLimit;
 import rungwise.knowledge.safety.Dissociation;
 import rungwise.knowledge.safety.Exposure;
+import rungwise.text.Texts;
 
 /** Limits that run the wrong way, and a vapour of which too little is said to work it out. */
 final class ExposureCheck implements Check {
@@ -20,7 +21,7 @@ final class ExposureCheck implements Check {
                 Stream.of(order(entry, exposure), vapour(entry, exposure), constants(entry, exposure)).flatMap(s -> s)));
         if (draft.isWhole(Kind.EXPOSURE)) {
             faults.addAll(Uncovered.faults(draft, Kind.EXPOSURE, solvent -> draft.items(Kind.EXPOSURE, Exposure.class)
-                    .values().stream().anyMatch(e -> e.solvents().contains(solvent)), "knows its vapour"));
+                    .values().stream().anyMatch(e -> e.solvents().contains(solvent)), Texts.said("fault.covers-vapour")));
         }
         return faults;
     }
@@ -31,8 +32,8 @@ final class ExposureCheck implements Check {
             double soon = Math.min(lowest(exposure, AirLimit.Over.SHORT, unit), lowest(exposure, AirLimit.Over.CEILING, unit));
             double dangerous = lowest(exposure, AirLimit.Over.DANGEROUS, unit);
             return above(shift, soon) || above(shift, dangerous) || above(soon, dangerous);
-        }).map(unit -> entry.fault("limits", "a longer time allows more than a shorter one, or a limit lies above what is dangerous",
-                "check the figures and their units"));
+        }).map(unit -> entry.fault("limits", Texts.said("fault.limits-fall"),
+                Texts.said("fault.limits-fall.do")));
     }
 
     private static boolean above(double one, double other) {
@@ -48,13 +49,13 @@ final class ExposureCheck implements Check {
         boolean whole = exposure.vapour().isPresent() && exposure.molarMass().isPresent()
                 && exposure.lowestPpm(AirLimit.Over.SHIFT).isPresent();
         return exposure.hazard() != AirHazard.VAPOUR || whole ? Stream.empty()
-                : Stream.of(entry.fault("vapour", "its share of a limit cannot be worked out",
-                "say vapour, molarMass and a limit over a shift in ppm"));
+                : Stream.of(entry.fault("vapour", Texts.said("fault.no-share-of-limit"),
+                Texts.said("fault.no-share-of-limit.do")));
     }
 
     private static Stream<Fault> constants(Entry entry, Exposure exposure) {
         List<Double> constants = exposure.dissociation().map(Dissociation::constants).orElse(List.of());
         return constants.equals(constants.stream().sorted().toList()) ? Stream.empty()
-                : Stream.of(entry.fault("dissociation", "the constants fall", "begin with the first proton, the strongest"));
+                : Stream.of(entry.fault("dissociation", Texts.said("fault.constants-fall"), Texts.said("fault.constants-fall.do")));
     }
 }

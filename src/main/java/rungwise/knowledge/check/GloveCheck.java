@@ -6,12 +6,13 @@ import java.util.List;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.stream.Stream;
-import rungwise.knowledge.common.Near;
 import rungwise.knowledge.draft.Draft;
 import rungwise.knowledge.draft.Fault;
 import rungwise.knowledge.draft.Kind;
 import rungwise.knowledge.safety.GloveMaterial;
 import rungwise.knowledge.safety.Permeation;
+import rungwise.text.Near;
+import rungwise.text.Texts;
 
 /** A thin glove that outlasts the thick one, a chart for what nothing names, and a solvent that no chart covers. */
 final class GloveCheck implements Check {
@@ -21,16 +22,16 @@ final class GloveCheck implements Check {
             OptionalDouble thin = permeation.shortest(GloveMaterial.NITRILE_THIN);
             OptionalDouble thick = permeation.shortest(GloveMaterial.NITRILE);
             return thin.isEmpty() || thick.isEmpty() || thin.getAsDouble() <= thick.getAsDouble() ? Stream.empty()
-                    : Stream.of(entry.fault("charts", "the thin nitrile glove outlasts the thick one", "check the minutes"));
+                    : Stream.of(entry.fault("charts", Texts.said("fault.thin-outlasts"), Texts.said("fault.thin-outlasts.do")));
         }));
         Set<String> held = new HashSet<>(draft.ids(Kind.SUBSTANCE));
         held.addAll(draft.ids(Kind.EXPOSURE));
         faults.addAll(draft.each(Kind.GLOVES, Permeation.class, (entry, permeation) -> permeation.holds().stream()
-                .filter(id -> !held.contains(id)).map(id -> entry.fault("holds", "\"" + id
-                        + "\" is neither a substance nor an entry of exposure", Near.to(id, held)))));
+                .filter(id -> !held.contains(id)).map(id -> entry.fault("holds", Texts.said("fault.no-substance", "id", id),
+                        Near.to(id, held)))));
         if (draft.isWhole(Kind.GLOVES)) {
             faults.addAll(Uncovered.faults(draft, Kind.GLOVES, solvent -> draft.items(Kind.GLOVES, Permeation.class)
-                    .values().stream().anyMatch(p -> p.solvents().contains(solvent)), "says which gloves hold"));
+                    .values().stream().anyMatch(p -> p.solvents().contains(solvent)), Texts.said("fault.covers-gloves")));
         }
         return faults;
     }

@@ -8,6 +8,7 @@ import rungwise.knowledge.draft.Draft;
 import rungwise.knowledge.draft.Entry;
 import rungwise.knowledge.draft.Fault;
 import rungwise.knowledge.draft.Kind;
+import rungwise.text.Texts;
 
 /** Heat hastens; it never delays. */
 final class HoursCheck implements Check {
@@ -19,6 +20,6 @@ final class HoursCheck implements Check {
 
     private static Stream<Fault> look(Entry entry, String field, Hours hours) {
         return hours.hot() <= hours.cool() ? Stream.empty() : Stream.of(entry.fault(field,
-                "it takes longer on a hot panel than on a cool one", "swap the two figures"));
+                Texts.said("fault.slower-when-hot"), Texts.said("fault.backwards.do")));
     }
 }

@@ -6,6 +6,7 @@ import rungwise.knowledge.draft.Draft;
 import rungwise.knowledge.draft.Fault;
 import rungwise.knowledge.draft.Kind;
 import rungwise.knowledge.surface.Surface;
+import rungwise.text.Texts;
 
 /** Agreement widens what may be done. */
 final class MechanicalCheck implements Check {
@@ -13,7 +14,7 @@ final class MechanicalCheck implements Check {
     public List<Fault> faults(Draft draft) {
         return draft.each(Kind.SURFACE, Surface.class, (entry, surface) ->
                 surface.mechanical().free() <= surface.mechanical().agreed() ? Stream.empty()
-                        : Stream.of(entry.fault("mechanical", "more is free than is allowed with agreement",
-                        "free may be at most agreed")));
+                        : Stream.of(entry.fault("mechanical", Texts.said("fault.more-free"),
+                        Texts.said("fault.more-free.do"))));
     }
 }

@@ -9,6 +9,7 @@ import rungwise.knowledge.draft.Fault;
 import rungwise.knowledge.draft.Kind;
 import rungwise.knowledge.method.MechanismWord;
 import rungwise.knowledge.method.Method;
+import rungwise.text.Texts;
 
 /** A method has the agent and the tool that the sentence of its mechanism names. */
 final class MechanismCheck implements Check {
@@ -26,7 +27,7 @@ final class MechanismCheck implements Check {
     }
 
     private static Stream<Fault> missing(Entry entry, MechanismWord word, String what, boolean is) {
-        return is ? Stream.of(entry.fault("mechanism", "\"" + word.id() + "\" says what its " + what + " does, and it has none",
-                "name the " + what + ", or the mechanism by which it really works")) : Stream.empty();
+        return is ? Stream.of(entry.fault("mechanism", Texts.said("fault.no-such-part", "mechanism", word.id(), "part", what),
+                Texts.said("fault.no-such-part.do", "part", what))) : Stream.empty();
     }
 }

@@ -5,6 +5,7 @@ import java.util.stream.Stream;
 import rungwise.knowledge.draft.Draft;
 import rungwise.knowledge.draft.Entry;
 import rungwise.knowledge.draft.Fault;
+import rungwise.text.Texts;
 import tools.jackson.databind.JsonNode;
 
 /** A statement called published that names nothing published. */
@@ -27,7 +28,7 @@ final class MissingSourceCheck implements Check {
 
     private static Stream<Fault> unsourced(Entry entry, String at, Stream<JsonNode> nodes) {
         return nodes.filter(n -> n.path("basis").asString("").equals("published") && n.path("sources").isEmpty())
-                .map(n -> entry.fault(at + "basis", "it is called published but names no source",
-                        "name the source, or say memory or common_practice"));
+                .map(n -> entry.fault(at + "basis", Texts.said("fault.no-source"),
+                        Texts.said("fault.no-source.do")));
     }
 }

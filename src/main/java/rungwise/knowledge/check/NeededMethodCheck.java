@@ -10,6 +10,7 @@ import rungwise.knowledge.draft.Kind;
 import rungwise.knowledge.method.Chance;
 import rungwise.knowledge.method.Method;
 import rungwise.knowledge.method.MethodKind;
+import rungwise.text.Texts;
 
 /** A remover that is very unlikely to remove anything known. Chemistry kept only to be barred is meant to be so. */
 final class NeededMethodCheck implements Check {
@@ -24,7 +25,7 @@ final class NeededMethodCheck implements Check {
                 || method.family().equals("barred_chemistry") || contaminants.stream()
                 .map(c -> c.chances(method)).anyMatch(c -> c.fresh() != Chance.VU || c.hardened() != Chance.VU)
                 ? Stream.empty()
-                : Stream.of(entry.fault("chances", "no contaminant needs it",
-                        "leave it out, or add the contaminant that it is for")));
+                : Stream.of(entry.fault("chances", Texts.said("fault.needed-by-none"),
+                        Texts.said("fault.needed-by-none.do"))));
     }
 }

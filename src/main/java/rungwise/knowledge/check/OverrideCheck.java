@@ -8,6 +8,7 @@ import rungwise.knowledge.deposit.Contaminant;
 import rungwise.knowledge.draft.Draft;
 import rungwise.knowledge.draft.Fault;
 import rungwise.knowledge.draft.Kind;
+import rungwise.text.Texts;
 
 /** Overrides that contradict each other, or age. One that repeats its bond class may stand: it says why. */
 final class OverrideCheck implements Check {
@@ -18,10 +19,10 @@ final class OverrideCheck implements Check {
             Set<String> seen = new HashSet<>();
             for (Contaminant.Override override : contaminant.overrides()) {
                 override.methods().stream().filter(id -> !seen.add(id)).forEach(id -> faults.add(entry.fault(
-                        "overrides", id + " is overridden twice", "keep one of the two")));
+                        "overrides", Texts.said("fault.overridden-twice", "id", id), Texts.said("fault.twice.do"))));
                 if (!contaminant.bond().changes() && override.hardened().compareTo(override.fresh()) > 0) {
-                    faults.add(entry.fault("overrides", "hardened is likelier than fresh for " + override.methods(),
-                            "its bond class does not change, so age cannot help; swap or mend the two"));
+                    faults.add(entry.fault("overrides", Texts.said("fault.overrides-age-well", "methods", override.methods()),
+                            Texts.said("fault.overrides-age-well.do")));
                 }
             }
             return faults.stream();

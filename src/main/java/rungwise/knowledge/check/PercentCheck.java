@@ -2,11 +2,11 @@ package rungwise.knowledge.check;
 
 import java.util.List;
 import java.util.stream.Stream;
-import rungwise.knowledge.common.Figures;
 import rungwise.knowledge.draft.Draft;
 import rungwise.knowledge.draft.Fault;
 import rungwise.knowledge.draft.Kind;
 import rungwise.knowledge.method.Agent;
+import rungwise.text.Texts;
 
 /** Shares by volume of one agent are parts of a whole. */
 final class PercentCheck implements Check {
@@ -14,8 +14,8 @@ final class PercentCheck implements Check {
     public List<Fault> faults(Draft draft) {
         return draft.each(Kind.AGENT, Agent.class, (entry, agent) -> {
             double sum = agent.solvents().values().stream().mapToDouble(Double::doubleValue).sum();
-            return sum <= 100 ? Stream.empty() : Stream.of(entry.fault("solvents", "they add up to "
-                    + Figures.text(sum) + " %, more than 100 %", "state percent by volume as used"));
+            return sum <= 100 ? Stream.empty() : Stream.of(entry.fault("solvents", Texts.said("fault.solvents-over-the-whole", "sum", sum),
+                    Texts.said("fault.over-the-whole.do")));
         });
     }
 }

@@ -7,6 +7,7 @@ import rungwise.knowledge.draft.Fault;
 import rungwise.knowledge.draft.Kind;
 import rungwise.knowledge.safety.AirHazard;
 import rungwise.knowledge.safety.Respirator;
+import rungwise.text.Texts;
 
 /** A particle mask that is said to stop a vapour. */
 final class RespiratorCheck implements Check {
@@ -16,7 +17,7 @@ final class RespiratorCheck implements Check {
     public List<Fault> faults(Draft draft) {
         return draft.each(Kind.RESPIRATOR, Respirator.class, (entry, respirator) ->
                 !respirator.ppe().equals(PARTICLE_MASK) || respirator.against().stream().allMatch(h -> h == AirHazard.DUST)
-                        ? Stream.empty() : Stream.of(entry.fault("against", "a particle mask stops no vapour and no gas",
-                        "leave dust alone, or name a respirator with a cartridge")));
+                        ? Stream.empty() : Stream.of(entry.fault("against", Texts.said("fault.particle-mask"),
+                        Texts.said("fault.particle-mask.do"))));
     }
 }

@@ -10,6 +10,7 @@ import rungwise.knowledge.draft.Kind;
 import rungwise.knowledge.method.Agent;
 import rungwise.knowledge.method.Method;
 import rungwise.knowledge.method.MethodKind;
+import rungwise.text.Texts;
 
 /** An agent that leaves a residue is rinsed or washed off at once. */
 final class RinseCheck implements Check {
@@ -26,7 +27,7 @@ final class RinseCheck implements Check {
             boolean rinsed = method.afterwards().stream().map(methods::get)
                     .anyMatch(m -> m == null || RINSING.contains(m.family()));
             return leaves && !rinsed ? Stream.of(entry.fault("afterwards",
-                    "its agent leaves a residue and nothing rinses it", "add a rinse or a wash")) : Stream.empty();
+                    Texts.said("fault.not-rinsed"), Texts.said("fault.not-rinsed.do"))) : Stream.empty();
         });
     }
 }

@@ -9,6 +9,7 @@ import rungwise.knowledge.draft.Draft;
 import rungwise.knowledge.draft.Fault;
 import rungwise.knowledge.draft.Kind;
 import rungwise.knowledge.matter.MadeOf;
+import rungwise.text.Texts;
 
 /** What a deposit is made of makes it up, and each component stands there once. */
 final class SharesCheck implements Check {
@@ -22,9 +23,9 @@ final class SharesCheck implements Check {
                     double sum = parts.getValue().stream().mapToDouble(MadeOf.Part::share).sum();
                     long distinct = parts.getValue().stream().map(MadeOf.Part::component).distinct().count();
                     return Stream.concat(Math.abs(sum - 1) <= ABOUT ? Stream.empty() : Stream.of(entry.fault(parts.getKey(),
-                            "the shares make up " + Figures.text(Figures.thousandths(sum)), "make them up to one")),
+                            Texts.said("fault.shares", "sum", Figures.thousandths(sum)), Texts.said("fault.shares.do"))),
                             distinct == parts.getValue().size() ? Stream.empty() : Stream.of(entry.fault(parts.getKey(),
-                                    "a component stands there twice", "add the two shares up")));
+                                    Texts.said("fault.component-twice"), Texts.said("fault.component-twice.do"))));
                 }));
     }
 }

@@ -11,6 +11,7 @@ import rungwise.knowledge.draft.Draft;
 import rungwise.knowledge.draft.Fault;
 import rungwise.knowledge.draft.Kind;
 import rungwise.knowledge.method.Agent;
+import rungwise.text.Texts;
 
 /** Kinds of solvent that agents hold and a kind of entry says nothing of. */
 final class Uncovered {
@@ -22,7 +23,7 @@ final class Uncovered {
                 .map(a -> a.solvents().keySet()).flatMap(Collection::stream)
                 .collect(Collectors.toCollection(TreeSet::new));
         return held.stream().filter(covered.negate()).map(solvent -> new Fault(kind.place, "",
-                "agents hold " + solvent.name().toLowerCase(java.util.Locale.ROOT) + " and nothing " + what,
-                "add an entry that stands for it")).toList();
+                Texts.said("fault.uncovered", "kind", solvent.name().toLowerCase(java.util.Locale.ROOT), "covers", what),
+                Texts.said("fault.uncovered.do"))).toList();
     }
 }

@@ -7,6 +7,7 @@ import java.util.stream.Stream;
 import rungwise.knowledge.draft.Draft;
 import rungwise.knowledge.draft.Fault;
 import rungwise.knowledge.draft.Kind;
+import rungwise.text.Texts;
 
 /** An entry that nothing names: forgotten, or a typing error elsewhere. */
 final class UnusedEntryCheck implements Check {
@@ -20,15 +21,15 @@ final class UnusedEntryCheck implements Check {
         return kinds.flatMap(kind -> {
             Set<String> used = used(draft, kind);
             return draft.entries(kind).filter(e -> e.hasId() && !used.contains(e.id()))
-                    .map(e -> e.fault("", wrong(kind), "use it or leave it out"));
+                    .map(e -> e.fault("", wrong(kind), Texts.said("fault.unused.do")));
         }).toList();
     }
 
     private static String wrong(Kind kind) {
         return switch (kind) {
-            case AGENT, TOOL -> "no method uses it";
-            case FAMILY -> "nothing belongs to it";
-            default -> "nothing uses it";
+            case AGENT, TOOL -> Texts.said("fault.unused-by-methods");
+            case FAMILY -> Texts.said("fault.empty-family");
+            default -> Texts.said("fault.unused");
         };
     }
 

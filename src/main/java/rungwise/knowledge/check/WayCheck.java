@@ -7,6 +7,7 @@ import java.util.stream.Stream;
 import rungwise.knowledge.draft.Draft;
 import rungwise.knowledge.draft.Fault;
 import rungwise.knowledge.draft.Kind;
+import rungwise.text.Texts;
 
 /** A way that no method has, or that takes nothing, decides no chance. */
 final class WayCheck implements Check {
@@ -18,10 +19,10 @@ final class WayCheck implements Check {
         Set<String> worked = namedBy(draft, Kind.METHOD);
         Set<String> taking = namedBy(draft, Kind.COMPONENT);
         return draft.entries(Kind.WAY).filter(e -> e.hasId()).flatMap(e -> Stream.concat(
-                worked.contains(e.id()) ? Stream.empty() : Stream.of(e.fault("", "no method works in this way",
-                        "name it in a method, or leave it out")),
-                taking.contains(e.id()) ? Stream.empty() : Stream.of(e.fault("", "it takes no component",
-                        "name it in a component, or leave it out")))).toList();
+                worked.contains(e.id()) ? Stream.empty() : Stream.of(e.fault("", Texts.said("fault.way-of-no-method"),
+                        Texts.said("fault.way-of-no-method.do"))),
+                taking.contains(e.id()) ? Stream.empty() : Stream.of(e.fault("", Texts.said("fault.way-takes-nothing"),
+                        Texts.said("fault.way-takes-nothing.do"))))).toList();
     }
 
     /** As written, so that what is wrong elsewhere in an entry hides no name. */

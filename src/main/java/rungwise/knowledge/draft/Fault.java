@@ -1,5 +1,7 @@
 package rungwise.knowledge.draft;
 
+import rungwise.text.Texts;
+
 /**
  * Something wrong in a knowledge file.
  *
@@ -21,7 +23,8 @@ public record Fault(String file, String place, String wrong, String remedy, Stri
 
     @Override
     public String toString() {
-        return file + (place.isEmpty() ? "" : " at " + place) + ": " + wrong + "; " + remedy
-                + (check.isEmpty() ? "" : " [" + check + "]");
+        String where = place.isEmpty() ? file : Texts.said("fault.at", "file", file, "place", place);
+        String said = Texts.said("fault", "where", where, "wrong", wrong, "remedy", remedy);
+        return check.isEmpty() ? said : Texts.said("fault.told-by", "fault", said, "check", check);
     }
 }

@@ -15,6 +15,7 @@ import java.util.Map;
 import java.util.TreeMap;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
+import rungwise.text.Texts;
 
 /** Reads every file below a folder, or below a folder that the program carries inside, as text by relative path. */
 public final class KnowledgeFiles {
@@ -38,7 +39,7 @@ public final class KnowledgeFiles {
             }
             return texts;
         } catch (IOException e) {
-            throw new UncheckedIOException("the folder " + folder + " cannot be read", e);
+            throw new UncheckedIOException(Texts.said("fault.folder-unreadable", "folder", folder), e);
         }
     }
 

@@ -15,6 +15,7 @@ import rungwise.knowledge.draft.Draft;
 import rungwise.knowledge.draft.Entry;
 import rungwise.knowledge.draft.Fault;
 import rungwise.knowledge.draft.Kind;
+import rungwise.text.Texts;
 import tools.jackson.core.JacksonException;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.dataformat.yaml.YAMLMapper;
@@ -25,7 +26,6 @@ import tools.jackson.dataformat.yaml.YAMLMapper;
  */
 public final class KnowledgeLoader {
     private static final int WHOLE_FILE = -1;
-    private static final String COMPARE = "compare it with an entry of the same kind";
 
     private final YAMLMapper yaml = Mappers.yaml();
     private final Optional<Schemas> schemas;
@@ -96,14 +96,14 @@ public final class KnowledgeLoader {
 
     private void missing(Kind kind) {
         unreadable.add(kind);
-        faults.add(new Fault(kind.place, "", "it is missing, and the program asks for what stands in it",
-                "put back the file that came with the program").by(LoadingChecks.PLACE.id()));
+        faults.add(new Fault(kind.place, "", Texts.said("fault.file-missing"),
+                Texts.said("fault.file-missing.do")).by(LoadingChecks.PLACE.id()));
     }
 
     private void strange(String file) {
         if (file.endsWith(".yaml") || file.endsWith(".yml")) {
-            faults.add(new Fault(file, "", "nothing reads this file",
-                    "name its folder and ending as those of the other files").by(LoadingChecks.PLACE.id()));
+            faults.add(new Fault(file, "", Texts.said("fault.not-read"),
+                    Texts.said("fault.not-read.do")).by(LoadingChecks.PLACE.id()));
         }
     }
 
@@ -136,13 +136,13 @@ public final class KnowledgeLoader {
         try {
             return Optional.of(yaml.readTree(text));
         } catch (JacksonException e) {
-            String line = e.getLocation() == null ? "" : "line " + e.getLocation().getLineNr();
+            String line = e.getLocation() == null ? "" : Texts.said("place.line", "number", e.getLocation().getLineNr());
             String why = firstLine(e.getOriginalMessage());
             faults.add((why.startsWith("Trailing token")
-                    ? new Fault(file, line, "a second document begins, and only the first would be read",
-                    "make it one document")
-                    : new Fault(file, line, "it is not readable YAML (" + why + ")",
-                    "mend the line or the one above it")).by(LoadingChecks.READABLE.id()));
+                    ? new Fault(file, line, Texts.said("fault.second-document"),
+                    Texts.said("fault.second-document.do"))
+                    : new Fault(file, line, Texts.said("fault.unreadable", "why", why),
+                    Texts.said("fault.unreadable.do"))).by(LoadingChecks.READABLE.id()));
             return Optional.empty();
         }
     }
@@ -155,13 +155,13 @@ public final class KnowledgeLoader {
                     .map(p -> p.getPropertyName() == null ? "" + p.getIndex() : p.getPropertyName()).toList());
             String wrong = e.getCause() instanceof IllegalArgumentException told ? told.getMessage()
                     : firstLine(e.getOriginalMessage());
-            faults.add(new Fault(file, (id + " " + path).strip(), wrong, COMPARE)
+            faults.add(new Fault(file, (id + " " + path).strip(), wrong, Texts.said("fault.compare"))
                     .by(LoadingChecks.SCHEMA.id()));
             return Optional.empty();
         }
     }
 
     private static String firstLine(String message) {
-        return message == null ? "it does not fit" : message.lines().findFirst().orElse("it does not fit");
+        return message == null ? Texts.said("fault.misfit") : message.lines().findFirst().orElse(Texts.said("fault.misfit"));
     }
 }

@@ -1,5 +1,6 @@
 package rungwise.knowledge.load;
 
+import rungwise.text.Texts;
 import tools.jackson.core.JsonParser;
 import tools.jackson.core.JsonToken;
 import tools.jackson.core.exc.StreamReadException;
@@ -34,7 +35,7 @@ final class PlainYaml extends YAMLMapper {
         public JsonToken nextToken() {
             JsonToken token = super.nextToken();
             if (delegate instanceof YAMLParser yaml && (yaml.isCurrentAlias() || yaml.getObjectId() != null)) {
-                throw new StreamReadException(delegate, "an anchor (&name) or alias (*name) stands here; write the value out",
+                throw new StreamReadException(delegate, Texts.said("fault.anchor"),
                         delegate.currentTokenLocation());
             }
             return token;

@@ -13,8 +13,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeSet;
 import rungwise.knowledge.common.Figures;
-import rungwise.knowledge.common.Near;
 import rungwise.knowledge.draft.Kind;
+import rungwise.text.Near;
+import rungwise.text.Texts;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.ObjectMapper;
 
@@ -55,22 +56,22 @@ final class Schemas {
         String means = field.path("description").asString("");
         String found = error.getInstanceNode() == null ? "" : error.getInstanceNode().toString();
         return switch (error.getKeyword()) {
-            case "additionalProperties" -> new Misfit(path, "the field \"" + error.getProperty() + "\" is not known",
+            case "additionalProperties" -> new Misfit(path, Texts.said("fault.no-field", "field", error.getProperty()),
                     Near.to(error.getProperty(), field.path("properties").propertyNames()));
-            case "required" -> new Misfit(path, "it says nothing of " + error.getProperty(),
+            case "required" -> new Misfit(path, Texts.said("fault.field-missing", "field", error.getProperty()),
                     add(error.getProperty(), meaning(root, field.path("properties").path(error.getProperty()))));
-            case "enum" -> new Misfit(path, found + " is not one of the words allowed here",
+            case "enum" -> new Misfit(path, Texts.said("fault.no-such-word", "found", found),
                     nearest(found.replace("\"", ""), field.path("enum")));
-            case "minimum", "maximum" -> new Misfit(path, found + " lies outside " + bounds(field),
-                    "give a figure within; mind the unit");
-            case "pattern" -> new Misfit(path, found + " is not written as it must be", spelling(field));
-            case "type" -> new Misfit(path, "it must be of type " + field.path("type").asString("") + ", not "
-                    + shortened(found), means.isEmpty() ? "compare it with an entry of the same kind" : means);
-            case "minLength", "minItems" -> new Misfit(path, "it is empty",
-                    means.isEmpty() ? "say it or leave the field out" : means);
-            case "uniqueItems" -> new Misfit(path, "it names something twice", "keep one of the two");
+            case "minimum", "maximum" -> new Misfit(path, Texts.said("fault.out-of-range", "found", found, "bounds", bounds(field)),
+                    Texts.said("fault.out-of-range.do"));
+            case "pattern" -> new Misfit(path, Texts.said("fault.other-spelling", "found", found), spelling(field));
+            case "type" -> new Misfit(path, Texts.said("fault.other-type", "type", field.path("type").asString(""), "found",
+                    shortened(found)), means.isEmpty() ? Texts.said("fault.compare") : means);
+            case "minLength", "minItems" -> new Misfit(path, Texts.said("fault.empty"),
+                    means.isEmpty() ? Texts.said("fault.empty.do") : means);
+            case "uniqueItems" -> new Misfit(path, Texts.said("fault.twice"), Texts.said("fault.twice.do"));
             default -> new Misfit(path, error.getMessage(),
-                    means.isEmpty() ? "compare it with an entry of the same kind" : means);
+                    means.isEmpty() ? Texts.said("fault.compare") : means);
         };
     }
 
@@ -84,26 +85,25 @@ final class Schemas {
     }
 
     private static String add(String field, String meaning) {
-        return "add " + field + (meaning.isEmpty() ? "" : ": " + meaning);
+        return Texts.said(meaning.isEmpty() ? "fault.add" : "fault.add-meaning", "field", field, "meaning", meaning);
     }
 
     private static String nearest(String found, JsonNode words) {
         Collection<String> known = new TreeSet<>();
         words.forEach(w -> known.add(w.asString("")));
-        String near = Near.to(found, known);
-        return near.startsWith("did") ? near : "use one of " + String.join(", ", known);
+        return Near.orElse(found, known, Texts.said("fault.use-one-of", "known", String.join(", ", known)));
     }
 
     private static String bounds(JsonNode field) {
         String low = field.has("minimum") ? Figures.text(field.get("minimum").asDouble()) : "";
         String high = field.has("maximum") ? Figures.text(field.get("maximum").asDouble()) : "";
-        return high.isEmpty() ? low + " and more" : low + " to " + high;
+        return high.isEmpty() ? Texts.said("fault.and-more", "low", low) : Texts.said("fault.from-to", "low", low, "high", high);
     }
 
     private static String spelling(JsonNode field) {
         String pattern = field.path("pattern").asString("");
-        return pattern.equals("^[a-z][a-z0-9_]*$") ? "use small letters, digits and _, a letter first"
-                : "make it fit " + pattern;
+        return pattern.equals("^[a-z][a-z0-9_]*$") ? Texts.said("fault.fit-id")
+                : Texts.said("fault.fit-pattern", "pattern", pattern);
     }
 
     private static String shortened(String text) {

@@ -48,11 +48,11 @@ record Label(Optional<ProductFunction> function, Optional<LabelReading> reading,
                         .thenComparing(TellingPart::id));
         if (is.isPresent()) {
             return new Label(function, Optional.empty(), is, List.of(new Doubt("whatever-the-label",
-                    Texts.ENGLISH.say("product.doubt.whatever-the-label", "holds", is.get().says()))));
+                    Texts.said("product.doubt.whatever-the-label", "holds", is.get().says()))));
         }
         List<Doubt> doubts = new ArrayList<>(burning(product, strength, base));
         if (function.isEmpty()) {
-            doubts.add(new Doubt(FUNCTION_UNTOLD, Texts.ENGLISH.say("product.doubt.function-untold", "functions",
+            doubts.add(new Doubt(FUNCTION_UNTOLD, Texts.said("product.doubt.function-untold", "functions",
                     names(base.productWords().functions().values()))));
             return new Label(function, Optional.empty(), is, doubts);
         }
@@ -76,7 +76,7 @@ record Label(Optional<ProductFunction> function, Optional<LabelReading> reading,
         List<String> corrosive = product.hazards().stream().map(base.hazards()::get).filter(HazardStatement::corrosive)
                 .map(HazardStatement::id).sorted().toList();
         return corrosive.isEmpty() || strength.from() != AcidityFrom.NEAT || strength.acidity().filter(BURNS_NOBODY::contains).isEmpty()
-                ? List.of() : List.of(new Doubt("hazard-beside", Texts.ENGLISH.say("product.doubt.hazard-beside", "hazards",
+                ? List.of() : List.of(new Doubt("hazard-beside", Texts.said("product.doubt.hazard-beside", "hazards",
                 String.join(", ", corrosive), "acidity", strength.acidity().get())));
     }
 
@@ -84,24 +84,24 @@ record Label(Optional<ProductFunction> function, Optional<LabelReading> reading,
     private static List<Doubt> against(ProductFunction function, LabelReading reading, Agent agent, KnowledgeBase base) {
         List<Doubt> against = new ArrayList<>();
         reading.form().filter(form -> form != agent.form()).ifPresent(form -> against.add(new Doubt("form-outside",
-                Texts.ENGLISH.say("product.doubt.form-outside", "function", function.name(), "form", word(agent.form())))));
+                Texts.said("product.doubt.form-outside", "function", function.name(), "form", word(agent.form())))));
         reading.acidity().ifPresent(window -> {
             if (agent.acidity().isEmpty()) {
-                against.add(new Doubt("acidity-missing", Texts.ENGLISH.say("product.doubt.acidity-missing", "function", function.name())));
+                against.add(new Doubt("acidity-missing", Texts.said("product.doubt.acidity-missing", "function", function.name())));
             } else if (!window.contains(agent.acidity().get())) {
-                against.add(new Doubt("acidity-outside", Texts.ENGLISH.say("product.doubt.acidity-outside", "function", function.name(),
+                against.add(new Doubt("acidity-outside", Texts.said("product.doubt.acidity-outside", "function", function.name(),
                         "acidity", agent.acidity().get(), "speaksOf", Likeness.closest(agent, base).name())));
             }
         });
         reading.holds().stream().filter(group -> !agent.holds(group)).forEach(group -> against.add(new Doubt("part-missing",
-                Texts.ENGLISH.say("product.doubt.part-missing", "function", function.name(), "group", word(group)))));
+                Texts.said("product.doubt.part-missing", "function", function.name(), "group", word(group)))));
         for (Solvent kind : Solvent.values()) {
             double from = base.decisions().value(DecisionId.SOLVENT_COUNTS);
             Range wanted = reading.solvents().getOrDefault(kind, new Range(0, reading.beside().orElse(from)));
             double holds = agent.solvents().getOrDefault(kind, 0.0);
             boolean counts = !reading.solvents().containsKey(kind) && reading.beside().isEmpty() && holds == from;
             if (!wanted.contains(holds) || counts) {
-                against.add(new Doubt("solvent-outside", Texts.ENGLISH.say("product.doubt.solvent-outside", "function", function.name(),
+                against.add(new Doubt("solvent-outside", Texts.said("product.doubt.solvent-outside", "function", function.name(),
                         "percent", holds, "solvent", word(kind), "expected", wanted)));
             }
         }
@@ -112,7 +112,7 @@ record Label(Optional<ProductFunction> function, Optional<LabelReading> reading,
         strange.retainAll(CHANGE_IT);
         strange.removeAll(expected);
         if (!strange.isEmpty()) {
-            against.add(new Doubt("group-beside", Texts.ENGLISH.say("product.doubt.group-beside", "function", function.name(), "groups",
+            against.add(new Doubt("group-beside", Texts.said("product.doubt.group-beside", "function", function.name(), "groups",
                     strange.stream().map(Label::word).collect(Collectors.joining(", ")))));
         }
         return against;

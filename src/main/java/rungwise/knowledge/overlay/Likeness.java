@@ -28,6 +28,7 @@ import rungwise.knowledge.method.MethodKind;
 import rungwise.knowledge.method.Severity;
 import rungwise.knowledge.method.ToolKind;
 import rungwise.knowledge.surface.SurfaceKind;
+import rungwise.text.Texts;
 
 /**
  * The known methods that a product takes after. Where two of them differ, the stricter counts.
@@ -144,7 +145,7 @@ record Likeness(Method closest, Method nearest, Method technique, List<Method> a
                 union(nearest.correction(), technique.correction()),
                 gates(), nearest.waste(),
                 every(Method::ppe), every(Method::risks),
-                "A product of the shop, taken for " + nearest.id() + ".", Basis.COMMON_PRACTICE,
+                Texts.said("overlay.note", "method", nearest.id()), Basis.COMMON_PRACTICE,
                 union(nearest.sources(), agent.sources()), List.of());
     }
 

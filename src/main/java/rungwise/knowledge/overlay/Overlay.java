@@ -16,6 +16,7 @@ import rungwise.knowledge.load.KnowledgeLoader;
 import rungwise.knowledge.method.Agent;
 import rungwise.knowledge.method.Method;
 import rungwise.knowledge.product.ProductFunction;
+import rungwise.text.Texts;
 
 /**
  * What a shop lays over the knowledge: own products, and narrower limits. It only adds agents, methods and bars. What a
@@ -55,7 +56,7 @@ public final class Overlay {
         KnowledgeLoader.Read read = KnowledgeLoader.read(Kind.OVERLAY, files);
         List<Fault> faults = new ArrayList<>(read.faults());
         if (files.isEmpty()) {
-            faults.add(new Fault(folder, "", "it holds no .yaml file", "name the folder that holds the products"));
+            faults.add(new Fault(folder, "", Texts.said("overlay.no-file"), Texts.said("overlay.no-file.do")));
         }
         Narrowing narrowing = new Narrowing(base);
         each(read, (entry, file) -> file.tighten().forEach(t -> faults.addAll(narrowing.narrow(entry.file(), t))));

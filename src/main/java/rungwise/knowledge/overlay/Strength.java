@@ -41,7 +41,7 @@ record Strength(OverlayFile.Product product, Optional<Range> acidity, AcidityFro
         if (told.isPresent()) {
             Optional<Range> least = product.acidity().map(sold -> thinned(sold, product.waterParts()));
             if (least.filter(range -> isImpossible(told.get(), range)).isPresent()) {
-                doubts.add(new Doubt("dilution-impossible", Texts.ENGLISH.say("product.doubt.dilution-impossible", "told", told.get(),
+                doubts.add(new Doubt("dilution-impossible", Texts.said("product.doubt.dilution-impossible", "told", told.get(),
                         "parts", product.waterParts(), "acidity", least.get())));
                 return new Strength(product, least, AcidityFrom.SOLD, doubts);
             }
@@ -53,7 +53,7 @@ record Strength(OverlayFile.Product product, Optional<Range> acidity, AcidityFro
             return new Strength(product, computed, AcidityFrom.COMPUTED, doubts);
         }
         product.acidity().filter(sold -> !MILD.contains(sold)).ifPresent(sold -> doubts.add(new Doubt("dilution-untold",
-                Texts.ENGLISH.say("product.doubt.dilution-untold", "parts", product.waterParts(), "acidity", sold))));
+                Texts.said("product.doubt.dilution-untold", "parts", product.waterParts(), "acidity", sold))));
         return new Strength(product, product.acidity(), AcidityFrom.SOLD, doubts);
     }
 
@@ -122,7 +122,7 @@ record Strength(OverlayFile.Product product, Optional<Range> acidity, AcidityFro
         product.inUse().map(OverlayFile.InUse::composition).orElse(Map.of()).forEach((part, told) -> {
             Range sold = product.composition().get(part);
             if (told.to() < ROUNDED * sold.from() / (1 + product.waterParts())) {
-                doubts.add(new Doubt("dilution-percent", Texts.ENGLISH.say("product.doubt.dilution-percent", "told", told, "part",
+                doubts.add(new Doubt("dilution-percent", Texts.said("product.doubt.dilution-percent", "told", told, "part",
                         new Parts(base).sheetPart(part).map(SheetPart::name).orElse(part.replace('_', ' ')), "parts", product.waterParts(), "percent",
                         Figures.text(sold.to() / (1 + product.waterParts())))));
             }

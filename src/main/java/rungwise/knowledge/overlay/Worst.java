@@ -18,6 +18,7 @@ import rungwise.knowledge.draft.OverlayFile;
 import rungwise.knowledge.method.Agent;
 import rungwise.knowledge.product.SheetPart;
 import rungwise.knowledge.safety.HazardStatement;
+import rungwise.text.Texts;
 
 /** A product in use at the worst end of what its sheet says: every solvent at its strongest, pH as wide as stated. */
 final class Worst {
@@ -56,7 +57,7 @@ final class Worst {
         Set<String> ppe = new LinkedHashSet<>();
         hazards.forEach(h -> ppe.addAll(h.ppe()));
         List<String> risks = new ArrayList<>(hazards.stream().map(HazardStatement::risk).distinct().toList());
-        risks.add("Judged by its safety data sheet alone, at the worst end of every range: try it where nobody looks.");
+        risks.add(Texts.said("overlay.risk"));
         return new Agent(product.id(), product.name(), Agent.NONE.family(), product.form(), strength.acidity(), solvents,
                 reactive(product, strength, hazards), product.waterParts() == 0 ? "neat"
                 : "1 part to " + Figures.text(product.waterParts()) + " parts of water", "", 0,

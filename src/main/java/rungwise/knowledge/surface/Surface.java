@@ -13,6 +13,7 @@ import rungwise.knowledge.chemistry.SolventColumn;
 import rungwise.knowledge.common.Basis;
 import rungwise.knowledge.common.Range;
 import rungwise.knowledge.common.Sorted;
+import rungwise.text.Texts;
 
 /**
  * Material, finish and condition, told by what it tolerates.
@@ -105,7 +106,8 @@ public record Surface(String id, String name, String description, SurfaceKind ki
         allKinds.addAll(other.kinds);
         double low = Math.max(acidity.from(), other.acidity.from());
         double high = Math.min(acidity.to(), other.acidity.to());
-        return new Surface(id.equals(other.id) ? id : id + "+" + other.id, name + ", treated as " + other.name,
+        return new Surface(id.equals(other.id) ? id : id + "+" + other.id, Texts.said("surface.treated-as", "surface", name, "other",
+                other.name),
                 description, kind == other.kind ? kind : SurfaceKind.PAINT, low <= high ? new Range(low, high) : NO_PH, both,
                 Math.min(maxC, other.maxC), mechanical.stricter(other.mechanical),
                 Math.min(hardness, other.hardness), Math.min(maxPressureBar, other.maxPressureBar), all, film,

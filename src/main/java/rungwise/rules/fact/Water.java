@@ -2,9 +2,11 @@ package rungwise.rules.fact;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import rungwise.science.Acidity;
 import rungwise.science.Hardness;
 import rungwise.text.Figure;
+import rungwise.text.Texts;
 
 /**
  * The water that rinses.
@@ -22,7 +24,7 @@ public record Water(double hardnessMgL, boolean told) {
 
     public List<Figure> figures() {
         List<Figure> figures = new ArrayList<>(List.of(Figure.of("waterHardness", hardnessMgL, "mg/l"),
-                Figure.of("hardnessClass", hardness().words())));
+                Figure.of("hardnessClass", Texts.said("hardness." + hardness().name().toLowerCase(Locale.ROOT)))));
         if (!told) {
             figures.add(Figure.of("untold", "waterHardness"));
         }

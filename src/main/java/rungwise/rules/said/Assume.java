@@ -13,7 +13,7 @@ import rungwise.text.Texts;
  */
 public record Assume(String fact, String template, List<Figure> figures) implements Conclusion {
     public String value() {
-        return Texts.ENGLISH.fill(template, figures);
+        return Texts.chosen().fill(template, figures);
     }
 
     @Override

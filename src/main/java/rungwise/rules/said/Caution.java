@@ -19,7 +19,7 @@ public record Caution(String method, String template, List<Figure> figures) impl
 
     /** What a person reads: the template with its figures. */
     public String text() {
-        return Texts.ENGLISH.fill(template, figures);
+        return Texts.chosen().fill(template, figures);
     }
 
     @Override

@@ -22,7 +22,7 @@ public record Clash(String first, String then, boolean visit, List<String> bridg
 
     /** What a person reads: the template with its figures, {wait} among them. */
     public String text() {
-        return Texts.ENGLISH.fill(template, Figure.all(figures, List.of(Figure.of("wait", waitMinutes, "min"))));
+        return Texts.chosen().fill(template, Figure.all(figures, List.of(Figure.of("wait", waitMinutes, "min"))));
     }
 
     /** Where two rules speak of the same two: what keeps them further apart counts. */

@@ -13,7 +13,7 @@ import rungwise.text.Texts;
 public record Halt(String template, List<Figure> figures) implements Conclusion {
     /** What a person reads: the template with its figures. */
     public String text() {
-        return Texts.ENGLISH.fill(template, figures);
+        return Texts.chosen().fill(template, figures);
     }
 
     @Override

@@ -81,7 +81,7 @@ public record Step(String place, int order, String name, String template, String
 
     /** What a person reads: the template with its figures. */
     public String text() {
-        return Texts.ENGLISH.fill(template, figures);
+        return Texts.chosen().fill(template, figures);
     }
 
     @Override

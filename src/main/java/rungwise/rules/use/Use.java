@@ -15,6 +15,7 @@ import rungwise.knowledge.method.ToolKind;
 import rungwise.knowledge.surface.Surface;
 import rungwise.knowledge.surface.Trait;
 import rungwise.text.Figure;
+import rungwise.text.Texts;
 
 /** A method with its agent and tool on a surface. */
 public record Use(Method method, Agent agent, Tool tool, Surface surface) {
@@ -154,7 +155,7 @@ public record Use(Method method, Agent agent, Tool tool, Surface surface) {
     }
 
     public List<Figure> shareFigures(SolventColumn column) {
-        return Figure.all(figures(), List.of(Figure.of("solvent", column.name().toLowerCase(Locale.ROOT).replace("_", " or ")),
+        return Figure.all(figures(), List.of(Figure.of("solvent", column.name().toLowerCase(Locale.ROOT).replace("_", Texts.said("list.or"))),
                 Figure.of("share", mostPercent(column), "%")));
     }
 

@@ -1,8 +1,10 @@
-package rungwise.knowledge.common;
+package rungwise.text;
 
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
+import rungwise.knowledge.common.Sentence;
+import rungwise.text.Texts;
 
 /** Suggests known ids for one that does not exist. */
 public final class Near {
@@ -11,7 +13,7 @@ public final class Near {
 
     /** "did you mean …", or the way to find out where nothing is near. */
     public static String to(String id, Collection<String> known) {
-        return orElse(id, known, "use a known id");
+        return orElse(id, known, Texts.said("near.known-id"));
     }
 
     /** "did you mean …", or what else to do where nothing is near. */
@@ -23,7 +25,7 @@ public final class Near {
     private static String near(String id, Collection<String> known) {
         List<String> near = known.stream().filter(k -> distance(id, k) <= Math.max(2, id.length() / 3))
                 .sorted(Comparator.comparingInt((String k) -> distance(id, k)).thenComparing(k -> k)).limit(3).toList();
-        return near.isEmpty() ? "" : "did you mean " + String.join(", ", near) + "?";
+        return near.isEmpty() ? "" : Texts.said("near.did-you-mean", "near", String.join(", ", near));
     }
 
     /** What is near, if anything, and then all that there is, in a sentence that begins with what they are. */
