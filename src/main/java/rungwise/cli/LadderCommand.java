@@ -86,7 +86,8 @@ final class LadderCommand implements Callable<Integer> {
         return 0;
     }
 
-    private static String method(Advisor advisor, String word) {
+    /** The id of a method as somebody calls it. */
+    static String method(Advisor advisor, String word) {
         List<Problem> problems = new ArrayList<>();
         String method = new Named(advisor.knowledge()).method("--why", word, problems);
         if (!problems.isEmpty()) {

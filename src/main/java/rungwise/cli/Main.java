@@ -19,7 +19,7 @@ import rungwise.start.Opened;
         footer = {"", "Exit codes: 0 answered, 1 knowledge, cases or the log have faults, 2 the input is wrong."},
         subcommands = {LadderCommand.class, IdentifyCommand.class, CompareCommand.class, CheckCommand.class,
                 CasesCommand.class, ServeCommand.class, LogCommand.class, LearnedCommand.class,
-                BookCommand.class, FindCommand.class, ListCommand.class})
+                BookCommand.class, FindCommand.class, ListCommand.class, SpotCommand.class})
 public final class Main implements Runnable {
     static final int FAULTS = 1;
     static final int BAD_INPUT = 2;

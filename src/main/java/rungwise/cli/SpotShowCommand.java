@@ -1,0 +1,56 @@
+package rungwise.cli;
+
+import java.io.PrintWriter;
+import java.util.concurrent.Callable;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import rungwise.spot.SpotNow;
+
+/** Shows a spot and its next step. */
+@Command(name = "show", mixinStandardHelpOptions = true,
+        description = "Show what is known of a spot, what was tried on it, and what to do now.")
+final class SpotShowCommand implements Callable<Integer> {
+    @Mixin
+    private SpotPlace place;
+
+    @Mixin
+    private Output output;
+
+    @Parameters(paramLabel = "ID", description = "the spot")
+    private String id;
+
+    @Option(names = "--all", description = "print also what surrounds the steps, what is left out and why, and what was assumed")
+    private boolean all;
+
+    @Option(names = "--why", paramLabel = "METHOD", description = "say where this method went, and why")
+    private String why;
+
+    @CommandLine.Spec
+    private CommandLine.Model.CommandSpec spec;
+
+    @Override
+    public Integer call() {
+        return place.at(id, "cli.spot-unreadable", open -> {
+            String method = why == null ? null : LadderCommand.method(open.advisor(), why);
+            SpotNow spot = open.memory().show(id, why != null);
+            return output.print(spot, out -> print(open, spot, method, out));
+        });
+    }
+
+    private void print(SpotPlace.Open open, SpotNow spot, String method, PrintWriter out) {
+        if (method != null) {
+            new AnswerText(open.knowledge(), out).why(spot.answer().answer(), method);
+            return;
+        }
+        SpotText.print(spot, out);
+        out.println();
+        if (all) {
+            new AnswerText(open.knowledge(), out).print(spot.answer().answer());
+        } else {
+            place.card(open, spot.answer().answer(), spot.id());
+        }
+    }
+}
