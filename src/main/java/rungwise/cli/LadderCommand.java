@@ -21,7 +21,6 @@ import rungwise.question.Problem;
 import rungwise.question.QuestionReader;
 import rungwise.shoplog.Shoplog;
 import rungwise.shoplog.Teacher;
-import rungwise.text.Texts;
 import tools.jackson.databind.JsonNode;
 
 /** Asks for a ladder. */
@@ -68,19 +67,13 @@ final class LadderCommand implements Callable<Integer> {
         } else if (why != null) {
             new AnswerText(advisor.knowledge(), out).why(answer.answer(), why);
         } else {
-            answer.suspects().ifPresent(s -> {
-                out.println(Texts.ENGLISH.say("cli.by-its-signs"));
-                IdentificationText.suspects(s, out);
-                out.println();
-            });
+            Beside.suspects(answer, out);
             if (all) {
                 new AnswerText(advisor.knowledge(), out).print(answer.answer());
             } else {
                 new Card(advisor.knowledge(), Terminal.width(spec), Terminal.isPlain()).lines(answer.answer(), file).forEach(out::println);
             }
-            answer.whatIf().orElse(List.of()).forEach(w -> out.println(Texts.ENGLISH.say("cli.what-if", "fact",
-                    w.fact(), "value", w.value(), "next", w.next().action() + w.next().method().map(m -> " "
-                            + advisor.knowledge().methods().get(m).name()).orElse(""))));
+            Beside.whatIf(answer, advisor.knowledge(), out);
         }
         out.flush();
         return 0;

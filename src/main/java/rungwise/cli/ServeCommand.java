@@ -27,7 +27,7 @@ final class ServeCommand implements Callable<Integer> {
     @Option(names = "--port", defaultValue = "8420", description = "port, 0 takes a free one (${DEFAULT-VALUE})")
     private int port;
 
-    @Option(names = "--data", paramLabel = "DIR", description = "keep attempts in this folder, or in "
+    @Option(names = "--data", paramLabel = "DIR", description = "keep attempts and spots in this folder, or in "
             + "jdbc:postgresql://host/name; without it none are kept")
     private String data;
 

@@ -29,7 +29,7 @@ final class SpotNewCommand implements Callable<Integer> {
             return output.print(spot, out -> {
                 out.println(Texts.ENGLISH.say("cli.spot-kept", "id", spot.id(), "place", open.place()));
                 out.println();
-                place.card(open, spot.answer().answer(), spot.id());
+                place.card(open, spot.answer(), spot.id());
             });
         });
     }

@@ -1,5 +1,6 @@
 package rungwise.cli;
 
+import java.io.PrintWriter;
 import java.time.InstantSource;
 import java.util.function.Function;
 import java.util.function.Supplier;
@@ -9,7 +10,7 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 import rungwise.answer.Advisor;
-import rungwise.answer.Answer;
+import rungwise.diagnosis.SpotAnswer;
 import rungwise.knowledge.KnowledgeBase;
 import rungwise.ladder.ChanceTable;
 import rungwise.question.BadQuestion;
@@ -75,9 +76,11 @@ final class SpotPlace {
         }
     }
 
-    /** The card of a spot. */
-    void card(Open open, Answer answer, String id) {
-        new Card(open.knowledge(), Terminal.width(spec), Terminal.isPlain()).ofSpot(answer, id)
-                .forEach(spec.commandLine().getOut()::println);
+    /** The card of a spot, with what stands beside it. */
+    void card(Open open, SpotAnswer answer, String id) {
+        PrintWriter out = spec.commandLine().getOut();
+        Beside.suspects(answer, out);
+        new Card(open.knowledge(), Terminal.width(spec), Terminal.isPlain()).ofSpot(answer.answer(), id).forEach(out::println);
+        Beside.whatIf(answer, open.knowledge(), out);
     }
 }

@@ -48,9 +48,10 @@ final class SpotShowCommand implements Callable<Integer> {
         SpotText.print(spot, out);
         out.println();
         if (all) {
+            Beside.suspects(spot.answer(), out);
             new AnswerText(open.knowledge(), out).print(spot.answer().answer());
         } else {
-            place.card(open, spot.answer().answer(), spot.id());
+            place.card(open, spot.answer(), spot.id());
         }
     }
 }

@@ -40,7 +40,7 @@ final class SpotTellCommand implements Callable<Integer> {
             return output.print(spot, out -> {
                 out.println(Texts.ENGLISH.say("cli.spot-told", "id", spot.id()));
                 out.println();
-                place.card(open, spot.answer().answer(), spot.id());
+                place.card(open, spot.answer(), spot.id());
             });
         });
     }

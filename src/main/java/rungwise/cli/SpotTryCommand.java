@@ -78,7 +78,7 @@ final class SpotTryCommand implements Callable<Integer> {
                 out.println(Texts.ENGLISH.say("cli.spot-tried", "id", tried.spot(), "method", tried.attempt().method(), "outcome",
                         tried.attempt().outcome().word()));
                 out.println();
-                place.card(open, tried.answer().answer(), tried.spot());
+                place.card(open, tried.answer(), tried.spot());
             });
         });
     }

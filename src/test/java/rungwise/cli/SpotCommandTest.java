@@ -149,4 +149,17 @@ class SpotCommandTest {
                 .hasSizeGreaterThan(spot("show", id).out().length());
         assertThat(spot("show", id, "--why", "fine clay").out()).isEqualTo(run("ladder", SPOT, "--why", "fine clay").out());
     }
+
+    @Test
+    void a_spot_known_by_its_signs_says_what_it_may_be_and_what_if_is_answered_once() throws Exception {
+        String signs = Files.writeString(folder.resolve("signs.yaml"), "{observations: [near_conifers, form_beads, water_no_change], age: P5D, "
+                + "surface: clear_2k_sound, setting: {panelC: 18, sun: shade}, whatIf: true}").toString();
+        String beside = run("ladder", signs).out();
+        Ran ran = spot("new", signs);
+        assertThat(ran.out()).as(ran.err()).contains("by its signs it may be:").contains("What if ");
+        assertThat(ran.out().lines().filter(l -> l.startsWith("What if")).toList()).isEqualTo(beside.lines().filter(l -> l.startsWith("What if")).toList());
+        String id = ran.out().split(" ")[1];
+        assertThat(spot("show", id).out()).contains("by its signs it may be:").doesNotContain("What if ");
+        assertThat(spot("show", id, "--all").out()).contains("by its signs it may be:");
+    }
 }
