@@ -27,19 +27,17 @@ import rungwise.question.QuestionReader;
 import rungwise.text.Texts;
 
 /** Asks a person at the vehicle. */
-@Command(name = "ask", mixinStandardHelpOptions = true,
-        description = "Ask one question at a time, only what would change the next step, and answer with a card.")
+@Command(name = "ask", mixinStandardHelpOptions = true)
 final class AskCommand implements Callable<Integer> {
     private static final String LAST = "-";
 
     @ParentCommand
     private Main main;
 
-    @Option(names = "--data", paramLabel = "DIR", description = "use what the log in this folder has taught, or in "
-            + "jdbc:postgresql://host/name")
+    @Option(names = "--data", paramLabel = "DIR")
     private String data;
 
-    @Option(names = "--save", paramLabel = "FILE", description = "keep the question that was made, for rungwise ladder FILE; - prints it last")
+    @Option(names = "--save", paramLabel = "FILE")
     private String save;
 
     @CommandLine.Spec
@@ -60,7 +58,9 @@ final class AskCommand implements Callable<Integer> {
         out.println();
         SpotAnswer answer = SpotAnswer.to(advisor, new Identifier(advisor), QuestionReader.read(told.tree(), advisor.knowledge()), false, false,
                 chances);
-        Card.print(answer, save == null || save.equals(LAST) ? Texts.said("ask.file") : save, advisor.knowledge(), spec);
+        Beside.suspects(answer, out);
+        new Card(advisor.knowledge(), Terminal.width(spec), Terminal.isPlain()).lines(answer.answer(), save == null || save.equals(LAST)
+                ? Texts.said("ask.file") : save).forEach(out::println);
         keep(Mappers.json().writeValueAsString(told.tree()), out);
         out.flush();
         return 0;

@@ -1,16 +1,14 @@
 package rungwise.cli;
 
-import java.io.PrintWriter;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import picocli.CommandLine.Model.CommandSpec;
 import rungwise.answer.Answer;
-import rungwise.diagnosis.SpotAnswer;
 import rungwise.knowledge.KnowledgeBase;
 import rungwise.knowledge.common.Figures;
 import rungwise.knowledge.decision.DecisionId;
@@ -26,6 +24,7 @@ import rungwise.workup.Wet;
 final class Card {
     /** Lines of one page. */
     static final int PAGE = 34;
+    private static final String ALL = "--all";
     private static final int CAUTIONS = 2;
     private static final int THEN = 5;
     private static final int BARRED = 4;
@@ -39,19 +38,27 @@ final class Card {
         this.page = new Page(width, plain);
     }
 
-    /** Prints the card, beneath what the deposit may be where nobody named it. */
-    static void print(SpotAnswer answer, String asked, KnowledgeBase base, CommandSpec spec) {
-        PrintWriter out = spec.commandLine().getOut();
-        IdentificationText.bySigns(answer.suspects(), out);
-        new Card(base, Terminal.width(spec), Terminal.isPlain()).lines(answer.answer(), asked).forEach(out::println);
-    }
-
     /**
      * The lines of the card.
      *
      * @param asked how the question was asked, to ask it again
      */
     List<String> lines(Answer answer, String asked) {
+        return lines(answer, method -> say("tell-me", "asked", asked, "method", method), ALL);
+    }
+
+    /** The same of a spot that is kept. */
+    List<String> ofSpot(Answer answer, String id) {
+        return lines(answer, method -> say("tell-spot", "id", id, "method", method), say("all-of-spot", "id", id));
+    }
+
+    /**
+     * The lines.
+     *
+     * @param tell how to say how a method went
+     * @param all  what prints all of it
+     */
+    private List<String> lines(Answer answer, UnaryOperator<String> tell, String all) {
         now(answer);
         if (answer.isStopped()) {
             page.add(say("until"), answer.hold().map(Answer.Held::until).or(() -> answer.next().until()).orElse(""));
@@ -65,14 +72,14 @@ final class Card {
             page.add(say("dries"), answer.notNow().stream().filter(b -> answer.next().method().filter(b.method()::equals).isPresent())
                     .flatMap(b -> b.staysWet().stream()).filter(w -> w.basis().equals("computed")).map(Card::dries).findFirst()
                     .map(d -> say("dries-now", "dries", d)).orElse(""));
-            page.add(say("tell"), first.isEmpty() ? "" : say("tell-me", "asked", asked, "method", first.get().method()));
+            page.add(say("tell"), first.isEmpty() ? "" : tell.apply(first.get().method()));
             then(answer, first.isPresent() ? 1 : 0);
             barred(answer);
             page.add(say("unused"), String.join(", ", UnusedFacts.names(answer)));
         }
         int body = page.lines().size();
-        page.add("", say("sheets", "revision", answer.revision()));
-        return cut(page.lines(), page.lines().size() - body);
+        page.add("", say("sheets", "all", all, "revision", answer.revision()));
+        return cut(page.lines(), page.lines().size() - body, all);
     }
 
     private void now(Answer answer) {
@@ -161,12 +168,12 @@ final class Card {
      *
      * @param keep how many of the last lines, which defer to data sheets, always stay
      */
-    private List<String> cut(List<String> lines, int keep) {
+    private List<String> cut(List<String> lines, int keep, String all) {
         if (lines.size() <= PAGE) {
             return List.copyOf(lines);
         }
         Page end = new Page(page.width(), page.plain());
-        end.add("", say("rest", "many", lines.size() - PAGE));
+        end.add("", say("rest", "many", lines.size() - PAGE, "all", all));
         end.lines().addAll(lines.subList(lines.size() - keep, lines.size()));
         return Stream.concat(lines.subList(0, PAGE - end.lines().size()).stream(), end.lines().stream()).toList();
     }

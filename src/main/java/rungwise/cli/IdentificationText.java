@@ -3,7 +3,6 @@ package rungwise.cli;
 import java.io.PrintWriter;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 import java.util.stream.Collectors;
 import rungwise.diagnosis.Identification;
 import rungwise.diagnosis.Identification.Sign;
@@ -35,15 +34,6 @@ final class IdentificationText {
         out.println(say("next", "next", found.next().method().map(m -> say("next-method", "action", action, "name",
                 base.methods().get(m).name(), "id", m)).orElse(action), "text", found.next().text()));
         out.println(say("revision", "revision", found.revision()));
-    }
-
-    /** What it may be, above an answer to a question that did not name it. */
-    static void bySigns(Optional<List<Suspect>> suspects, PrintWriter out) {
-        suspects.ifPresent(s -> {
-            out.println(Texts.said("cli.by-its-signs"));
-            suspects(s, out);
-            out.println();
-        });
     }
 
     static void suspects(List<Suspect> suspects, PrintWriter out) {

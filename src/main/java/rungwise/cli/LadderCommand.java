@@ -19,7 +19,6 @@ import rungwise.ladder.ChanceTable;
 import rungwise.question.Named;
 import rungwise.question.Problem;
 import rungwise.question.QuestionReader;
-import rungwise.text.Texts;
 import tools.jackson.databind.JsonNode;
 
 /** Asks for a ladder. */
@@ -65,21 +64,20 @@ final class LadderCommand implements Callable<Integer> {
         } else if (why != null) {
             new AnswerText(advisor.knowledge(), out).why(answer.answer(), why);
         } else {
+            Beside.suspects(answer, out);
             if (all) {
-                IdentificationText.bySigns(answer.suspects(), out);
                 new AnswerText(advisor.knowledge(), out).print(answer.answer());
             } else {
-                Card.print(answer, file, advisor.knowledge(), spec);
+                new Card(advisor.knowledge(), Terminal.width(spec), Terminal.isPlain()).lines(answer.answer(), file).forEach(out::println);
             }
-            answer.whatIf().orElse(List.of()).forEach(w -> out.println(Texts.said("cli.what-if", "fact",
-                    w.fact(), "value", w.value(), "next", Texts.said("action." + w.next().action()) + w.next().method().map(m -> " "
-                            + advisor.knowledge().methods().get(m).name()).orElse(""))));
+            Beside.whatIf(answer, advisor.knowledge(), out);
         }
         out.flush();
         return 0;
     }
 
-    private static String method(Advisor advisor, String word) {
+    /** The id of a method as somebody calls it. */
+    static String method(Advisor advisor, String word) {
         List<Problem> problems = new ArrayList<>();
         String method = new Named(advisor.knowledge()).method("--why", word, problems);
         if (!problems.isEmpty()) {

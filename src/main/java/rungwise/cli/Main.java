@@ -19,7 +19,7 @@ import rungwise.text.Texts;
 @Command(name = "rungwise", mixinStandardHelpOptions = true, version = "rungwise 0.1.0",
         subcommands = {AskCommand.class, LadderCommand.class, IdentifyCommand.class, CompareCommand.class, CheckCommand.class,
                 CasesCommand.class, ServeCommand.class, LogCommand.class, LearnedCommand.class,
-                BookCommand.class, FindCommand.class, ListCommand.class})
+                BookCommand.class, FindCommand.class, ListCommand.class, SpotCommand.class})
 public final class Main implements Runnable {
     static final int FAULTS = 1;
     static final int BAD_INPUT = 2;

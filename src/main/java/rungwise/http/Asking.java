@@ -85,14 +85,14 @@ final class Asking {
                 whatIf, chances.get());
     }
 
-    private static JsonNode tree(Context ctx) throws IOException {
+    static JsonNode tree(Context ctx) throws IOException {
         if (!isJson(ctx.contentType())) {
             throw Refused.said(Kind.NOT_JSON, "content-type", "type", ctx.contentType());
         }
         return parse(Body.of(ctx));
     }
 
-    private static <T> T asked(Supplier<T> ask) {
+    static <T> T asked(Supplier<T> ask) {
         try {
             return ask.get();
         } catch (BadQuestion e) {
@@ -102,7 +102,7 @@ final class Asking {
         }
     }
 
-    private static boolean all(Context ctx) {
+    static boolean all(Context ctx) {
         ctx.queryParamMap().keySet().stream().filter(name -> !name.equals("explain")).findFirst().ifPresent(name -> {
             throw Refused.said(Kind.UNREADABLE, "only-explain", "name", name);
         });

@@ -43,10 +43,7 @@ final class Attempts {
     Attempt add(Context ctx) throws IOException {
         Shoplog log = log();
         Parameters.only(ctx, List.of());
-        if (!Asking.isJson(ctx.contentType())) {
-            throw Refused.said(Kind.NOT_JSON, "content-type", "type", ctx.contentType());
-        }
-        JsonNode tree = Asking.parse(Body.of(ctx));
+        JsonNode tree = Asking.tree(ctx);
         Optional<SenderKey> key = key(ctx, tree);
         if (tree.has("id")) {
             throw wrong(List.of(Problem.said("/id", "id-sent")));
@@ -65,7 +62,7 @@ final class Attempts {
         return kept.attempt();
     }
 
-    private static Refused wrong(List<Problem> problems) {
+    static Refused wrong(List<Problem> problems) {
         return new Refused(Kind.WRONG_ATTEMPT, Texts.said(problems.size() == 1 ? "refusal.one-thing-in-the-attempt"
                 : "refusal.things-in-the-attempt", "many", problems.size()),
                 problems.stream().map(Refusal.Entry::of).toList());
@@ -103,14 +100,19 @@ final class Attempts {
     }
 
     private Shoplog log() {
-        return learning.map(Learning::log).orElseThrow(() -> Refused.said(Kind.NO_LOG, "no-data"));
+        return learning.map(Learning::log).orElseThrow(Attempts::noLog);
     }
 
-    private static Refused refused(LogFailure e) {
+    static Refused noLog() {
+        return Refused.said(Kind.NO_LOG, "no-data");
+    }
+
+    static Refused refused(LogFailure e) {
         return new Refused(e.why() == LogFailure.Cause.FULL ? Kind.LOG_FULL : Kind.LOG_UNREACHABLE, e.getMessage());
     }
 
-    private static Optional<SenderKey> key(Context ctx, JsonNode tree) {
+    /** The sender's key, for what it goes with. */
+    static Optional<SenderKey> key(Context ctx, JsonNode tree) {
         List<String> given = java.util.Collections.list(ctx.req().getHeaders("Idempotency-Key"));
         if (given.size() > 1) {
             throw Refused.said(Kind.UNREADABLE, "more-than-one-key");

@@ -36,6 +36,12 @@ final class Routes {
         posts.put("/v1/attempts", ctx -> fresh(ctx, attempts.add(ctx)));
         gets.put("/v1/attempts", ctx -> fresh(ctx, attempts.list(ctx)));
         gets.put("/v1/attempts/{id}", ctx -> fresh(ctx, attempts.one(ctx)));
+        Spots spots = new Spots(advisor, learning);
+        posts.put("/v1/spots", ctx -> fresh(ctx, spots.begin(ctx)));
+        posts.put("/v1/spots/{id}/attempts", ctx -> fresh(ctx, spots.attempt(ctx)));
+        posts.put("/v1/spots/{id}/facts", ctx -> fresh(ctx, spots.tell(ctx)));
+        gets.put("/v1/spots/{id}", ctx -> fresh(ctx, spots.show(ctx)));
+        gets.put("/v1/spots/{id}/step", ctx -> fresh(ctx, spots.step(ctx)));
         Lookup lookup = new Lookup(advisor.knowledge());
         gets.put("/v1/find", ctx -> tagged(ctx, MAPPER.writeValueAsBytes(lookup.find(ctx))));
         gets.put("/v1/learned", ctx -> fresh(ctx, attempts.lessons()));

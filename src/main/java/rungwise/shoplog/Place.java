@@ -14,6 +14,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.flywaydb.core.Flyway;
 import org.flywaydb.core.api.FlywayException;
+import org.flywaydb.core.api.configuration.FluentConfiguration;
 import rungwise.text.Texts;
 
 /**
@@ -24,7 +25,7 @@ import rungwise.text.Texts;
  */
 record Place(String url, Optional<Path> folder) {
     /** Version of the last file in the folder migrations. */
-    static final String NEWEST = "1";
+    static final String NEWEST = "2";
     private static final String FILE = "attempts.db";
     private static final int WAIT_MILLIS = 5_000;
     /** So long a request waits for a server that is away. */
@@ -104,12 +105,12 @@ record Place(String url, Optional<Path> folder) {
             return;
         }
         if (folder.isEmpty()) {
-            flyway(source);
+            brought(source);
             return;
         }
         try (FileChannel lock = FileChannel.open(folder.get().resolve("opening.lock"), StandardOpenOption.CREATE,
                 StandardOpenOption.WRITE); var held = lock.lock()) {
-            flyway(source);
+            brought(source);
         }
     }
 
@@ -142,14 +143,17 @@ record Place(String url, Optional<Path> folder) {
         }
     }
 
-    private void flyway(HikariDataSource source) {
+    FluentConfiguration flyway(HikariDataSource source) {
+        return Flyway.configure().dataSource(source).locations("classpath:migrations")
+                // a log of a newer program is refused, not guessed at
+                .ignoreMigrationPatterns(new String[0])
+                .placeholders(Map.of("serial", isFile() ? "INTEGER PRIMARY KEY AUTOINCREMENT"
+                        : "BIGINT GENERATED ALWAYS AS IDENTITY PRIMARY KEY"));
+    }
+
+    private void brought(HikariDataSource source) {
         try {
-            Flyway.configure().dataSource(source).locations("classpath:migrations")
-                    // a log of a newer program is refused, not guessed at
-                    .ignoreMigrationPatterns(new String[0])
-                    .placeholders(Map.of("serial", isFile() ? "INTEGER PRIMARY KEY AUTOINCREMENT"
-                            : "BIGINT GENERATED ALWAYS AS IDENTITY PRIMARY KEY"))
-                    .load().migrate();
+            flyway(source).load().migrate();
         } catch (FlywayException e) {
             throw Failures.of(Texts.said("log.not-migrated", "place", shown(url)), e);
         }

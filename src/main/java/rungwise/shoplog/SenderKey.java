@@ -4,8 +4,10 @@ import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
+import java.util.Optional;
 import java.util.TreeMap;
 import java.util.regex.Pattern;
+import org.jdbi.v3.core.Handle;
 import rungwise.text.Texts;
 import tools.jackson.databind.JsonNode;
 
@@ -35,6 +37,24 @@ public record SenderKey(String key, String fingerprint) {
         } catch (NoSuchAlgorithmException e) {
             throw new IllegalStateException(e);
         }
+    }
+
+    /**
+     * What was kept under the key before.
+     *
+     * @param table  that keeps keys with their fingerprints
+     * @param column that is asked for
+     * @param reused sentence for a key that came with something else
+     * @throws KeyReused where it did
+     */
+    Optional<String> before(Handle handle, String table, String column, String reused) {
+        Optional<String[]> before = handle.createQuery("SELECT fingerprint, " + column + " FROM " + table
+                + " WHERE idempotency_key = :key").bind("key", key)
+                .map((row, ctx) -> new String[]{row.getString(1), row.getString(2)}).findOne();
+        before.filter(b -> !b[0].equals(fingerprint)).ifPresent(other -> {
+            throw new KeyReused(Texts.said(reused, "key", key));
+        });
+        return before.map(b -> b[1]);
     }
 
     private static String text(JsonNode node) {

@@ -4,6 +4,7 @@ import com.fasterxml.jackson.annotation.JsonInclude;
 import com.zaxxer.hikari.HikariDataSource;
 import com.zaxxer.hikari.pool.HikariPool;
 import java.io.IOException;
+import java.security.SecureRandom;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.sql.Types;
@@ -16,6 +17,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.concurrent.Semaphore;
+import java.util.function.Function;
 import java.util.function.Supplier;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.Jdbi;
@@ -83,6 +85,11 @@ public final class Shoplog implements AutoCloseable {
         }
     }
 
+    /** The spots that are kept beside the attempts. */
+    public SpotStore spots() {
+        return new SpotStore(this, new SecureRandom());
+    }
+
     /** Whether a log is there already. */
     public static boolean exists(String data) {
         return Place.exists(data);
@@ -111,26 +118,17 @@ public final class Shoplog implements AutoCloseable {
      * @throws LogFailure where it was not acknowledged; sending it again under its key keeps it once
      */
     public Kept add(Attempt attempt, Optional<SenderKey> key) {
-        return guarded("not-kept", () -> jdbi.inTransaction(handle -> {
-            queue(handle);
-            if (key.isPresent()) {
-                Optional<Before> before = handle.createQuery(
-                                "SELECT fingerprint, body FROM attempt WHERE idempotency_key = :key")
-                        .bind("key", key.get().key())
-                        .map((row, ctx) -> new Before(row.getString("fingerprint"), row.getString("body"))).findOne();
-                if (before.isPresent()) {
-                    if (!before.get().fingerprint().equals(key.get().fingerprint())) {
-                        throw new KeyReused(Texts.said("log.key-reused", "key", key.get().key()));
-                    }
-                    return new Kept(attempt(before.get().body()), true);
-                }
-            }
-            bind(handle.createUpdate(INSERT), attempt, key).execute();
-            return new Kept(attempt, false);
-        }));
+        return write("not-kept", handle -> add(handle, attempt, key));
     }
 
-    private record Before(String fingerprint, String body) {
+    /** The same, as a part of what is written together. */
+    static Kept add(Handle handle, Attempt attempt, Optional<SenderKey> key) {
+        Optional<Attempt> before = key.flatMap(k -> k.before(handle, "attempt", "body", "log.key-reused")).map(Shoplog::attempt);
+        if (before.isPresent()) {
+            return new Kept(before.get(), true);
+        }
+        bind(handle.createUpdate(INSERT), attempt, key).execute();
+        return new Kept(attempt, false);
     }
 
     /**
@@ -140,8 +138,7 @@ public final class Shoplog implements AutoCloseable {
      * @throws BadAttempt where an id is there with another content; whatever the iterator throws ends it as well
      */
     public long addAll(Iterator<Attempt> attempts) {
-        return guarded("none-kept", () -> jdbi.inTransaction(handle -> {
-            queue(handle);
+        return write("none-kept", handle -> {
             long added = 0;
             List<Attempt> some = new ArrayList<>(BATCH);
             while (attempts.hasNext()) {
@@ -152,7 +149,7 @@ public final class Shoplog implements AutoCloseable {
                 }
             }
             return added;
-        }));
+        });
     }
 
     private static long addSome(Handle handle, List<Attempt> some) {
@@ -180,14 +177,14 @@ public final class Shoplog implements AutoCloseable {
 
     /** How many attempts there are. */
     public long size() {
-        return guarded("not-read", () -> jdbi.withHandle(handle -> handle.createQuery(
-                "SELECT COUNT(*) FROM attempt").mapTo(Long.class).one()));
+        return read(handle -> handle.createQuery(
+                "SELECT COUNT(*) FROM attempt").mapTo(Long.class).one());
     }
 
     /** Attempts after a place in the log. */
     public Page page(Optional<Cursor> from, int limit) {
         long after = from.orElse(Cursor.START).after();
-        return guarded("not-read", () -> jdbi.withHandle(handle -> {
+        return read(handle -> {
             List<Placed> found = handle.createQuery(
                             "SELECT seq, body FROM attempt WHERE seq > :after ORDER BY seq LIMIT :limit")
                     .bind("after", after).bind("limit", limit + 1)
@@ -196,7 +193,7 @@ public final class Shoplog implements AutoCloseable {
             long last = shown.isEmpty() ? after : shown.get(shown.size() - 1).seq();
             return new Page(shown.stream().map(p -> attempt(p.body())).toList(), new Cursor(last),
                     found.size() > limit);
-        }));
+        });
     }
 
     private record Placed(long seq, String body) {
@@ -204,18 +201,17 @@ public final class Shoplog implements AutoCloseable {
 
     /** The attempts that came last, oldest of them first. */
     public List<Attempt> last(int limit) {
-        return guarded("not-read", () -> jdbi.withHandle(handle -> {
+        return read(handle -> {
             List<Attempt> last = new ArrayList<>(handle.createQuery(
                             "SELECT body FROM attempt ORDER BY seq DESC LIMIT :limit").bind("limit", limit)
                     .mapTo(String.class).map(Shoplog::attempt).list());
             Collections.reverse(last);
             return List.copyOf(last);
-        }));
+        });
     }
 
     public Optional<Attempt> one(String id) {
-        return guarded("not-read", () -> jdbi.withHandle(handle -> body(handle, id)
-                .map(Shoplog::attempt)));
+        return read(handle -> body(handle, id).map(Shoplog::attempt));
     }
 
     private static Optional<String> body(Handle handle, String id) {
@@ -225,10 +221,10 @@ public final class Shoplog implements AutoCloseable {
 
     /** What learning needs of the attempts after a place, in their order. */
     List<Tried> tried(long after, int limit) {
-        return guarded("not-read", () -> jdbi.withHandle(handle -> handle.createQuery(
+        return read(handle -> handle.createQuery(
                         "SELECT seq, id, shop, spot, contaminant, surface, age_hours, warmest_c, method, outcome, prepared "
                                 + "FROM attempt WHERE seq > :after ORDER BY seq LIMIT :limit")
-                .bind("after", after).bind("limit", limit).map((row, ctx) -> tried(row)).list()));
+                .bind("after", after).bind("limit", limit).map((row, ctx) -> tried(row)).list());
     }
 
     private static Tried tried(ResultSet row) throws SQLException {
@@ -271,8 +267,20 @@ public final class Shoplog implements AutoCloseable {
         return value.isPresent() ? value.getAsDouble() : null;
     }
 
-    private static Attempt attempt(String body) {
+    static Attempt attempt(String body) {
         return MAPPER.readValue(body, Attempt.class);
+    }
+
+    /** All of it or none, one writer after another. */
+    <T> T write(String what, Function<Handle, T> work) {
+        return guarded(what, () -> jdbi.inTransaction(handle -> {
+            queue(handle);
+            return work.apply(handle);
+        }));
+    }
+
+    <T> T read(Function<Handle, T> work) {
+        return guarded("not-read", () -> jdbi.withHandle(work::apply));
     }
 
     private <T> T guarded(String what, Supplier<T> work) {

@@ -1,2 +1,2 @@
-/** Attempts that happened, kept so that none is lost, and what they teach. The only package that sees a database. */
+/** Attempts that happened and the spots they were made on, kept so that none is lost, and what they teach. The only package that sees a database. */
 package rungwise.shoplog;

@@ -2,15 +2,10 @@ package rungwise.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.io.BufferedReader;
-import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.Random;
 import java.util.concurrent.TimeUnit;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -42,9 +37,9 @@ class ServeKilledTest {
         int doubts = 0;
         for (int kill = 0; kill < KILLS; kill++) {
             int before = sender.acknowledged();
-            try (Running serve = new Running(data)) {
-                sender.sendAgain(serve.port);
-                Sender.Crowd crowd = sender.crowd(SENDERS, serve.port, true);
+            try (Served serve = new Served(folder, data)) {
+                sender.sendAgain(serve.port());
+                Sender.Crowd crowd = sender.crowd(SENDERS, serve.port(), true);
                 long end = System.nanoTime() + TimeUnit.SECONDS.toNanos(20);
                 while (sender.acknowledged() == before && System.nanoTime() < end) {
                     TimeUnit.MILLISECONDS.sleep(1);
@@ -64,35 +59,5 @@ class ServeKilledTest {
         assertThat(sender.acknowledged()).isPositive();
         System.out.println("crash: " + KILLS + " kills of serve on " + store + ", " + sender.acknowledged()
                 + " attempts answered with 201, " + doubts + " in doubt and sent again, none lost, none twice");
-    }
-
-    /** A process of its own. */
-    private final class Running implements AutoCloseable {
-        private final Process process;
-        private final int port;
-
-        Running(String data) throws IOException {
-            Path natives = Files.createDirectories(folder.resolve("natives"));
-            process = new ProcessBuilder(Path.of(System.getProperty("java.home"), "bin", "java").toString(), "-Xmx256m",
-                    "-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC", "-Dorg.sqlite.tmpdir=" + natives,
-                    "-Dorg.slf4j.simpleLogger.defaultLogLevel=error", "-cp", System.getProperty("java.class.path"),
-                    Main.class.getName(), "serve", "--port", "0", "--no-learning", "--data", data)
-                    .redirectError(ProcessBuilder.Redirect.INHERIT).start();
-            Runtime.getRuntime().addShutdownHook(new Thread(process::destroyForcibly));
-            BufferedReader out = process.inputReader();
-            String line = out.readLine();
-            Matcher found = Pattern.compile("http://127\\.0\\.0\\.1:(\\d+)/").matcher(String.valueOf(line));
-            assertThat(found.find()).as(line).isTrue();
-            port = Integer.parseInt(found.group(1));
-        }
-
-        void kill() throws InterruptedException {
-            process.destroyForcibly().waitFor();
-        }
-
-        @Override
-        public void close() throws InterruptedException {
-            kill();
-        }
     }
 }

@@ -17,8 +17,13 @@ final class Wire {
         return send(to(service, path));
     }
 
-    static HttpResponse<String> post(Service service, String path, String body) throws IOException, InterruptedException {
-        return send(to(service, path).header("Content-Type", "application/json").POST(HttpRequest.BodyPublishers.ofString(body)));
+    static HttpResponse<String> post(Service service, String path, String body, String... headers)
+            throws IOException, InterruptedException {
+        HttpRequest.Builder request = to(service, path).header("Content-Type", "application/json").POST(HttpRequest.BodyPublishers.ofString(body));
+        for (int i = 0; i < headers.length; i += 2) {
+            request.setHeader(headers[i], headers[i + 1]);
+        }
+        return send(request);
     }
 
     private static HttpRequest.Builder to(Service service, String path) {

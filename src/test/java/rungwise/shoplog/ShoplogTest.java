@@ -8,6 +8,7 @@ import java.util.HashSet;
 import java.util.Iterator;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.concurrent.Callable;
 import java.util.concurrent.Executors;
@@ -209,8 +210,134 @@ abstract class ShoplogTest {
              var statement = connection.createStatement()) {
             statement.execute("INSERT INTO flyway_schema_history SELECT installed_rank + 1, '99', 'later', type, "
                     + "'V99__later.sql', checksum, installed_by, installed_on, execution_time, success "
-                    + "FROM flyway_schema_history WHERE version = '1'");
+                    + "FROM flyway_schema_history WHERE version = '" + Place.NEWEST + "'");
         }
         assertThatThrownBy(this::open).isInstanceOf(LogFailure.class).hasMessageContaining("newer program");
+    }
+
+    private static final String TAR = "{\"contaminant\":\"tar_spot\",\"age\":\"P12D\",\"surface\":[\"clear_2k_sound\"],\"facts\":{\"clearMicrons\":41.5,\"colour\":null}}";
+
+    private static JsonNode tar() {
+        return Mappers.json().readTree(TAR);
+    }
+
+    private static Attempt on(KeptSpot spot, String outcome) {
+        return Made.tar("aliph_tar", outcome, "spot: " + spot.id());
+    }
+
+    private static Said with(Attempt attempt, String told) {
+        return new Said(Made.NOW, Optional.of(attempt.id()), Mappers.json().readTree(told), OptionalDouble.of(3.5), List.of("tack"));
+    }
+
+    @Test
+    void a_spot_comes_back_with_all_that_was_tried_and_told_also_after_the_log_was_closed() {
+        KeptSpot kept;
+        Attempt attempt;
+        Said with;
+        Said later = new Said(Made.NOW, Optional.empty(), Mappers.json().readTree("{\"facts\":{\"colour\":null}}"), null, null);
+        try (Shoplog log = open()) {
+            kept = log.spots().begin(tar(), Made.NOW, Optional.empty());
+            attempt = on(kept, "no-change");
+            with = with(attempt, "{\"done\":[\"washed\"]}");
+            log.spots().add(attempt, with, Optional.empty());
+            log.spots().tell(kept.id(), later);
+            log.add(Made.tar("aliph_tar", "cleared", ""), Optional.empty());
+        }
+        Shoplog again = open();
+        assertThat(again.spots().one(kept.id())).hasValue(new KeptSpot(kept.id(), Made.NOW, tar(), List.of(with, later), List.of(attempt)));
+        assertThat(again.one(attempt.id())).as("it is an attempt as any other").hasValue(attempt);
+        assertThat(again.size()).isEqualTo(2);
+        assertThat(again.spots().one("d2d2d2d2")).isEmpty();
+    }
+
+    @Test
+    void what_the_log_was_told_of_a_spot_is_what_was_tried_on_it() {
+        Shoplog log = open();
+        KeptSpot kept = log.spots().begin(tar(), Made.NOW, Optional.empty());
+        Attempt before = Made.tar("aliph_tar", "partly", "at: \"2026-05-01T08:00:00Z\", spot: " + kept.id());
+        Attempt last = on(kept, "cleared");
+        log.addAll(List.of(last, before).iterator());
+        assertThat(log.spots().one(kept.id()).orElseThrow().attempts()).as("oldest first").containsExactly(before, last);
+    }
+
+    @Test
+    void spots_have_short_names_of_their_own_however_they_are_written() {
+        Shoplog log = open();
+        Set<String> ids = new HashSet<>();
+        for (int i = 0; i < 50; i++) {
+            ids.add(log.spots().begin(tar(), Made.NOW, Optional.empty()).id());
+        }
+        assertThat(ids).hasSize(50).allMatch(id -> id.matches("([a-z][2-9]){3}"));
+        String id = ids.iterator().next();
+        assertThat(log.spots().one(" " + id.substring(0, 2).toUpperCase() + "-" + id.substring(2, 4) + " " + id.substring(4)))
+                .hasValueSatisfying(spot -> assertThat(spot.id()).isEqualTo(id));
+    }
+
+    @Test
+    void a_name_that_a_shop_uses_for_a_spot_of_its_own_is_left_to_it() {
+        Shoplog log = open();
+        String drawnFirst = SpotName.drawn(new java.util.Random(7));
+        log.add(Made.tar("aliph_tar", "partly", "spot: " + drawnFirst), Optional.empty());
+        assertThat(new SpotStore(log, new java.util.Random(7)).begin(tar(), Made.NOW, Optional.empty()))
+                .satisfies(spot -> assertThat(spot.id()).isNotEqualTo(drawnFirst))
+                .satisfies(spot -> assertThat(spot.attempts()).isEmpty());
+    }
+
+    @Test
+    void a_key_brings_the_first_spot_back_also_where_many_send_it_at_once() throws Exception {
+        Shoplog log = open();
+        List<Callable<KeptSpot>> senders = IntStream.range(0, 12).mapToObj(i -> (Callable<KeptSpot>) () ->
+                log.spots().begin(tar(), Made.NOW, key("same", TAR))).toList();
+        var pool = Executors.newFixedThreadPool(12);
+        Set<String> ids = new HashSet<>();
+        for (Future<KeptSpot> kept : pool.invokeAll(senders)) {
+            ids.add(kept.get().id());
+        }
+        pool.shutdown();
+        assertThat(ids).hasSize(1);
+        assertThatThrownBy(() -> log.spots().begin(tar(), Made.NOW, key("same", "{}"))).isInstanceOf(KeyReused.class)
+                .hasMessageContaining("another spot");
+        assertThat(log.spots().begin(tar(), Made.NOW, key("other", "{}")).id()).isNotIn(ids);
+    }
+
+    @Test
+    void an_attempt_and_what_it_told_of_its_spot_are_both_kept_or_neither() {
+        Shoplog log = open();
+        KeptSpot spot = log.spots().begin(tar(), Made.NOW, Optional.empty());
+        Attempt first = on(spot, "no-change");
+        assertThat(log.spots().add(first, with(first, "{}"), key("k1", "{}")).again()).isFalse();
+        assertThat(log.spots().add(on(spot, "harm"), with(first, "{}"), key("k1", "{}"))).as("under its key").isEqualTo(new Kept(first, true));
+        assertThat(log.spots().under(key("k1", "{}").orElseThrow())).hasValue(first);
+        Attempt second = on(spot, "cleared");
+        // a second telling with the first attempt cannot be kept
+        assertThatThrownBy(() -> log.spots().add(second, with(first, "{}"), Optional.empty())).isInstanceOf(LogFailure.class);
+        assertThat(log.size()).isEqualTo(1);
+        assertThat(log.spots().one(spot.id()).orElseThrow().said()).hasSize(1);
+    }
+
+    @Test
+    void a_log_from_before_there_were_spots_loses_nothing_and_takes_spots() throws Exception {
+        data = place();
+        Attempt old = Made.attempt(FULL);
+        Place there = Place.of(data);
+        try (var source = there.connect()) {
+            there.flyway(source).target("1").load().migrate();
+            try (var connection = source.getConnection(); var insert = connection.prepareStatement("INSERT INTO attempt (id, shop, spot, "
+                    + "at_millis, contaminant, surface, method, outcome, prepared, body) VALUES (?, ?, ?, ?, ?, ?, ?, ?, 0, ?)")) {
+                Object[] row = {old.id(), old.shop(), old.spot().orElseThrow(), old.at().toEpochMilli(), old.contaminant(),
+                    String.join(" ", old.surface()), old.method(), old.outcome().word(), Shoplog.MAPPER.writeValueAsString(old)};
+                for (int i = 0; i < row.length; i++) {
+                    insert.setObject(i + 1, row[i]);
+                }
+                insert.executeUpdate();
+            }
+        }
+        Shoplog log = open();
+        assertThat(log.last(10)).containsExactly(old);
+        KeptSpot spot = log.spots().begin(tar(), Made.NOW, Optional.empty());
+        Attempt attempt = on(spot, "cleared");
+        log.spots().add(attempt, with(attempt, "{}"), Optional.empty());
+        assertThat(log.spots().one(spot.id()).orElseThrow().attempts()).containsExactly(attempt);
+        assertThat(log.last(10)).containsExactly(old, attempt);
     }
 }

@@ -1,0 +1,86 @@
+package rungwise.cli;
+
+import java.io.PrintWriter;
+import java.time.InstantSource;
+import java.util.function.Function;
+import java.util.function.Supplier;
+import picocli.CommandLine;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
+import rungwise.answer.Advisor;
+import rungwise.diagnosis.SpotAnswer;
+import rungwise.knowledge.KnowledgeBase;
+import rungwise.ladder.ChanceTable;
+import rungwise.question.BadQuestion;
+import rungwise.shoplog.BadAttempt;
+import rungwise.shoplog.Shoplog;
+import rungwise.shoplog.Teacher;
+import rungwise.spot.SpotMemory;
+import rungwise.spot.UnknownSpot;
+import rungwise.text.Texts;
+
+/** Where spots are kept, and by what they are answered. */
+final class SpotPlace {
+    @Mixin
+    private DataOption data;
+
+    @Option(names = "--no-learning")
+    private boolean noLearning;
+
+    @Spec(Spec.Target.MIXEE)
+    private CommandSpec spec;
+
+    /** What a command has open while it works. */
+    record Open(SpotMemory memory, Advisor advisor, String place) {
+        KnowledgeBase knowledge() {
+            return advisor.knowledge();
+        }
+    }
+
+    /** Works where spots may be kept from now on. */
+    <T> T orMake(Function<Open, T> work) {
+        return in(data::openOrMake, work);
+    }
+
+    /**
+     * Works where a spot must be already.
+     *
+     * @param wrong sentence above what is wrong in what was told
+     */
+    <T> T at(String id, String wrong, Function<Open, T> work) {
+        return in(data::existing, open -> {
+            try {
+                return work.apply(open);
+            } catch (UnknownSpot unknown) {
+                throw InputProblem.said("no-spot", "id", unknown.id(), "place", open.place());
+            } catch (BadAttempt | BadQuestion bad) {
+                throw new InputProblem(Texts.said(wrong, "id", id) + "\n  " + bad.getMessage().replace("\n", "\n  "));
+            }
+        });
+    }
+
+    private <T> T in(Supplier<Shoplog> opening, Function<Open, T> work) {
+        CommandLine top = spec.commandLine().getParent().getParent();
+        Supplier<Advisor> advising = ((Main) top.getCommand()).opening();
+        try (Shoplog log = opening.get()) {
+            Advisor advisor = advising.get();
+            Teacher teacher = new Teacher(log, advisor.knowledge());
+            Supplier<ChanceTable> chances = () -> {
+                teacher.refresh();
+                return teacher.table();
+            };
+            return work.apply(new Open(new SpotMemory(advisor, log.spots(), noLearning ? () -> ChanceTable.PRIOR : chances,
+                    InstantSource.system()), advisor, log.place()));
+        }
+    }
+
+    /** The card of a spot, with what stands beside it. */
+    void card(Open open, SpotAnswer answer, String id) {
+        PrintWriter out = spec.commandLine().getOut();
+        Beside.suspects(answer, out);
+        new Card(open.knowledge(), Terminal.width(spec), Terminal.isPlain()).ofSpot(answer.answer(), id).forEach(out::println);
+        Beside.whatIf(answer, open.knowledge(), out);
+    }
+}

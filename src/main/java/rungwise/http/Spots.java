@@ -1,0 +1,89 @@
+package rungwise.http;
+
+import io.javalin.http.Context;
+import java.io.IOException;
+import java.time.InstantSource;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Supplier;
+import rungwise.answer.Advisor;
+import rungwise.diagnosis.SpotAnswer;
+import rungwise.shoplog.BadAttempt;
+import rungwise.shoplog.KeyReused;
+import rungwise.shoplog.LogFailure;
+import rungwise.shoplog.SenderKey;
+import rungwise.spot.SpotMemory;
+import rungwise.spot.SpotNow;
+import rungwise.spot.SpotTried;
+import rungwise.spot.UnknownSpot;
+import tools.jackson.databind.JsonNode;
+
+/** Spots that are worked on. */
+final class Spots {
+    private final Optional<SpotMemory> memory;
+
+    Spots(Advisor advisor, Optional<Learning> learning) {
+        this.memory = learning.map(l -> new SpotMemory(advisor, l.log().spots(), l::chances, InstantSource.system()));
+    }
+
+    /** Keeps one; it is on the disk before the answer goes out. */
+    SpotNow begin(Context ctx) throws IOException {
+        SpotMemory open = open();
+        Parameters.only(ctx, List.of());
+        JsonNode question = Asking.tree(ctx);
+        Optional<SenderKey> key = Attempts.key(ctx, question);
+        SpotNow spot = kept(() -> open.begin(question, key));
+        ctx.status(201).header("Location", "/v1/spots/" + spot.id());
+        return spot;
+    }
+
+    /** Keeps an attempt on a spot, in the log as any other. */
+    SpotTried attempt(Context ctx) throws IOException {
+        SpotMemory open = open();
+        Parameters.only(ctx, List.of());
+        JsonNode attempt = Asking.tree(ctx);
+        String id = ctx.pathParam("id");
+        // the same words about another spot are another attempt
+        Optional<SenderKey> key = Attempts.key(ctx, SpotMemory.on(id, attempt));
+        SpotTried tried = kept(() -> open.attempt(id, attempt, key));
+        ctx.status(201).header("Location", "/v1/attempts/" + tried.attempt().id());
+        return tried;
+    }
+
+    SpotNow tell(Context ctx) throws IOException {
+        SpotMemory open = open();
+        Parameters.only(ctx, List.of());
+        JsonNode facts = Asking.tree(ctx);
+        return kept(() -> open.tell(ctx.pathParam("id"), facts));
+    }
+
+    SpotNow show(Context ctx) {
+        SpotMemory open = open();
+        Parameters.only(ctx, List.of());
+        return kept(() -> open.show(ctx.pathParam("id"), false));
+    }
+
+    SpotAnswer step(Context ctx) {
+        SpotMemory open = open();
+        boolean all = Asking.all(ctx);
+        return kept(() -> open.show(ctx.pathParam("id"), all)).answer();
+    }
+
+    private SpotMemory open() {
+        return memory.orElseThrow(Attempts::noLog);
+    }
+
+    private static <T> T kept(Supplier<T> work) {
+        try {
+            return Asking.asked(work);
+        } catch (UnknownSpot e) {
+            throw Refused.said(Kind.NOT_FOUND, "no-spot", "id", e.id());
+        } catch (BadAttempt e) {
+            throw Attempts.wrong(e.problems());
+        } catch (KeyReused e) {
+            throw new Refused(Kind.KEY_REUSED, e.getMessage());
+        } catch (LogFailure e) {
+            throw Attempts.refused(e);
+        }
+    }
+}

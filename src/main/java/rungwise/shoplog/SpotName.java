@@ -1,0 +1,29 @@
+package rungwise.shoplog;
+
+import java.util.Locale;
+import java.util.random.RandomGenerator;
+
+/** What a spot is called: short, and of letters that sound apart and digits that look like none of them. */
+final class SpotName {
+    private static final String LETTERS = "dfhkmqrwxy";
+    private static final String DIGITS = "23456789";
+    /** A letter and a digit each: half a million names, so that two shops that put their logs together hardly meet. */
+    private static final int PAIRS = 3;
+
+    private SpotName() {
+    }
+
+    static String drawn(RandomGenerator random) {
+        StringBuilder name = new StringBuilder();
+        for (int i = 0; i < PAIRS; i++) {
+            name.append(LETTERS.charAt(random.nextInt(LETTERS.length())))
+                    .append(DIGITS.charAt(random.nextInt(DIGITS.length())));
+        }
+        return name.toString();
+    }
+
+    /** As it may be written down or read out: in capitals, in pairs, with hyphens. */
+    static String of(String said) {
+        return said.replaceAll("[\\s-]", "").toLowerCase(Locale.ROOT);
+    }
+}
