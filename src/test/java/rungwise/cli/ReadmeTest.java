@@ -2,8 +2,6 @@ package rungwise.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -28,27 +26,14 @@ class ReadmeTest {
         return blocks;
     }
 
-    private static String printed(boolean why) throws Exception {
+    private static String printed() throws Exception {
         var advisor = Base.advisor();
         var question = QuestionReader.read(Mappers.question().readTree(Files.readString(SPOT)), advisor.knowledge());
-        StringWriter text = new StringWriter();
-        PrintWriter out = new PrintWriter(text);
-        if (why) {
-            new AnswerText(advisor.knowledge(), out).why(advisor.answer(question, true), "clay_fine");
-        } else {
-            new Card(advisor.knowledge(), 78, false).lines(advisor.answer(question), SPOT.toString()).forEach(out::println);
-        }
-        out.flush();
-        return text.toString().stripTrailing();
+        return String.join("\n", new Card(advisor.knowledge(), 78, false).lines(advisor.answer(question), SPOT.toString())).stripTrailing();
     }
 
     @Test
     void the_ladder_in_readme_is_the_ladder_that_is_printed() throws Exception {
-        assertThat(printed(false)).isEqualTo(shown().get(0));
-    }
-
-    @Test
-    void the_why_in_readme_is_the_why_that_is_printed() throws Exception {
-        assertThat(printed(true)).isEqualTo(shown().get(1));
+        assertThat(printed()).isEqualTo(shown().get(0));
     }
 }
