@@ -139,14 +139,6 @@ class LauncherTest {
     }
 
     @Test
-    void the_program_itself_starts_by_it_where_it_was_built() throws Exception {
-        Path built = Path.of("target/rungwise").toAbsolutePath();
-        assumeTrue(Files.isExecutable(built) && Files.isRegularFile(Path.of("target/rungwise.jar")),
-                "target/rungwise and its jar are there only after mvn package");
-        assertThat(run(folder, Map.of(), built.toString(), "--version").said()).startsWith("rungwise ");
-    }
-
-    @Test
     void it_is_executable_where_it_lies() {
         assertThat(SCRIPT).isExecutable();
     }
