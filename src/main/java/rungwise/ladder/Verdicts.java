@@ -30,6 +30,7 @@ import rungwise.rules.said.Conclusions;
 import rungwise.rules.said.Gated;
 import rungwise.rules.said.Moved;
 import rungwise.rules.said.NeighbourNote;
+import rungwise.rules.use.Beside;
 import rungwise.rules.use.Candidate;
 import rungwise.rules.use.GateOn;
 import rungwise.rules.use.NextDoor;
@@ -216,9 +217,9 @@ public final class Verdicts {
             Surface next = base.surfaces().get(neighbour);
             Use there = revision.standing().use(candidate.use().method(), next);
             // what is merely made for something else does the neighbour no harm
-            revision.standing().of(next, candidate.name()).bars().stream().map(Concluded::conclusion)
+            facts.add(revision.standing().of(next, candidate.name()).bars().stream().map(Concluded::conclusion)
                     .filter(b -> b.kind() != Bar.Kind.MADE_FOR_OTHER).map(Bar::figures).findFirst()
-                    .ifPresent(why -> facts.add(new NextDoor(there, why)));
+                    .<Object>map(why -> new NextDoor(there, why)).orElseGet(() -> new Beside(there)));
         }
     }
 

@@ -112,7 +112,7 @@ class ExpertLaddersTest {
         for (JsonNode rung : one.path("ladder")) {
             List<String> choice = choice(rung);
             foundAnywhereShare.count(choice.stream().anyMatch(anywhere::contains));
-            note(foundShare, choice.stream().anyMatch(offered::contains), "no rung: " + String.join(" or ", choice), missed);
+            note(foundShare, choice.stream().anyMatch(offered::contains), "no rung: " + choice.stream().map(c -> c + printed.where(c)).collect(Collectors.joining(" or ")), missed);
         }
         order(one, printed.rungs(), missed);
         one.path("mark").forEach(m -> note(markShare, choice(m).stream().anyMatch(c -> printed.marks().contains(c)

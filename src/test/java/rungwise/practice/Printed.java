@@ -2,8 +2,10 @@ package rungwise.practice;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.stream.Stream;
 import rungwise.Base;
 import rungwise.answer.Answer;
@@ -21,9 +23,10 @@ import tools.jackson.databind.JsonNode;
  * @param marks   what corrects a mark once the deposit is off
  * @param wayOut  who takes over
  * @param words   all that it says of what is done, in lower case
+ * @param left    where a method went that is left out, and by which reasons
  */
 record Printed(String action, Optional<String> method, List<String> before, List<String> rungs,
-               List<String> alternatives, List<String> marks, List<String> after, String wayOut, String words) {
+               List<String> alternatives, List<String> marks, List<String> after, String wayOut, String words, Map<String, String> left) {
     /** Actions that start the work on a rung; the others keep hands off or call somebody. */
     private static final Set<String> DOING = Set.of("try", "test", "prepare", "repeat");
     /** What was asked, what is left out, and why: no word of these says what to do. */
@@ -32,12 +35,22 @@ record Printed(String action, Optional<String> method, List<String> before, List
     static Printed of(JsonNode question) {
         Answer answer = Base.advisor().answer(QuestionReader.read(question, Base.advisor().knowledge()));
         StringBuilder words = new StringBuilder();
-        collect(Mappers.json().valueToTree(answer), words);
+        JsonNode tree = Mappers.json().valueToTree(answer);
+        collect(tree, words);
         return new Printed(answer.next().action(), answer.next().method(), steps(answer.before().stream()),
                 answer.rungs().stream().map(Answer.Rung::method).toList(),
                 answer.alternatives().stream().map(Answer.Alternative::method).toList(),
                 steps(answer.rungs().stream().flatMap(r -> r.ifMarked().stream())),
-                steps(answer.after().stream()), answer.whoTakesOver().map(Answer.WayOut::method).orElse(""), words.toString().toLowerCase(Locale.ROOT));
+                steps(answer.after().stream()), answer.whoTakesOver().map(Answer.WayOut::method).orElse(""), words.toString().toLowerCase(Locale.ROOT), left(tree));
+    }
+
+    private static Map<String, String> left(JsonNode answer) {
+        Map<String, String> left = new TreeMap<>();
+        for (String where : List.of("never", "notNow", "usedUp", "passedOver")) {
+            answer.path(where).forEach(m -> left.put(m.path("method").asString(), where + " by " + m.path("because").valueStream()
+                    .map(b -> b.path("reason").asString()).distinct().toList()));
+        }
+        return left;
     }
 
     private static List<String> steps(Stream<Answer.Around> steps) {
@@ -84,5 +97,13 @@ record Printed(String action, Optional<String> method, List<String> before, List
     List<String> anywhere() {
         return Stream.of(before.stream(), rungs.stream(), alternatives.stream(), marks.stream(), after.stream(),
                 method.stream(), Stream.of(wayOut)).flatMap(s -> s).distinct().toList();
+    }
+
+    /** Where a method is that is no rung, as words to add to its name. */
+    String where(String missing) {
+        if (left.containsKey(missing)) {
+            return ", " + left.get(missing);
+        }
+        return anywhere().contains(missing) ? ", done around the rungs" : ", not thought of";
     }
 }
