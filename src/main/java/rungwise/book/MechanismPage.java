@@ -16,7 +16,7 @@ final class MechanismPage {
     }
 
     Page of(MechanismWord one) {
-        return new Sheet().say(sentence(one)).fact("cause", one.cause()).fact("basis", links.basis(one.basis(), one.sources()))
+        return new Sheet().say(sentence(one)).fact("cause", one.cause()).fact("see", one.see()).fact("basis", links.basis(one.basis(), one.sources()))
                 .list("methods-by-it", base.methods().values().stream().filter(m -> m.mechanism().id().equals(one.id()))
                         .map(m -> links.to(Chapter.METHOD, m.id())).toList())
                 .page(Chapter.MECHANISM.path(one.id()), Texts.said("book.mechanism", "name", Words.of(one.id())));

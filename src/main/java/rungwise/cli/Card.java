@@ -1,6 +1,7 @@
 package rungwise.cli;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -29,6 +30,8 @@ final class Card {
     private static final int THEN = 5;
     private static final int BARRED = 4;
     private static final Set<String> WITH_A_METHOD = Set.of("try", "test", "prepare", "repeat");
+
+    private static final String FIRST_AID = "flush";
 
     private final KnowledgeBase base;
     private final Page page;
@@ -59,11 +62,13 @@ final class Card {
      * @param all  what prints all of it
      */
     private List<String> lines(Answer answer, UnaryOperator<String> tell, String all) {
+        List<String> telling = List.of();
         now(answer);
         if (answer.isStopped()) {
             page.add(say("until"), answer.hold().map(Answer.Held::until).or(() -> answer.next().until()).orElse(""));
             page.add(say("wear"), wear(answer.next().ppe()));
             page.add(say("call"), answer.whoTakesOver().map(Answer.WayOut::text).orElse(""));
+            page.add(say("tell"), answer.next().method().filter(m -> answer.next().action().equals(FIRST_AID)).map(tell).orElse(""));
         } else {
             Optional<Answer.Rung> first = answer.rungs().stream().findFirst().filter(r -> answer.next().method().filter(r.method()::equals)
                     .isPresent() && WITH_A_METHOD.contains(answer.next().action()));
@@ -72,20 +77,23 @@ final class Card {
             page.add(say("dries"), answer.notNow().stream().filter(b -> answer.next().method().filter(b.method()::equals).isPresent())
                     .flatMap(b -> b.staysWet().stream()).filter(w -> w.basis().equals("computed")).map(Card::dries).findFirst()
                     .map(d -> say("dries-now", "dries", d)).orElse(""));
+            int beforeTelling = page.lines().size();
             page.add(say("tell"), first.isEmpty() ? "" : tell.apply(first.get().method()));
+            telling = List.copyOf(page.lines().subList(beforeTelling, page.lines().size()));
             then(answer, first.isPresent() ? 1 : 0);
             barred(answer);
             page.add(say("unused"), String.join(", ", UnusedFacts.names(answer)));
         }
         int body = page.lines().size();
         page.add("", say("sheets", "all", all, "revision", answer.revision()));
-        return cut(page.lines(), page.lines().size() - body, all);
+        return cut(page.lines(), telling, page.lines().size() - body, all);
     }
 
     private void now(Answer answer) {
         page.add(AnswerText.heading(answer), answer.hold().map(h -> say("hold", "what", h.what(), "first", h.doFirst()))
                 .or(() -> answer.next().method().filter(m -> WITH_A_METHOD.contains(answer.next().action())).map(m -> base.methods().get(m).name() + "."))
-                .orElseGet(() -> answer.next().text()));
+                .orElseGet(() -> answer.next().method().filter(m -> answer.next().action().equals(FIRST_AID))
+                        .map(m -> base.methods().get(m).name() + ". ").orElse("") + answer.next().text()));
     }
 
     /** The first step: what to ask and do before it, mix, how, how long, what to wear, when to stop, and why. */
@@ -102,6 +110,7 @@ final class Card {
                 + a.dilution() + (a.mix().isEmpty() ? "" : ". " + a.mix())).orElse(""));
         page.add(say("how"), rung.technique() + (rung.dwell().to() == 0 ? "" : " " + say("dwell", "from", Figures.text(rung.dwell().from()),
                 "to", Figures.text(rung.dwell().to()))));
+        page.add(say("see"), base.mechanismOf(base.methods().get(rung.method())).see());
         page.add(say("wear"), wear(rung.ppe()));
         page.add(say("stop"), String.join(", ", rung.stopSigns()));
         page.add(say("dries"), rung.staysWet().filter(w -> w.basis().equals("computed")).map(Card::dries).orElse(""));
@@ -164,18 +173,21 @@ final class Card {
     }
 
     /**
-     * One page.
+     * One page. How to answer stays on it, and so do the last lines.
      *
      * @param keep how many of the last lines, which defer to data sheets, always stay
      */
-    private List<String> cut(List<String> lines, int keep, String all) {
+    private List<String> cut(List<String> lines, List<String> telling, int keep, String all) {
         if (lines.size() <= PAGE) {
             return List.copyOf(lines);
         }
         Page end = new Page(page.width(), page.plain());
         end.add("", say("rest", "many", lines.size() - PAGE, "all", all));
         end.lines().addAll(lines.subList(lines.size() - keep, lines.size()));
-        return Stream.concat(lines.subList(0, PAGE - end.lines().size()).stream(), end.lines().stream()).toList();
+        List<String> begins = lines.subList(0, PAGE - end.lines().size());
+        List<String> shown = Collections.indexOfSubList(begins, telling) >= 0 ? begins
+                : Stream.concat(begins.subList(0, begins.size() - telling.size()).stream(), telling.stream()).toList();
+        return Stream.concat(shown.stream(), end.lines().stream()).toList();
     }
 
     private static String say(String id, Object... named) {

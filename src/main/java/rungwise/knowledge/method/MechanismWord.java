@@ -9,8 +9,9 @@ import rungwise.knowledge.common.Basis;
  * @param id    of the {@link Mechanism}
  * @param says  the sentence, with {agent}, {tool} and {deposit} where their names go
  * @param cause what lies beneath it
+ * @param see   what is seen where it works
  */
-public record MechanismWord(String id, String says, String cause, Basis basis, List<String> sources) {
+public record MechanismWord(String id, String says, String cause, String see, Basis basis, List<String> sources) {
     public MechanismWord {
         sources = sources == null ? List.of() : List.copyOf(sources);
     }
