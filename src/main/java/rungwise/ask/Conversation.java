@@ -166,7 +166,8 @@ public final class Conversation {
         Names names = vocabulary.replies(replies);
         put(told, fact.asks(), fact.gate().map(g -> base.gates().get(g).obtain()).orElse(""));
         list(replies.stream().map(AskedFact.Reply::says).toList());
-        for (int heard = 0; heard < HEARD_AT_MOST; heard++) {
+        // danger that was named and not understood is never left open
+        for (int heard = 0; heard < HEARD_AT_MOST || fact.anyTime(); heard++) {
             Optional<String> said = voice.hear();
             Optional<Outcome> steered = steered(said, told);
             if (steered.isPresent()) {
@@ -192,6 +193,11 @@ public final class Conversation {
         }
         voice.say(say("given-up"));
         return Outcome.of(told.unknown(fact.id()));
+    }
+
+    private static Optional<AskedFact.Reply> danger(String said, List<AskedFact.Reply> stops, Names names) {
+        return reply(said, stops, names).or(() -> Hearing.isDenied(said) ? Optional.empty()
+                : Hearing.within(said).stream().flatMap(run -> reply(run, stops, names).stream()).findFirst());
     }
 
     private static Optional<AskedFact.Reply> reply(String said, List<AskedFact.Reply> replies, Names names) {
@@ -221,7 +227,7 @@ public final class Conversation {
         }
         return base.questionWords().facts().values().stream().filter(AskedFact::anyTime).flatMap(f -> {
             List<AskedFact.Reply> stops = f.replies().stream().filter(r -> !r.gives().isEmpty()).toList();
-            return reply(said.get(), stops, vocabulary.replies(stops)).stream().map(r -> Outcome.of(asIf(told).with(f.id(), Trials.gives(r))));
+            return danger(said.get(), stops, vocabulary.replies(stops)).stream().map(r -> Outcome.of(asIf(told).with(f.id(), Trials.gives(r))));
         }).findFirst();
     }
 

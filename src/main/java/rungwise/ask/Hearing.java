@@ -2,6 +2,7 @@ package rungwise.ask;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -22,6 +23,10 @@ final class Hearing {
     private static final Pattern SPAN = Pattern.compile("(\\d{1,5})(?:\\s*(?:to|-|–|…)\\s*(\\d{1,5}))?\\s*[^\\d\\s]{0,3}");
     /** A slip of the letter of a list names nothing that was put on. */
     private static final int SHORTEST = 3;
+    /** Words of a sentence that are listened to, and of a name that is looked for in it. */
+    private static final int MOST_WORDS = 40;
+    private static final int LONGEST_RUN = 6;
+    private static final List<String> DENYING = words("ask.words.denying");
     private static final List<String> UNKNOWN = words("ask.words.unknown");
     private static final List<String> BACK = words("ask.words.back");
     private static final List<String> LEADING = words("ask.words.leading");
@@ -34,11 +39,11 @@ final class Hearing {
     }
 
     static boolean isUnknown(String said) {
-        return said.isEmpty() || said.equals("?") || UNKNOWN.contains(said.toLowerCase(java.util.Locale.ROOT));
+        return said.isEmpty() || said.equals("?") || UNKNOWN.contains(said.toLowerCase(Locale.ROOT));
     }
 
     static boolean isBack(String said) {
-        return BACK.contains(said.toLowerCase(java.util.Locale.ROOT));
+        return BACK.contains(said.toLowerCase(Locale.ROOT));
     }
 
     /** What was said, and the same without small words before it: "on the bonnet" and "bonnet". */
@@ -50,6 +55,23 @@ final class Hearing {
             ways.add(rest);
         }
         return ways;
+    }
+
+    /** Whether something is said not to be there. */
+    static boolean isDenied(String said) {
+        return Stream.of(said.toLowerCase(Locale.ROOT).split("[^\\p{L}']+")).anyMatch(DENYING::contains);
+    }
+
+    /** Every run of two words or more within what was said: danger is heard wherever it stands in a sentence. */
+    static List<String> within(String said) {
+        List<String> words = Stream.of(said.strip().split("[\\s,.;:!?]+")).limit(MOST_WORDS).toList();
+        List<String> runs = new ArrayList<>();
+        for (int from = 0; from < words.size(); from++) {
+            for (int to = Math.min(words.size(), from + LONGEST_RUN); to - from >= 2; to--) {
+                runs.add(String.join(" ", words.subList(from, to)));
+            }
+        }
+        return runs;
     }
 
     private static Optional<String> cut(String said) {

@@ -76,6 +76,9 @@ final class AskCommand implements Callable<Integer> {
         if (save != null && !save.equals(LAST)) {
             try {
                 Path file = Path.of(save).toAbsolutePath();
+                if (!save.isBlank() && Files.exists(file) && !Files.isDirectory(file)) {
+                    throw InputProblem.said("not-written-over", "file", PlainText.shown(save));
+                }
                 if (!save.isBlank() && !Files.isDirectory(file) && Files.isDirectory(file.getParent())) {
                     return;
                 }

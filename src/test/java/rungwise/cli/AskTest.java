@@ -55,8 +55,10 @@ class AskTest {
         }
     }
 
+    private int talks;
+
     private Talked talk(String... lines) throws IOException {
-        String file = folder.resolve("spot.json").toString();
+        String file = folder.resolve("spot" + talks++ + ".json").toString();
         Ran ran = run(String.join("\n", lines) + (lines.length == 0 ? "" : "\n"), "ask", "--save", file);
         assertThat(ran.code()).as(ran.err()).isZero();
         String card = run("", "ladder", file).out();
@@ -102,6 +104,21 @@ class AskTest {
         assertThat(talked.out()).contains("Until more is known: ");
         assertThat(talked.kept().path("observations")).hasSize(2);
         assertThat(talked.card()).startsWith("What it is was not said; by its signs it may be:").contains("tar_spot");
+    }
+
+    @Test
+    void danger_is_heard_within_a_sentence_and_not_where_it_is_denied() throws IOException {
+        assertThat(talk("clear coat", "road tar", "12 days", "there is a strange gas smell here").card()).startsWith("HOLD     Smell of gas.");
+        assertThat(talk("clear coat", "the battery is smoking under the bonnet").card()).startsWith("HOLD").contains("Battery smoking");
+        assertThat(talk(then(lines("clear coat", "road tar", "12 days", "there is no gas smell", "no"), NOTHING_MORE)).card())
+                .startsWith("PREPARE");
+    }
+
+    @Test
+    void a_danger_that_was_named_and_not_understood_is_asked_for_again() throws IOException {
+        Talked talked = talk(then(lines("clear coat", "road tar", "12 days", "weird purple mist", "weird purple mist", "weird purple mist",
+                "weird purple mist", "weird purple mist", "a smell of gas")));
+        assertThat(talked.card()).startsWith("HOLD     Smell of gas.");
     }
 
     @Test
