@@ -134,6 +134,9 @@ public final class AttemptReader {
         for (String field : METHODS) {
             if (other.path(field).isString()) {
                 other.put(field, named.method("/" + field, other.path(field).stringValue(), problems));
+            } else if (other.has(field) && !other.path(field).isNull()) {
+                problems.add(Problem.said("/" + field, "method-no-word", "field", field));
+                other.remove(field);
             }
         }
     }
@@ -223,7 +226,7 @@ public final class AttemptReader {
     private Attempt attempt(Question question, Rest rest) {
         return new Attempt(rest.id().orElseGet(() -> UUID.randomUUID().toString()),
                 rest.at().flatMap(AttemptReader::time).orElseGet(() -> clock.instant().truncatedTo(ChronoUnit.MILLIS)),
-                rest.shop().orElse("here"), rest.bay(), rest.spot(),
+                rest.shop().orElse("here"), rest.bay(), rest.spot().map(SpotName::kept),
                 question.contaminant().orElse(Question.UNKNOWN), question.age(),
                 question.surface().stream().distinct().toList(), question.facts(),
                 question.setting(), rest.method().orElseThrow(), rest.advised(), rest.notFollowedBecause(),

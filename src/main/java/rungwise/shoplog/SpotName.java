@@ -2,6 +2,7 @@ package rungwise.shoplog;
 
 import java.util.Locale;
 import java.util.random.RandomGenerator;
+import java.util.regex.Pattern;
 
 /** What a spot is called: short, and of letters that sound apart and digits that look like none of them. */
 final class SpotName {
@@ -9,6 +10,8 @@ final class SpotName {
     private static final String DIGITS = "23456789";
     /** A letter and a digit each: half a million names, so that two shops that put their logs together hardly meet. */
     private static final int PAIRS = 3;
+
+    private static final Pattern OURS = Pattern.compile("([" + LETTERS + "][" + DIGITS + "]){" + PAIRS + "}");
 
     private SpotName() {
     }
@@ -20,6 +23,12 @@ final class SpotName {
                     .append(DIGITS.charAt(random.nextInt(DIGITS.length())));
         }
         return name.toString();
+    }
+
+    /** One of these names as it is kept, however it was written down; any other name as it is. */
+    static String kept(String said) {
+        String name = of(said);
+        return OURS.matcher(name).matches() ? name : said;
     }
 
     /** As it may be written down or read out: in capitals, in pairs, with hyphens. */

@@ -2,6 +2,7 @@ package rungwise.spot;
 
 import java.time.Duration;
 import java.time.Instant;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
@@ -19,7 +20,7 @@ import tools.jackson.databind.node.ObjectNode;
 
 /**
  * The question that a spot asks at a moment. Since a fact was told the deposit has grown older and the tries lie further back;
- * what held for one visit only is no longer there after it. What would loosen anything by mere time, as paint that
+ * what held for one visit only is no longer there after it. What was told later counts more, by when it was so and not by when it was sent. What would loosen anything by mere time, as paint that
  * cures, stays as it was told.
  *
  * @param question in ids, with what was tried
@@ -35,7 +36,8 @@ record AsOf(ObjectNode question, List<String> letGo) {
         double visit = base.decisions().value(DecisionId.A_VISIT);
         ObjectNode question = Mappers.json().createObjectNode();
         Set<String> gone = new TreeSet<>();
-        Stream.concat(Stream.of(new Said(spot.at(), null, spot.question(), null, null)), spot.said().stream()).forEach(said -> {
+        Stream.concat(Stream.of(new Said(spot.at(), null, spot.question(), null, null)), spot.said().stream())
+                .sorted(Comparator.comparing(Said::at)).forEach(said -> {
             ObjectNode told = (ObjectNode) said.told().deepCopy();
             double hours = hours(said.at(), now);
             if (hours >= visit) {

@@ -22,6 +22,7 @@ import rungwise.question.Problem;
 import rungwise.question.Question;
 import rungwise.question.QuestionReader;
 import rungwise.shoplog.Attempt;
+import rungwise.shoplog.AttemptReader;
 import rungwise.shoplog.BadAttempt;
 import rungwise.shoplog.Lessons;
 import rungwise.shoplog.SenderKey;
@@ -143,6 +144,43 @@ class SpotMemoryTest {
     }
 
     @Test
+    void what_was_so_earlier_never_overrides_what_is_so_now_however_late_it_is_sent() {
+        SpotNow spot = begin(TAR);
+        hoursLater(6);
+        memory.tell(spot.id(), yaml("{setting: {panelC: 55, sun: direct}, consent: {refused: [g01]}}"));
+        attempt(spot.id(), "{method: aliph_tar, outcome: partly, at: \"" + now.minusSeconds(3 * 3600)
+                + "\", setting: {panelC: 18, sun: shade}, consent: {granted: [g01]}}");
+        JsonNode question = memory.show(spot.id(), false).question();
+        assertThat(question.at("/setting/panelC").asDouble()).isEqualTo(55);
+        assertThat(question.at("/consent/refused").toString()).isEqualTo("[\"g01\"]");
+        assertThat(question.at("/consent/granted").toString()).doesNotContain("g01");
+    }
+
+    @Test
+    void a_test_that_was_passed_counts_on_its_surface_only() {
+        SpotNow spot = begin(TAR);
+        memory.tell(spot.id(), yaml("{passedTests: [aliph_tar]}"));
+        assertThat(memory.show(spot.id(), false).question().path("passedTests").toString()).contains("aliph_tar");
+        memory.tell(spot.id(), yaml("{surface: lacquer_nitro_acrylic}"));
+        assertThat(memory.show(spot.id(), false).question().path("passedTests").toString()).doesNotContain("aliph_tar");
+    }
+
+    @Test
+    void an_attempt_is_found_by_its_spot_however_the_name_was_written_down() {
+        SpotNow spot = begin(TAR);
+        Attempt harm = new AttemptReader(Base.advisor().knowledge(), () -> now).read(yaml("{contaminant: tar_spot, surface: clear_2k_sound, "
+                + "method: aliph_tar, outcome: harm, prepared: true, spot: " + spot.id().toUpperCase(java.util.Locale.ROOT) + "}"));
+        assertThat(harm.spot()).hasValue(spot.id());
+    }
+
+    @Test
+    void a_method_that_is_a_number_is_refused() {
+        SpotNow spot = begin(TAR);
+        assertThatThrownBy(() -> attempt(spot.id(), "{method: 7, outcome: partly}")).isInstanceOfSatisfying(BadAttempt.class,
+                bad -> assertThat(bad.problems()).anyMatch(p -> p.pointer().equals("/method")));
+    }
+
+    @Test
     void an_attempt_joins_what_was_tried_with_the_hours_since_then() {
         SpotNow spot = begin(TAR.replace("done:", "tried: [{text: dish soap, outcome: no-change, hoursAgo: 2}], done:"));
         hoursLater(1);
@@ -225,7 +263,7 @@ class SpotMemoryTest {
         SpotNow told = memory.tell(spot.id(), yaml("{consent: {granted: [alc_gel]}, facts: {colour: null}, surface: wrap_gloss}"));
         Question now = question(told);
         assertThat(now.done()).containsExactly("washed", "dried", "masked");
-        assertThat(now.passedTests()).containsExactly("aliph_tar");
+        assertThat(now.passedTests()).as("passed on what was there before").isEmpty();
         assertThat(now.consent()).isEqualTo(new Question.Consent(List.of("alc_gel"), List.of()));
         assertThat(now.facts().clearMicrons()).isEqualTo(OptionalDouble.of(41));
         assertThat(now.facts().colour()).isEmpty();
