@@ -92,12 +92,24 @@ public final class Texts {
         return files;
     }
 
-    /** The same, with what another file says otherwise; it may put in what the English sentence names, and nothing else. */
+    /** The same, with what another file says otherwise; it may put in what the English sentence names, all of it and nothing else. */
     private Texts with(Map<String, String> more) {
         more.forEach((id, sentence) -> {
-            Set<String> known = places(ENGLISH.byId.getOrDefault(id, sentence));
-            if (!known.containsAll(places(sentence))) {
-                throw new IllegalArgumentException(ENGLISH.say("language.other-place", "id", id, "places", places(sentence), "known", known));
+            String english = ENGLISH.byId.get(id);
+            if (english == null) {
+                throw new IllegalArgumentException(ENGLISH.say("language.no-sentence", "id", id));
+            }
+            if (sentence.isBlank() && !english.isBlank() || sentence.chars().anyMatch(c -> Character.isISOControl(c) && c != '\n')) {
+                throw new IllegalArgumentException(ENGLISH.say("language.empty", "id", id));
+            }
+            Set<String> known = places(english);
+            Set<String> here = places(sentence);
+            if (!known.containsAll(here)) {
+                throw new IllegalArgumentException(ENGLISH.say("language.other-place", "id", id, "places", here, "known", known));
+            }
+            if (!here.containsAll(known)) {
+                known.removeAll(here);
+                throw new IllegalArgumentException(ENGLISH.say("language.missing-place", "id", id, "places", known));
             }
         });
         Map<String, String> all = new TreeMap<>(byId);

@@ -41,7 +41,7 @@ final class BeliefChecks {
         List<String> wrong = new ArrayList<>();
         answer.offered().map(Placed.Offer::method).filter(barred::contains).forEach(m -> wrong.add("rung " + m));
         // first aid for one suspect asks neither shelf nor weather, whoever else it may be
-        boolean firstAid = answer.next().action().equals("flush") && alone.stream().anyMatch(a -> a.next().action().equals("flush")
+        boolean firstAid = answer.next().action().equals("flush") && alone(answer, 0, false).stream().anyMatch(a -> a.next().action().equals("flush")
                 && a.next().method().equals(answer.next().method()));
         answer.next().method().filter(m -> !firstAid && !answer.next().action().equals("wait")).filter(barred::contains)
                 .ifPresent(m -> wrong.add("next " + answer.next().action() + " " + m));

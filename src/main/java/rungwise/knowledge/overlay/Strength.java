@@ -29,17 +29,20 @@ record Strength(OverlayFile.Product product, Optional<Range> acidity, AcidityFro
     private static final Range TAP_IS_A_MATCH = new Range(2.5, 11.5);
     private static final double TAP_SHIFTS = 1;
     private static final double READING_ERROR = 0.3;
+    /** Buffers and builders that a sheet leaves out shift a pH by about this, and not by more. */
+    private static final double UNLIKE = 2;
     /** A percentage on a label is rounded. */
     private static final double ROUNDED = 0.8;
 
     static Strength of(OverlayFile.Product product, KnowledgeBase base) {
         List<Doubt> doubts = new ArrayList<>(percents(product, base));
+        Optional<Range> asSold = product.acidity().map(told -> borne(product, told, base, doubts));
         if (product.waterParts() == 0) {
-            return new Strength(product, product.acidity(), AcidityFrom.NEAT, doubts);
+            return new Strength(product, asSold, AcidityFrom.NEAT, doubts);
         }
         Optional<Range> told = product.inUse().flatMap(OverlayFile.InUse::acidity);
         if (told.isPresent()) {
-            Optional<Range> least = product.acidity().map(sold -> thinned(sold, product.waterParts()));
+            Optional<Range> least = asSold.map(sold -> thinned(sold, product.waterParts()));
             if (least.filter(range -> isImpossible(told.get(), range)).isPresent()) {
                 doubts.add(new Doubt("dilution-impossible", Texts.said("product.doubt.dilution-impossible", "told", told.get(),
                         "parts", product.waterParts(), "acidity", least.get())));
@@ -52,9 +55,18 @@ record Strength(OverlayFile.Product product, Optional<Range> acidity, AcidityFro
         if (computed.isPresent()) {
             return new Strength(product, computed, AcidityFrom.COMPUTED, doubts);
         }
-        product.acidity().filter(sold -> !MILD.contains(sold)).ifPresent(sold -> doubts.add(new Doubt("dilution-untold",
+        asSold.filter(sold -> !MILD.contains(sold)).ifPresent(sold -> doubts.add(new Doubt("dilution-untold",
                 Texts.said("product.doubt.dilution-untold", "parts", product.waterParts(), "acidity", sold))));
-        return new Strength(product, product.acidity(), AcidityFrom.SOLD, doubts);
+        return new Strength(product, asSold, AcidityFrom.SOLD, doubts);
+    }
+
+    /** A pH that the parts of a product cannot have is believed no further than they bear it out. */
+    private static Range borne(OverlayFile.Product product, Range told, KnowledgeBase base, List<Doubt> doubts) {
+        Optional<Range> reckoned = reckoned(product, 1, base).filter(r -> r.from() > 7 && told.to() < r.from() - UNLIKE
+                || r.to() < 7 && told.from() > r.to() + UNLIKE);
+        reckoned.ifPresent(r -> doubts.add(new Doubt("acidity-impossible", Texts.said("product.doubt.acidity-impossible", "told", told,
+                "acidity", new Range(round(r.from()), round(r.to()))))));
+        return reckoned.map(r -> new Range(round(Math.min(told.from(), r.from())), round(Math.max(told.to(), r.to())))).orElse(told);
     }
 
     /** The strongest that a part can be in use, in the measure into which the percentages of the sheet are put. */
