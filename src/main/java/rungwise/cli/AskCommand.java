@@ -59,7 +59,7 @@ final class AskCommand implements Callable<Integer> {
         SpotAnswer answer = SpotAnswer.to(advisor, new Identifier(advisor), QuestionReader.read(told.tree(), advisor.knowledge()), false, false,
                 chances);
         Beside.suspects(answer, out);
-        new Card(advisor.knowledge(), Terminal.width(spec), Terminal.isPlain()).lines(answer.answer(), save == null || save.equals(LAST)
+        Card.on(spec, advisor.knowledge()).lines(answer.answer(), save == null || save.equals(LAST)
                 ? Texts.said("ask.file") : save).forEach(out::println);
         keep(Mappers.json().writeValueAsString(told.tree()), out);
         out.flush();

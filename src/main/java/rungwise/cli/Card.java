@@ -9,6 +9,7 @@ import java.util.Set;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import picocli.CommandLine.Model.CommandSpec;
 import rungwise.answer.Answer;
 import rungwise.knowledge.KnowledgeBase;
 import rungwise.knowledge.common.Figures;
@@ -39,6 +40,11 @@ final class Card {
     Card(KnowledgeBase base, int width, boolean plain) {
         this.base = base;
         this.page = new Page(width, plain);
+    }
+
+    /** As wide and as plain as where it is printed. */
+    static Card on(CommandSpec spec, KnowledgeBase base) {
+        return new Card(base, Terminal.width(spec), Terminal.isPlain());
     }
 
     /**

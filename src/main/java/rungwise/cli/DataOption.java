@@ -25,9 +25,7 @@ final class DataOption {
             throw InputProblem.said("no-log-to-learn-from", "place", data);
         }
         try (Shoplog log = Shoplog.open(data)) {
-            Teacher teacher = new Teacher(log, base);
-            teacher.refresh();
-            return teacher.table();
+            return new Teacher(log, base).fresh();
         }
     }
 

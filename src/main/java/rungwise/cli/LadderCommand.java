@@ -68,7 +68,7 @@ final class LadderCommand implements Callable<Integer> {
             if (all) {
                 new AnswerText(advisor.knowledge(), out).print(answer.answer());
             } else {
-                new Card(advisor.knowledge(), Terminal.width(spec), Terminal.isPlain()).lines(answer.answer(), file).forEach(out::println);
+                Card.on(spec, advisor.knowledge()).lines(answer.answer(), file).forEach(out::println);
             }
             Beside.whatIf(answer, advisor.knowledge(), out);
         }

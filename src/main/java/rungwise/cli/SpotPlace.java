@@ -67,12 +67,8 @@ final class SpotPlace {
         try (Shoplog log = opening.get()) {
             Advisor advisor = advising.get();
             Teacher teacher = new Teacher(log, advisor.knowledge());
-            Supplier<ChanceTable> chances = () -> {
-                teacher.refresh();
-                return teacher.table();
-            };
-            return work.apply(new Open(new SpotMemory(advisor, log.spots(), noLearning ? () -> ChanceTable.PRIOR : chances,
-                    InstantSource.system()), advisor, log.place()));
+            Supplier<ChanceTable> chances = noLearning ? () -> ChanceTable.PRIOR : teacher::fresh;
+            return work.apply(new Open(new SpotMemory(advisor, log.spots(), chances, InstantSource.system()), advisor, log.place()));
         }
     }
 
@@ -80,7 +76,7 @@ final class SpotPlace {
     void card(Open open, SpotAnswer answer, String id) {
         PrintWriter out = spec.commandLine().getOut();
         Beside.suspects(answer, out);
-        new Card(open.knowledge(), Terminal.width(spec), Terminal.isPlain()).ofSpot(answer.answer(), id).forEach(out::println);
+        Card.on(spec, open.knowledge()).ofSpot(answer.answer(), id).forEach(out::println);
         Beside.whatIf(answer, open.knowledge(), out);
     }
 }

@@ -23,6 +23,12 @@ public final class Teacher {
         return table;
     }
 
+    /** The table after a look at the log. */
+    public ChanceTable fresh() {
+        refresh();
+        return table;
+    }
+
     /**
      * Takes what has been added to the log since.
      *
