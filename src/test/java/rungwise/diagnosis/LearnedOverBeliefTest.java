@@ -50,9 +50,7 @@ class LearnedOverBeliefTest {
             }
         }
         try (Shoplog log = Shoplog.open(data)) {
-            Teacher teacher = new Teacher(log, KNOWN);
-            teacher.refresh();
-            return teacher.table();
+            return new Teacher(log, KNOWN).fresh();
         }
     }
 

@@ -48,10 +48,7 @@ class SpotMemoryTest {
     void open() {
         log = Shoplog.open(folder.toString());
         teacher = new Teacher(log, Base.advisor().knowledge());
-        memory = new SpotMemory(Base.advisor(), log.spots(), () -> {
-            teacher.refresh();
-            return teacher.table();
-        }, () -> now);
+        memory = new SpotMemory(Base.advisor(), log.spots(), teacher::fresh, () -> now);
     }
 
     @AfterEach
