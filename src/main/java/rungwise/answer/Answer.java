@@ -232,7 +232,12 @@ public sealed interface Answer permits LadderAnswer, StoppedAnswer {
     public record Tries(int done, int allowed, Optional<Double> contactMinutesLeft) {
     }
 
-    public record Risk(String text, List<Because> because) {
+    /**
+     * What to mind.
+     *
+     * @param toPeople it harms people, not the vehicle; these stand first
+     */
+    public record Risk(String text, boolean toPeople, List<Because> because) {
     }
 
     /**

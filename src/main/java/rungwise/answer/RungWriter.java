@@ -1,6 +1,7 @@
 package rungwise.answer;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -131,14 +132,25 @@ final class RungWriter {
                 base.families().get(method.family()).contactCapMinutes().map(cap -> Math.max(0, cap - contact)));
     }
 
+    /** What to mind, people before the vehicle: what an agent or a tool is known for harms people, what a method does the part. */
     private List<Answer.Risk> risks(Choice choice) {
-        Map<String, List<Because>> texts = new LinkedHashMap<>();
-        for (Concluded<Caution> caution : join(choice.verdict().cautions(), ladder.verdicts().general().cautions())) {
-            texts.computeIfAbsent(caution.conclusion().text(), t -> new ArrayList<>()).add(caution.because());
+        List<Concluded<Caution>> cautions = join(choice.verdict().cautions(), ladder.verdicts().general().cautions());
+        List<Answer.Risk> risks = new ArrayList<>();
+        for (boolean toPeople : new boolean[] {true, false}) {
+            Map<String, List<Because>> texts = new LinkedHashMap<>();
+            cautions.stream().filter(c -> c.conclusion().guardsPeople() == toPeople)
+                    .forEach(c -> texts.computeIfAbsent(c.conclusion().text(), t -> new ArrayList<>()).add(c.because()));
+            texts.forEach((text, because) -> risks.add(new Answer.Risk(text, toPeople, because)));
         }
-        Stream.of(choice.use().agent().risks(), choice.use().tool().risks(), choice.method().risks())
-                .flatMap(List::stream).forEach(r -> texts.computeIfAbsent(r, t -> List.of(StepWriter.entry(choice.method()))));
-        return texts.entrySet().stream().map(e -> new Answer.Risk(e.getKey(), e.getValue())).toList();
+        stated(choice.method(), Stream.of(choice.use().agent().risks(), choice.use().tool().risks()), true, risks);
+        stated(choice.method(), Stream.of(choice.method().risks()), false, risks);
+        risks.sort(Comparator.comparing(r -> !r.toPeople()));
+        return List.copyOf(risks);
+    }
+
+    private static void stated(Method method, Stream<List<String>> said, boolean toPeople, List<Answer.Risk> risks) {
+        said.flatMap(List::stream).filter(text -> risks.stream().noneMatch(r -> r.text().equals(text)))
+                .forEach(text -> risks.add(new Answer.Risk(text, toPeople, List.of(StepWriter.entry(method)))));
     }
 
     /** What a method asks for here, whether it is a rung or first aid. */

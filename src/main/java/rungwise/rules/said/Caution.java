@@ -10,8 +10,17 @@ import rungwise.text.Texts;
  * Yes, but.
  *
  * @param template what it says, naming its figures in braces
+ * @param guardsPeople it keeps people from harm, not the vehicle: it is read first and never left out
  */
-public record Caution(String method, String template, List<Figure> figures) implements Conclusion {
+public record Caution(String method, String template, List<Figure> figures, boolean guardsPeople) implements Conclusion {
+    public Caution(String method, String template, List<Figure> figures) {
+        this(method, template, figures, false);
+    }
+
+    public static Caution toPeople(String method, String template, List<Figure> figures) {
+        return new Caution(method, template, figures, true);
+    }
+
     @Override
     public String key() {
         return method + " " + template + " " + figures;
