@@ -2,6 +2,7 @@ package rungwise.cli;
 
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -13,6 +14,7 @@ import picocli.CommandLine.Model.CommandSpec;
 import rungwise.answer.Answer;
 import rungwise.knowledge.KnowledgeBase;
 import rungwise.knowledge.common.Figures;
+import rungwise.knowledge.common.Sentence;
 import rungwise.knowledge.decision.DecisionId;
 import rungwise.knowledge.method.Gate.GateKind;
 import rungwise.knowledge.safety.Protective;
@@ -27,12 +29,16 @@ final class Card {
     /** Lines of one page. */
     static final int PAGE = 34;
     private static final String ALL = "--all";
+    /** Cautions for the vehicle; those for people are all said. */
     private static final int CAUTIONS = 2;
+    private static final int AFTERWARDS = 3;
+    private static final int REASONS = 2;
     private static final int THEN = 5;
     private static final int BARRED = 4;
     private static final Set<String> WITH_A_METHOD = Set.of("try", "test", "prepare", "repeat");
 
     private static final String FIRST_AID = "flush";
+    private static final String SAFETY = "safety";
 
     private final KnowledgeBase base;
     private final Page page;
@@ -79,6 +85,9 @@ final class Card {
             Optional<Answer.Rung> first = answer.rungs().stream().findFirst().filter(r -> answer.next().method().filter(r.method()::equals)
                     .isPresent() && WITH_A_METHOD.contains(answer.next().action()));
             first.ifPresent(r -> doing(answer, r));
+            if (first.isEmpty()) {
+                handingOver(answer);
+            }
             page.add(say("until"), answer.next().until().orElse(""));
             page.add(say("dries"), answer.notNow().stream().filter(b -> answer.next().method().filter(b.method()::equals).isPresent())
                     .flatMap(b -> b.staysWet().stream()).filter(w -> w.basis().equals("computed")).map(Card::dries).findFirst()
@@ -117,12 +126,38 @@ final class Card {
         page.add(say("how"), rung.technique() + (rung.dwell().to() == 0 ? "" : " " + say("dwell", "from", Figures.text(rung.dwell().from()),
                 "to", Figures.text(rung.dwell().to()))));
         page.add(say("see"), base.mechanismOf(base.methods().get(rung.method())).see());
-        page.add(say("wear"), wear(rung.ppe()));
+        page.add(say("wear"), Stream.of(wear(rung.ppe()), gloves(rung)).filter(t -> !t.isEmpty()).collect(Collectors.joining("; ")));
         page.add(say("stop"), String.join(", ", rung.stopSigns()));
         page.add(say("dries"), rung.staysWet().filter(w -> w.basis().equals("computed")).map(Card::dries).orElse(""));
-        page.add(say("caution"), rung.risks().stream().map(Answer.Risk::text).distinct().limit(CAUTIONS).toList());
+        List<Answer.Risk> risks = rung.risks().stream().filter(r -> glove(r).isEmpty()).toList();
+        page.add(say("caution"), Stream.concat(risks.stream().filter(Answer.Risk::toPeople),
+                risks.stream().filter(r -> !r.toPeople()).limit(CAUTIONS)).map(Answer.Risk::text).distinct().toList());
         page.add(say("why"), rung.because().stream().limit(1).map(b -> Texts.chosen().fill(b.says(), b.figures())).collect(Collectors.joining())
                 + " " + say("works", "often", often(rung.chance().mean())));
+    }
+
+    /** Where nothing is tried: what to do, what to mind, and by which reasons all that could be tried is kept off. */
+    private void handingOver(Answer answer) {
+        page.add(say("how"), answer.next().method().map(m -> base.methods().get(m).technique()).orElse(""));
+        page.add(say("caution"), answer.advice().stream().filter(a -> a.about().equals(SAFETY)).map(Answer.Advice::text).toList());
+        page.add(say("after"), answer.after().stream().map(Answer.Around::text).toList());
+        Map<String, Long> bars = Stream.concat(answer.never().stream(), answer.notNow().stream()).filter(b -> !b.madeForOther())
+                .map(b -> b.because().get(0)).map(b -> Texts.chosen().fill(b.says(), b.figures()))
+                .collect(Collectors.groupingBy(w -> w, LinkedHashMap::new, Collectors.counting()));
+        List<String> barring = bars.entrySet().stream().sorted(Map.Entry.<String, Long>comparingByValue().reversed()).limit(REASONS)
+                .map(Map.Entry::getKey).toList();
+        page.add(say("why"), barring.isEmpty() ? answer.next().because().stream().limit(1)
+                .map(b -> Texts.chosen().fill(b.says(), b.figures())).toList() : barring);
+    }
+
+    /** The glove of a caution that speaks of gloves; it is read beside what else is worn. */
+    private static Optional<String> glove(Answer.Risk risk) {
+        return risk.because().stream().flatMap(b -> b.figures().stream()).filter(f -> f.name().equals("glove"))
+                .map(f -> risk.text()).findFirst();
+    }
+
+    private static String gloves(Answer.Rung rung) {
+        return rung.risks().stream().map(Card::glove).flatMap(Optional::stream).distinct().map(Sentence::within).collect(Collectors.joining(" "));
     }
 
     private GateKind kind(Answer.GateState gate) {
@@ -157,6 +192,9 @@ final class Card {
         }
         answer.whoTakesOver().filter(w -> !answer.rungs().isEmpty()).ifPresent(w -> all.add(say("else", "who", w.text())));
         page.add(say("then"), String.join("; ", all));
+        if (!answer.rungs().isEmpty()) {
+            page.add(say("after"), answer.after().stream().map(Answer.Around::text).distinct().limit(AFTERWARDS).collect(Collectors.joining(" ")));
+        }
     }
 
     /** What a hand may reach for and must not: of those made for this material. */

@@ -44,6 +44,8 @@ public record NextStep(Concluded<Next> said, List<Concluded<Gated>> gates, List<
         KnowledgeBase base = ladder.revision().base();
         Situation situation = ladder.situation();
         Method wayOut = base.methods().get(situation.surface().is(Trait.CURING) ? "leave_monitor"
+                // what holds people in a crash is replaced, whatever is on it
+                : situation.asked().is(Trait.HOLDS_PEOPLE) ? situation.asked().wayOut()
                 : situation.likeliest().contaminant().refersTo().orElse(situation.asked().wayOut()));
         List<Object> facts = new ArrayList<>(List.of(base.decisions()));
         situation.derived().of(Hold.class).forEach(h -> facts.add(h.conclusion()));

@@ -34,5 +34,7 @@ public enum Nature {
     /** Water or damp makes it set: none near it before it is hard. */
     WATER_CURES,
     /** Droppings or nest of rodents: soaked in disinfectant before anything else touches it. */
-    DROPPINGS
+    DROPPINGS,
+    /** Fresh, lumps of it lie on top: they are lifted before anything presses on them. */
+    SOLIDS
 }
