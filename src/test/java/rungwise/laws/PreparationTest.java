@@ -83,11 +83,11 @@ class PreparationTest {
 
     @Test
     void the_next_step_takes_what_the_first_rung_asks_for_and_no_more() {
-        Answer resin = Base.ask("{contaminant: sap_conifer, age: P9D, surface: clear_2k_sound, facts: {totalFilmMicrons: "
+        Answer glue = Base.ask("{contaminant: adhesive_residue, age: P9D, surface: clear_2k_sound, facts: {totalFilmMicrons: "
                 + "{min: 118, max: 126}, refinished: false}, setting: {panelC: 20, sun: shade, outdoors: true}}");
-        assertThat(resin.before()).extracting(Answer.Around::step).contains("contact_wash_neutral", "dry_towel");
-        assertThat(resin.next().action()).isEqualTo("prepare");
-        assertThat(resin.next().text()).contains("Flood").doesNotContain("mitt").doesNotContain("towel");
+        assertThat(glue.before()).extracting(Answer.Around::step).contains("contact_wash_neutral", "dry_towel");
+        assertThat(glue.next().action()).isEqualTo("prepare");
+        assertThat(glue.next().text()).contains("Flood").doesNotContain("mitt").doesNotContain("towel");
     }
 
     @Test

@@ -161,7 +161,7 @@ class FirstStepsTest {
             List<String> never = Trade.expanded(one.path("never"));
             Optional<String> first = printed.first();
             boolean dangerous = first.filter(never::contains).isPresent()
-                    || printed.works() && printed.before().stream().anyMatch(never::contains);
+                    || printed.works() && printed.around().stream().anyMatch(never::contains);
             boolean good = !dangerous && (Trade.names(one.path("actions")).contains(printed.action())
                     || first.filter(Trade.expanded(one.path("good"))::contains).isPresent());
             boolean acceptable = !dangerous && !good && first.filter(Trade.expanded(one.path("acceptable"))::contains).isPresent();
@@ -182,7 +182,7 @@ class FirstStepsTest {
                         "not prepared: " + step, missed);
             }
             if (one.path("preparation").has("never")) {
-                List<String> spoils = Trade.expanded(one.path("preparation").path("never")).stream().filter(printed.before()::contains).toList();
+                List<String> spoils = Trade.expanded(one.path("preparation").path("never")).stream().filter(printed.around()::contains).toList();
                 note(preparationShare, spoils.isEmpty(), "spoils it beforehand: " + spoils, missed);
             }
         }

@@ -20,12 +20,13 @@ import tools.jackson.databind.JsonNode;
  * @param action  what the next step is
  * @param method  the method that the next step names
  * @param before  the steps before the first rung
+ * @param around  those before any rung
  * @param marks   what corrects a mark once the deposit is off
  * @param wayOut  who takes over
  * @param words   all that it says of what is done, in lower case
  * @param left    where a method went that is left out, and by which reasons
  */
-record Printed(String action, Optional<String> method, List<String> before, List<String> rungs,
+record Printed(String action, Optional<String> method, List<String> before, List<String> around, List<String> rungs,
                List<String> alternatives, List<String> marks, List<String> after, String wayOut, String words, Map<String, String> left) {
     /** Actions that start the work on a rung; the others keep hands off or call somebody. */
     private static final Set<String> DOING = Set.of("try", "test", "prepare", "repeat");
@@ -37,11 +38,17 @@ record Printed(String action, Optional<String> method, List<String> before, List
         StringBuilder words = new StringBuilder();
         JsonNode tree = Mappers.json().valueToTree(answer);
         collect(tree, words);
-        return new Printed(answer.next().action(), answer.next().method(), steps(answer.before().stream()),
+        return new Printed(answer.next().action(), answer.next().method(), steps(answer.before().stream().filter(b -> isForFirst(b, answer))),
+                steps(answer.before().stream()),
                 answer.rungs().stream().map(Answer.Rung::method).toList(),
                 answer.alternatives().stream().map(Answer.Alternative::method).toList(),
                 steps(answer.rungs().stream().flatMap(r -> r.ifMarked().stream())),
                 steps(answer.after().stream()), answer.whoTakesOver().map(Answer.WayOut::method).orElse(""), words.toString().toLowerCase(Locale.ROOT), left(tree));
+    }
+
+    /** What only a later rung asks for comes before that one. */
+    private static boolean isForFirst(Answer.Around step, Answer answer) {
+        return step.forRungs().isEmpty() || answer.rungs().stream().findFirst().filter(r -> step.forRungs().contains(r.method())).isPresent();
     }
 
     private static Map<String, String> left(JsonNode answer) {
@@ -95,7 +102,7 @@ record Printed(String action, Optional<String> method, List<String> before, List
 
     /** All methods that the answer names for use. */
     List<String> anywhere() {
-        return Stream.of(before.stream(), rungs.stream(), alternatives.stream(), marks.stream(), after.stream(),
+        return Stream.of(around.stream(), rungs.stream(), alternatives.stream(), marks.stream(), after.stream(),
                 method.stream(), Stream.of(wayOut)).flatMap(s -> s).distinct().toList();
     }
 
