@@ -7,7 +7,6 @@ import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
-import rungwise.knowledge.Circumstance;
 import rungwise.knowledge.KnowledgeBase;
 import rungwise.knowledge.common.Listed;
 import rungwise.knowledge.method.Gate;
@@ -69,11 +68,8 @@ public final class ClosedLists {
     }
 
     private static WordList circumstances(KnowledgeBase base) {
-        WordList words = WordList.ofIds(base.circumstances().keySet());
-        for (Circumstance one : base.circumstances().values()) {
-            words = words.alsoSaid(one.name(), one.id());
-        }
-        return words;
+        return WordList.ofIds(base.circumstances().keySet()).alsoSaid(base.circumstances().values().stream()
+                .map(one -> Map.entry(one.name(), one.id())).toList());
     }
 
     private static List<String> gates(KnowledgeBase base, boolean questions) {

@@ -1,6 +1,8 @@
 package rungwise.question;
 
 import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -24,9 +26,16 @@ public final class Named {
     private final KnowledgeBase base;
     private final Vocabulary vocabulary;
     private final Map<String, Field> byPointer = new LinkedHashMap<>();
+    /** Names are many, and most questions say ids: they are gathered for the first word of a field that is none. */
+    private final Map<Field, Names> gathered = new HashMap<>();
 
     /** Ids that need no reading, and what else may stand there. */
     private record Field(Set<String> ids, Function<Vocabulary, Names> names) {
+        static Field of(Function<Vocabulary, Names> names, List<Set<String>> ids) {
+            Set<String> all = new HashSet<>();
+            ids.forEach(all::addAll);
+            return new Field(all, names);
+        }
     }
 
     public Named(KnowledgeBase base) {
@@ -34,12 +43,13 @@ public final class Named {
         this.vocabulary = new Vocabulary(base);
         Field surfaces = new Field(base.surfaces().keySet(), Vocabulary::surfaces);
         Field methods = new Field(base.methods().keySet(), Vocabulary::methods);
-        Field agreed = new Field(base.gates().keySet(), Vocabulary::consent);
+        Field agreed = Field.of(Vocabulary::consent, List.of(base.methods().keySet(), base.gates().keySet()));
         byPointer.put("/contaminant", new Field(base.contaminants().keySet(), Vocabulary::deposits));
         byPointer.put("/surface", surfaces);
         byPointer.put("/surface/*", surfaces);
         byPointer.put("/neighbours/*", surfaces);
-        byPointer.put("/shelf/*", new Field(base.agents().keySet(), Vocabulary::shelf));
+        byPointer.put("/shelf/*", Field.of(Vocabulary::shelf, List.of(base.agents().keySet(), base.tools().keySet(),
+                base.methods().keySet())));
         byPointer.put("/wanted/*", methods);
         byPointer.put("/passedTests/*", methods);
         byPointer.put("/tried/*/method", methods);
@@ -64,7 +74,7 @@ public final class Named {
     }
 
     private Optional<String> read(String pointer, String word, Field field, List<Problem> problems) {
-        Names names = field.names().apply(vocabulary);
+        Names names = gathered.computeIfAbsent(field, f -> f.names().apply(vocabulary));
         Optional<String> id = names.id(word);
         if (id.isEmpty()) {
             problems.add(problem(pointer, word, names));

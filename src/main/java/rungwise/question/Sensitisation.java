@@ -1,6 +1,9 @@
 package rungwise.question;
 
+import java.util.ArrayList;
 import java.util.Collection;
+import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
@@ -35,13 +38,10 @@ public final class Sensitisation {
                 .and(WordList.ofIds(base.exposures().keySet())).and(WordList.ofIds(base.agents().keySet()))
                 .and(WordList.ofIds(base.agents().values().stream().flatMap(a -> a.sensitisers().stream()).distinct().sorted()
                         .toList()));
-        for (var substance : base.substances().values()) {
-            all = all.alsoSaid(substance.name(), substance.id()).alsoSaid(substance.cas(), substance.id());
-        }
-        for (Agent agent : base.agents().values()) {
-            all = all.alsoSaid(agent.name(), agent.id());
-        }
-        return all;
+        List<Map.Entry<String, String>> more = new ArrayList<>();
+        base.substances().values().forEach(s -> more.addAll(List.of(Map.entry(s.name(), s.id()), Map.entry(s.cas(), s.id()))));
+        base.agents().values().forEach(a -> more.add(Map.entry(a.name(), a.id())));
+        return all.alsoSaid(more);
     }
 
     /** What is wrong with a word, if anything. */

@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.ToIntFunction;
+import java.util.regex.Pattern;
 import rungwise.knowledge.common.Listed;
 import rungwise.text.Near;
 
@@ -20,6 +21,7 @@ import rungwise.text.Near;
  * @param idByLabel every way to say a word, in plain form, with the id that it means
  */
 record WordList(Map<String, String> idByLabel) {
+    private static final Pattern BETWEEN = Pattern.compile("[^\\p{L}\\p{N}]+");
     private static final int NEAREST = 3;
     /** So many words are shown whole; of more only the nearest. */
     private static final int SHOWN_WHOLE = 12;
@@ -51,10 +53,10 @@ record WordList(Map<String, String> idByLabel) {
         return new WordList(both);
     }
 
-    /** These words, of which one may also be said as the given label. */
-    WordList alsoSaid(String label, String id) {
+    /** These words, of which some may also be said otherwise: labels with the ids that they mean. */
+    WordList alsoSaid(List<Map.Entry<String, String>> labels) {
         Map<String, String> more = new LinkedHashMap<>(idByLabel);
-        more.putIfAbsent(plain(label), id);
+        labels.forEach(l -> more.putIfAbsent(plain(l.getKey()), l.getValue()));
         return new WordList(more);
     }
 
@@ -91,6 +93,6 @@ record WordList(Map<String, String> idByLabel) {
 
     /** Lower case, one space between what letters and digits make up. */
     static String plain(String word) {
-        return word.toLowerCase(Locale.ROOT).replaceAll("[^\\p{L}\\p{N}]+", " ").strip();
+        return BETWEEN.matcher(word.toLowerCase(Locale.ROOT)).replaceAll(" ").strip();
     }
 }
