@@ -121,12 +121,11 @@ public record Contaminant(String id, String name, String what, Bond bond, MadeOf
 
     /** The chance of each of these parts. */
     public double[] chances(Method method, boolean hardened) {
-        return makeupFor(method).filter(m -> !m.parts(hardened).isEmpty()).map(m -> m.parts(hardened).stream()
-                .mapToDouble(p -> m.chance(p, method, hardened).probability()).toArray()).orElseGet(() -> {
-                    double[] alike = shares(hardened);
-                    Arrays.fill(alike, chances(method).of(hardened).probability());
-                    return alike;
-                });
+        return makeupFor(method).filter(m -> !m.parts(hardened).isEmpty()).map(m -> m.eachPart(method, hardened)).orElseGet(() -> {
+            double[] alike = shares(hardened);
+            Arrays.fill(alike, chances(method).of(hardened).probability());
+            return alike;
+        });
     }
 
     /** As it lies on this surface, which may take it in. */

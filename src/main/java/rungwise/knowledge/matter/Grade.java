@@ -6,6 +6,15 @@ public enum Grade {
 
     /** One step weaker. */
     Grade less() {
-        return values()[Math.max(0, ordinal() - 1)];
+        return switch (this) {
+            case NOT, SLIGHTLY -> NOT;
+            case PARTLY -> SLIGHTLY;
+            case WELL -> PARTLY;
+        };
+    }
+
+    /** The better of the two. */
+    Grade or(Grade other) {
+        return compareTo(other) >= 0 ? this : other;
     }
 }

@@ -1,14 +1,13 @@
 package rungwise.knowledge.matter;
 
 import java.util.ArrayList;
-import java.util.Comparator;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
-import java.util.TreeSet;
 import java.util.stream.Stream;
+import rungwise.knowledge.common.Sorted;
 import rungwise.knowledge.method.Chance;
 import rungwise.knowledge.method.Chances;
 import rungwise.knowledge.method.Method;
@@ -27,9 +26,9 @@ public record Makeup(MadeOf.Lying form, List<Held> fresh, List<Held> old, Map<St
     /**
      * A part that has to be taken.
      *
-     * @param thought ways that are thought of for its class
+     * @param ways those that are thought of for its class, with how well each takes it
      */
-    public record Held(Component component, Set<String> thought, double share, MadeOf.Does does) {
+    public record Held(Component component, Map<String, Grade> ways, double share, MadeOf.Does does) {
     }
 
     static Makeup of(MadeOf.Lying form, MadeOf madeOf, Map<String, Component> components, Map<String, ComponentClass> classes,
@@ -48,7 +47,9 @@ public record Makeup(MadeOf.Lying form, List<Held> fresh, List<Held> old, Map<St
         List<Held> held = new ArrayList<>();
         for (MadeOf.Part part : needed) {
             Component component = components.get(part.component());
-            held.add(new Held(component, new TreeSet<>(classes.get(component.kind()).ways()), part.share() / whole, part.role()));
+            Map<String, Grade> ways = new HashMap<>();
+            classes.get(component.kind()).ways().forEach(w -> ways.put(w, component.takenBy(w)));
+            held.add(new Held(component, Sorted.map(ways), part.share() / whole, part.role()));
         }
         return List.copyOf(held);
     }
@@ -72,7 +73,7 @@ public record Makeup(MadeOf.Lying form, List<Held> fresh, List<Held> old, Map<St
     /** Its chances on a deposit that it reaches in full; empty where it is thought of for no part. */
     public Optional<Chances> whereReached(Method method) {
         boolean thought = Stream.concat(fresh.stream(), old.stream()).anyMatch(p -> Stream.concat(method.works().stream(),
-                method.worksLess().stream()).anyMatch(p.thought()::contains));
+                method.worksLess().stream()).anyMatch(p.ways()::containsKey));
         return thought ? Optional.of(new Chances(taken(method, fresh), taken(method, old))) : Optional.empty();
     }
 
@@ -81,24 +82,38 @@ public record Makeup(MadeOf.Lying form, List<Held> fresh, List<Held> old, Map<St
     }
 
     private Chance whole(Method method, boolean hardened) {
+        double reach = reach(method, hardened);
         double share = 0;
         for (Held part : parts(hardened)) {
-            share += part.share() * chance(part, method, hardened).probability();
+            share += part.share() * chance(part, method, reach).probability();
         }
         return Chance.nearest(share);
     }
 
-    /** The chance that one correct attempt takes a part. */
-    public Chance chance(Held part, Method method, boolean hardened) {
-        double reach = method.role().map(reaches::get).map(r -> shares.reached(r, lies(hardened))).orElse(0.0);
-        return Chance.nearest(reach * shares.taken(grade(part, method)));
+    /** The chance that one correct attempt takes each part. */
+    public double[] eachPart(Method method, boolean hardened) {
+        double reach = reach(method, hardened);
+        return parts(hardened).stream().mapToDouble(p -> chance(p, method, reach).probability()).toArray();
+    }
+
+    private Chance chance(Held part, Method method, double reach) {
+        return reach == 0 ? Chance.nearest(0) : Chance.nearest(reach * shares.taken(grade(part, method)));
+    }
+
+    private double reach(Method method, boolean hardened) {
+        return method.role().map(reaches::get).map(r -> shares.reached(r, lies(hardened))).orElse(0.0);
     }
 
     /** How well a method takes a part where it reaches it. */
     public Grade grade(Held part, Method method) {
-        return Stream.concat(method.works().stream().filter(part.thought()::contains).map(part.component()::takenBy),
-                method.worksLess().stream().filter(part.thought()::contains).map(w -> part.component().takenBy(w).less()))
-                .max(Comparator.naturalOrder()).orElse(Grade.NOT);
+        Grade best = Grade.NOT;
+        for (String way : method.works()) {
+            best = best.or(part.ways().getOrDefault(way, Grade.NOT));
+        }
+        for (String way : method.worksLess()) {
+            best = best.or(part.ways().getOrDefault(way, Grade.NOT).less());
+        }
+        return best;
     }
 
     /** Names of the parts by how well a method takes them, the best first. */
