@@ -43,7 +43,7 @@ public final class KnowledgeLoader {
 
     /** Files by relative path; the revision is whatever the caller made of knowledge and rules together. */
     public static Loaded load(Map<String, String> files, String revision) {
-        return new KnowledgeLoader(Optional.of(new Schemas())).loaded(files, revision, Optional.empty());
+        return new KnowledgeLoader(Optional.of(Schemas.OF_THE_PROGRAM)).loaded(files, revision, Optional.empty());
     }
 
     /**
@@ -52,7 +52,7 @@ public final class KnowledgeLoader {
      * @param usedElsewhere ids that rules name
      */
     public static Loaded load(Map<String, String> files, String revision, Set<String> usedElsewhere) {
-        return new KnowledgeLoader(Optional.of(new Schemas())).loaded(files, revision, Optional.of(usedElsewhere));
+        return new KnowledgeLoader(Optional.of(Schemas.OF_THE_PROGRAM)).loaded(files, revision, Optional.of(usedElsewhere));
     }
 
     /**
@@ -65,7 +65,7 @@ public final class KnowledgeLoader {
 
     /** What can be read of the files, faults or not. */
     public static Draft draft(Map<String, String> files, Set<String> usedElsewhere) {
-        return new KnowledgeLoader(Optional.of(new Schemas())).read(files, Optional.of(usedElsewhere));
+        return new KnowledgeLoader(Optional.of(Schemas.OF_THE_PROGRAM)).read(files, Optional.of(usedElsewhere));
     }
 
     /** Entries of one kind wherever they lie, with what keeps the others from being read. */
@@ -73,7 +73,7 @@ public final class KnowledgeLoader {
     }
 
     public static Read read(Kind kind, Map<String, String> files) {
-        KnowledgeLoader loader = new KnowledgeLoader(Optional.of(new Schemas()));
+        KnowledgeLoader loader = new KnowledgeLoader(Optional.of(Schemas.OF_THE_PROGRAM));
         new TreeMap<>(files).forEach((file, text) -> loader.parse(file, text)
                 .ifPresent(tree -> loader.read(kind, file, tree)));
         return new Read(List.copyOf(loader.entries), List.copyOf(loader.faults));

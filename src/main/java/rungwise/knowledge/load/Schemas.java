@@ -8,10 +8,10 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.util.Collection;
-import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeSet;
+import java.util.concurrent.ConcurrentHashMap;
 import rungwise.knowledge.common.Figures;
 import rungwise.knowledge.draft.Kind;
 import rungwise.text.Near;
@@ -21,10 +21,13 @@ import tools.jackson.databind.ObjectMapper;
 
 /** Holds files against the JSON Schemas that the program carries; a folder of knowledge cannot loosen them. */
 final class Schemas {
+    /** They never change while the program runs, and are slow to make. */
+    static final Schemas OF_THE_PROGRAM = new Schemas();
+
     private final ObjectMapper mapper = Mappers.json();
     private final SchemaRegistry registry = SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12);
-    private final Map<Kind, JsonNode> texts = new EnumMap<>(Kind.class);
-    private final Map<Kind, Schema> schemas = new EnumMap<>(Kind.class);
+    private final Map<Kind, JsonNode> texts = new ConcurrentHashMap<>();
+    private final Map<Kind, Schema> schemas = new ConcurrentHashMap<>();
 
     /**
      * Where a file does not fit.
