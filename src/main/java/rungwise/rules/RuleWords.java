@@ -64,7 +64,6 @@ public final class RuleWords {
             Place.of("decision", "\\bvalue\\(\\s*(\"[^\"]*\")", base -> base.decisions().byId().keySet()),
             Place.of("gate", "new\\s+MightBe\\(\\s*\"[^\"]*\"\\s*,\\s*(\"[^\"]*\")", base -> base.gates().keySet()),
             Place.of("gate", "\\bgate" + COMPARED, base -> base.gates().keySet()),
-            Place.of("gate", "\\babout" + COMPARED, base -> base.gates().keySet()),
             Place.of("gate", "\\bgates\\s+contains\\s+(\"[^\"]*\")", base -> base.gates().keySet()),
             Place.of("item-of-protection", "\\bppe\\s+contains\\s+(\"[^\"]*\")", base -> base.ppe().keySet()),
             Place.of("surface", "new\\s+(?:TreatAs|MightBe)\\(\\s*(\"[^\"]*\")", base -> base.surfaces().keySet()),

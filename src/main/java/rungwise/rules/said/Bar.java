@@ -8,7 +8,7 @@ import rungwise.text.Figure;
 /**
  * A method is not used here.
  *
- * @param opensWith the step that would lift it (shade, cool, warm, buy, another_worker, gauge, ventilate, spent, next_visit, ask_product, agreement, dry_weather); empty = nothing does
+ * @param opensWith the step that would lift it (shade, cool, warm, buy, another_worker, gauge, ventilate, spent, next_visit, ask_product, dry_weather); empty = nothing does
  */
 public record Bar(String method, List<Figure> figures, Kind kind, String opensWith) implements Conclusion {
     /** What keeps a method off. */
@@ -26,7 +26,7 @@ public record Bar(String method, List<Figure> figures, Kind kind, String opensWi
     private static final Set<String> WEATHER = Set.of("shade", "cool", "warm", "dry_weather");
     /** All that may lift one. */
     public static final Set<String> LIFTED_BY = Set.of("shade", "cool", "warm", "buy", "another_worker", "gauge", "ventilate", "spent",
-            "next_visit", "ask_product", "agreement", "dry_weather");
+            "next_visit", "ask_product", "dry_weather");
 
     public Bar {
         if (opensWith.isEmpty() == (kind == Kind.NOT_NOW || kind == Kind.USED_UP)) {
