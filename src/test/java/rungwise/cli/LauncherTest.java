@@ -125,7 +125,7 @@ class LauncherTest {
         List<String> olds = new ArrayList<>();
         for (String release : List.of("JAVA_VERSION=\"11.0.2\"\n", "JAVA_VERSION=\"1.8.0_402\"\n", "")) {
             Path old = Files.createDirectories(folder.resolve("old" + olds.size() + "/bin"));
-            Path java = Files.writeString(old.resolve("java"), "#!/bin/sh\necho 'openjdk version \"11.0.2\" 2019-01-15' >&2\n");
+            Path java = Files.writeString(old.resolve("java"), "#!/bin/sh\necho 'openjdk version \"1.8.0_402\"' >&2\n");
             Files.setPosixFilePermissions(java, PosixFilePermissions.fromString("rwxr-xr-x"));
             if (!release.isEmpty()) {
                 Files.writeString(old.resolveSibling("release"), release);
@@ -135,7 +135,9 @@ class LauncherTest {
             olds.add(ran.said());
         }
         assertThat(olds).allMatch(s -> s.contains("install Java 17 or newer, or set JAVA_HOME"));
-        assertThat(olds.get(1)).contains(" is Java 1;");
+        assertThat(olds.get(0)).contains(" is Java 11;");
+        assertThat(olds.get(1)).as("by its file").contains(" is Java 8;");
+        assertThat(olds.get(2)).as("by its own word").contains(" is Java 8;");
     }
 
     @Test
