@@ -13,7 +13,7 @@ final class DataOption {
 
     /** The log that must be there already. */
     Shoplog existing() {
-        if (!Shoplog.exists(data)) {
+        if (!data.isBlank() && !Shoplog.exists(data)) {
             throw InputProblem.said("no-log", "place", data);
         }
         return Shoplog.open(data);

@@ -1,5 +1,6 @@
 package rungwise.cli;
 
+import rungwise.question.BrokenText;
 import rungwise.question.PlainText;
 import rungwise.text.Texts;
 import tools.jackson.core.JacksonException;
@@ -9,7 +10,7 @@ final class InputProblem extends RuntimeException {
     private static final long serialVersionUID = 1L;
 
     InputProblem(String message) {
-        super(message);
+        super(PlainText.lines(message));
     }
 
     /**
@@ -19,13 +20,12 @@ final class InputProblem extends RuntimeException {
      * @param named name and value by turns
      */
     static InputProblem said(String id, Object... named) {
-        return new InputProblem(Texts.said("cli." + id, named));
+        return new InputProblem(Texts.said("cli." + id, PlainText.named(named)));
     }
 
     /** What stands in a file is neither YAML nor JSON. */
     static InputProblem unreadable(String what, JacksonException e) {
-        String said = PlainText.shown(e.getOriginalMessage().lines().findFirst().orElse(""));
-        return e.getLocation() == null ? said("not-readable", "what", what, "said", said)
-                : said("not-readable-at", "what", what, "line", e.getLocation().getLineNr(), "said", said);
+        BrokenText broken = BrokenText.of(e);
+        return said("not-readable", "what", what, "said", broken.said(), "remedy", broken.remedy());
     }
 }

@@ -12,6 +12,8 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.ScopeType;
 import rungwise.answer.Advisor;
 import rungwise.knowledge.draft.Fault;
+import rungwise.question.PlainText;
+import rungwise.shoplog.LogFailure;
 import rungwise.start.Opened;
 import rungwise.text.Texts;
 
@@ -54,10 +56,24 @@ public final class Main implements Runnable {
     }
 
     static CommandLine commandLine() {
-        return new CommandLine(new Main()).setResourceBundle(new HelpTexts(Texts.chosen())).setCaseInsensitiveEnumValuesAllowed(true).setExecutionExceptionHandler((problem, line, parsed) -> {
-            line.getErr().println(problem.getMessage());
-            return problem instanceof InputProblem ? BAD_INPUT : FAULTS;
-        });
+        return new CommandLine(new Main()).setResourceBundle(new HelpTexts(Texts.chosen())).setCaseInsensitiveEnumValuesAllowed(true)
+                .setExecutionExceptionHandler((problem, line, parsed) -> {
+                    line.getErr().println(PlainText.lines(String.valueOf(problem.getMessage())));
+                    return isInput(problem) ? BAD_INPUT : FAULTS;
+                })
+                .setParameterExceptionHandler((problem, arguments) -> {
+                    CommandLine line = problem.getCommandLine();
+                    line.getErr().println(PlainText.lines(String.valueOf(problem.getMessage())));
+                    if (!CommandLine.UnmatchedArgumentException.printSuggestions(problem, line.getErr())) {
+                        line.usage(line.getErr());
+                    }
+                    return BAD_INPUT;
+                });
+    }
+
+    /** A place that can hold no log was named wrongly; a log that is there and fails was not. */
+    private static boolean isInput(Exception problem) {
+        return problem instanceof InputProblem || problem instanceof LogFailure log && log.why() == LogFailure.Cause.NO_PLACE;
     }
 
     Opened open() {

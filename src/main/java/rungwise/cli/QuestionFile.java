@@ -7,7 +7,6 @@ import java.nio.file.Path;
 import java.util.function.Supplier;
 import rungwise.knowledge.load.Mappers;
 import rungwise.question.BadQuestion;
-import rungwise.question.PlainText;
 import rungwise.text.Texts;
 import tools.jackson.core.JacksonException;
 import tools.jackson.databind.JsonNode;
@@ -39,8 +38,7 @@ final class QuestionFile {
             throw known;
         } catch (RuntimeException e) {
             // the YAML engine gives up on absurd nesting with an exception of its own
-            throw InputProblem.said("unparsable", "file", file, "said",
-                    PlainText.shown(String.valueOf(e.getMessage()).lines().findFirst().orElse("")));
+            throw InputProblem.said("unparsable", "file", file);
         }
     }
 

@@ -17,6 +17,8 @@ import rungwise.text.Texts;
 /** Serves the JSON API. */
 @Command(name = "serve", mixinStandardHelpOptions = true)
 final class ServeCommand implements Callable<Integer> {
+    private static final int LAST_PORT = 65_535;
+
     @ParentCommand
     private Main main;
 
@@ -37,6 +39,9 @@ final class ServeCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws InterruptedException {
+        if (port < 0 || port > LAST_PORT) {
+            throw InputProblem.said("port-out-of-range", "port", port, "last", LAST_PORT);
+        }
         Advisor advisor = main.ready();
         Optional<Shoplog> log = Optional.ofNullable(data).map(Shoplog::open);
         log.map(Shoplog::cautions).orElse(List.of()).forEach(spec.commandLine().getErr()::println);

@@ -15,12 +15,12 @@ import rungwise.diagnosis.SpotReader;
 import rungwise.knowledge.load.Mappers;
 import rungwise.ladder.ChanceTable;
 import rungwise.question.BadQuestion;
+import rungwise.question.BrokenText;
 import rungwise.question.Named;
 import rungwise.question.Problem;
 import rungwise.question.QuestionReader;
 import rungwise.text.Texts;
 import tools.jackson.core.JacksonException;
-import tools.jackson.core.TokenStreamLocation;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 
@@ -122,15 +122,16 @@ final class Asking {
         return type.equals("application/json") || type.startsWith("application/") && type.endsWith("+json");
     }
 
+    private static Refused broken(BrokenText broken) {
+        return Refused.said(Kind.UNREADABLE, "broken", "said", broken.said(), "remedy", broken.remedy());
+    }
+
     static JsonNode parse(byte[] body) {
         JsonNode tree;
         try {
             tree = MAPPER.readTree(body);
         } catch (JacksonException e) {
-            TokenStreamLocation at = e.getLocation();
-            String said = e.getOriginalMessage().lines().findFirst().orElseGet(() -> Texts.said("refusal.no-json"));
-            throw at == null || at.getLineNr() < 1 ? new Refused(Kind.UNREADABLE, said)
-                    : Refused.said(Kind.UNREADABLE, "at-line", "line", at.getLineNr(), "column", at.getColumnNr(), "said", said);
+            throw broken(BrokenText.of(e, MAPPER, body));
         }
         if (tree == null || tree.isMissingNode()) {
             throw Refused.said(Kind.UNREADABLE, "empty-body");

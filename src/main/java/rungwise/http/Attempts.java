@@ -70,11 +70,8 @@ final class Attempts {
 
     Listed list(Context ctx) {
         Parameters.only(ctx, PARAMETERS);
-        Optional<Cursor> cursor = Parameters.one(ctx, "cursor").map(text -> Cursor.of(text).orElseThrow(() -> Refused.said(
-                Kind.UNREADABLE, "no-cursor")));
-        int limit = Parameters.one(ctx, "limit").map(Attempts::limit).orElse(LIMIT);
         try {
-            Page page = log().page(cursor, limit);
+            Page page = log().page(cursor(ctx), limit(ctx));
             return new Listed(page.items(), page.next().text(), page.more());
         } catch (LogFailure e) {
             throw refused(e);
@@ -120,8 +117,18 @@ final class Attempts {
         try {
             return given.stream().findFirst().map(header -> SenderKey.of(header, tree));
         } catch (IllegalArgumentException e) {
-            throw new Refused(Kind.UNREADABLE, e.getMessage());
+            throw Refused.said(Kind.UNREADABLE, "bad-key");
         }
+    }
+
+    /** Where a list goes on. */
+    static Optional<Cursor> cursor(Context ctx) {
+        return Parameters.one(ctx, "cursor").map(text -> Cursor.of(text).orElseThrow(() -> Refused.said(Kind.UNREADABLE, "no-cursor")));
+    }
+
+    /** How many a list holds at most. */
+    static int limit(Context ctx) {
+        return Parameters.one(ctx, "limit").map(Attempts::limit).orElse(LIMIT);
     }
 
     private static int limit(String text) {

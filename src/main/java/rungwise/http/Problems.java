@@ -6,6 +6,7 @@ import io.javalin.http.HttpResponseException;
 import java.nio.ByteBuffer;
 import java.util.UUID;
 import org.eclipse.jetty.http.HttpHeader;
+import org.eclipse.jetty.http.HttpStatus;
 import org.eclipse.jetty.server.Request;
 import org.eclipse.jetty.server.Response;
 import org.eclipse.jetty.server.handler.ErrorHandler;
@@ -33,7 +34,8 @@ final class Problems {
                 ctx.header("Allow", allowed);
                 write(ctx, Refusal.of(kind, say("wrong-method", "method", ctx.method(), "allowed", allowed), ctx.path()));
             } else {
-                write(ctx, Refusal.of(kind, kind.remedy(), ctx.path()).as(e.getStatus()));
+                write(ctx, Refusal.of(kind, kind == Kind.NOT_FOUND ? say("no-path", "path", ctx.path()) : say("as-titled", "title", kind.title()),
+                        ctx.path()).as(e.getStatus()));
             }
         });
         routes.exception(Exception.class, (e, ctx) -> {
@@ -52,6 +54,16 @@ final class Problems {
         return Texts.said("refusal." + id, named);
     }
 
+    /** The server's own words name its classes and settings. */
+    private static Refusal beneath(Kind kind, int code, String path) {
+        String what = switch (code) {
+            case HttpStatus.URI_TOO_LONG_414 -> "address-too-long";
+            case HttpStatus.REQUEST_HEADER_FIELDS_TOO_LARGE_431 -> "headers-too-large";
+            default -> code < HttpStatus.INTERNAL_SERVER_ERROR_500 ? "request-line" : "failed-beneath";
+        };
+        return Refusal.of(kind, say(what), Texts.said("refusal." + what + ".do"), path);
+    }
+
     /** For requests that fail before they reach a route: a broken line, headers too large, a stopping server. */
     static ErrorHandler beneath() {
         return new ErrorHandler() {
@@ -60,8 +72,8 @@ final class Problems {
                                             Throwable cause, Callback callback) {
                 Kind kind = Kind.of(code);
                 String path = request.getHttpURI() == null ? "/" : Request.getPathInContext(request);
-                String detail = kind == Kind.NOT_READY ? say("stopping") : say("request-line", "said", String.valueOf(message));
-                byte[] body = MAPPER.writeValueAsBytes(Refusal.of(kind, detail, path).as(code));
+                byte[] body = MAPPER.writeValueAsBytes(kind == Kind.NOT_READY ? Refusal.of(kind, say("stopping"), path).as(code)
+                        : beneath(kind, code, path).as(code));
                 response.getHeaders().put(HttpHeader.CONTENT_TYPE, Refusal.MEDIA_TYPE);
                 response.getHeaders().put(HttpHeader.CACHE_CONTROL, "no-store");
                 response.write(true, ByteBuffer.wrap(body), callback);

@@ -1,7 +1,6 @@
 package rungwise.question;
 
 import java.lang.reflect.RecordComponent;
-import java.math.BigDecimal;
 import java.time.DateTimeException;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -10,6 +9,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import rungwise.knowledge.KnowledgeBase;
+import rungwise.knowledge.common.Figures;
 import rungwise.knowledge.load.Mappers;
 import rungwise.knowledge.method.Gate;
 import rungwise.text.Near;
@@ -200,13 +200,9 @@ public final class QuestionReader {
 
     private void within(String pointer, double value, double from, double to) {
         if (!(value >= from && value <= to)) {
-            problems.add(Problem.said(pointer, "out-of-range", "value", plain(value), "from", plain(from), "to", plain(to)));
+            problems.add(Problem.said(pointer, "out-of-range", "value", Figures.exact(value), "from", Figures.exact(from), "to",
+                    Figures.exact(to)));
         }
-    }
-
-    /** Every digit of it, as the limit may be as small as the number. */
-    private static String plain(double value) {
-        return Double.isFinite(value) ? BigDecimal.valueOf(value).stripTrailingZeros().toPlainString() : Double.toString(value);
     }
 
     private void text(String pointer, String text) {

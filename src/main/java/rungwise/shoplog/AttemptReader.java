@@ -17,6 +17,7 @@ import java.util.OptionalDouble;
 import java.util.UUID;
 import java.util.regex.Pattern;
 import rungwise.knowledge.KnowledgeBase;
+import rungwise.knowledge.common.Figures;
 import rungwise.knowledge.load.Mappers;
 import rungwise.question.BadQuestion;
 import rungwise.question.Named;
@@ -43,7 +44,8 @@ public final class AttemptReader {
     private static final Pattern NAME = Pattern.compile("[\\p{L}\\p{N}][\\p{L}\\p{N} ._/-]{0,63}");
     private static final Pattern ID = Pattern.compile("[0-9a-f]{8}(-[0-9a-f]{4}){3}-[0-9a-f]{12}");
     private static final Pattern REVISION = Pattern.compile("[0-9a-f]{12}");
-    private static final Duration CLOCKS_DIFFER_BY = Duration.ofDays(1);
+    /** A deposit is not older than now: what lies further ahead than two clocks may differ was mistyped. */
+    private static final Duration CLOCKS_DIFFER_BY = Duration.ofMinutes(5);
     private static final Instant EARLIEST = Instant.parse("1990-01-01T00:00:00Z");
     private static final int NOTE_CHARACTERS = 4_000;
     private static final int PHOTO_CHARACTERS = 500;
@@ -162,8 +164,11 @@ public final class AttemptReader {
     private void check(Rest rest, List<Problem> problems) {
         rest.id().filter(i -> !ID.matcher(i).matches()).ifPresent(i -> problems.add(Problem.said("/id", "no-id-of-a-log", "id", i)));
         rest.at().ifPresent(a -> time(a).ifPresentOrElse(t -> {
-            if (t.isAfter(clock.instant().plus(CLOCKS_DIFFER_BY)) || t.isBefore(EARLIEST)) {
-                problems.add(Problem.said("/at", "time-out-of-range", "time", a));
+            Instant now = clock.instant().truncatedTo(ChronoUnit.SECONDS);
+            if (t.isAfter(now.plus(CLOCKS_DIFFER_BY))) {
+                problems.add(Problem.said("/at", "time-ahead", "time", a, "now", now));
+            } else if (t.isBefore(EARLIEST)) {
+                problems.add(Problem.said("/at", "time-long-ago", "time", a));
             }
         }, () -> problems.add(Problem.said("/at", "no-time", "time", a))));
         name("/shop", rest.shop(), problems);
@@ -182,7 +187,7 @@ public final class AttemptReader {
         }
         rest.minutes().ifPresent(m -> {
             if (!(m >= 0 && m <= 100_000)) {
-                problems.add(Problem.said("/minutes", "minutes-out-of-range", "value", m));
+                problems.add(Problem.said("/minutes", "minutes-out-of-range", "value", Figures.exact(m)));
             }
         });
         text("/note", rest.note(), NOTE_CHARACTERS, problems);
@@ -191,7 +196,7 @@ public final class AttemptReader {
                 "no-revision", "revision", r)));
     }
 
-    private static void name(String pointer, Optional<String> name, List<Problem> problems) {
+    static void name(String pointer, Optional<String> name, List<Problem> problems) {
         name.filter(n -> !NAME.matcher(n).matches()).ifPresent(n -> problems.add(Problem.said(pointer, "no-short-name")));
     }
 
@@ -204,7 +209,7 @@ public final class AttemptReader {
     }
 
     /** What a database cannot hold, or gives back changed, is not taken in. */
-    private static void text(String pointer, Optional<String> text, int most, List<Problem> problems) {
+    static void text(String pointer, Optional<String> text, int most, List<Problem> problems) {
         text.ifPresent(t -> {
             if (t.length() > most) {
                 problems.add(Problem.said(pointer, "too-long", "most", most));

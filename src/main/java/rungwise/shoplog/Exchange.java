@@ -16,6 +16,7 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.regex.Pattern;
 import rungwise.knowledge.load.Mappers;
+import rungwise.question.BrokenText;
 import rungwise.question.Problem;
 import rungwise.text.Near;
 import rungwise.text.Texts;
@@ -162,7 +163,8 @@ public final class Exchange {
     }
 
     private static Problem unreadable(String line, JacksonException e) {
-        return Problem.said(line, "line-unreadable", "said", e.getOriginalMessage().lines().findFirst().orElse(""));
+        BrokenText broken = BrokenText.of(e);
+        return Problem.said(line, "line-unreadable", "said", broken.why(), "remedy", broken.remedy());
     }
 
     private static String place(String kind, long number) {

@@ -13,6 +13,8 @@ public final class LogFailure extends RuntimeException {
         FULL,
         /** Another writes for longer than is waited; asking again may help. */
         BUSY,
+        /** What was named can hold no log: it is no folder, none can be made there, or it is another database. */
+        NO_PLACE,
         /** It cannot be reached, opened or understood. */
         UNREACHABLE
     }

@@ -3,11 +3,13 @@ package rungwise.shoplog;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
+import java.sql.Types;
 import java.util.HexFormat;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.regex.Pattern;
 import org.jdbi.v3.core.Handle;
+import org.jdbi.v3.core.statement.SqlStatement;
 import rungwise.text.Texts;
 import tools.jackson.databind.JsonNode;
 
@@ -29,7 +31,7 @@ public record SenderKey(String key, String fingerprint) {
         String key = header.length() > 1 && header.startsWith("\"") && header.endsWith("\"")
                 ? header.substring(1, header.length() - 1) : header;
         if (!VISIBLE.matcher(key).matches()) {
-            throw new IllegalArgumentException(Texts.said("log.no-key"));
+            throw new IllegalArgumentException("no key of a sender");
         }
         try {
             byte[] digest = MessageDigest.getInstance("SHA-256").digest(text(sent).getBytes(StandardCharsets.UTF_8));
@@ -55,6 +57,12 @@ public record SenderKey(String key, String fingerprint) {
             throw new KeyReused(Texts.said(reused, "key", key));
         });
         return before.map(b -> b[1]);
+    }
+
+    /** The key of a row and its fingerprint, or neither. */
+    static <S extends SqlStatement<S>> S bind(S statement, Optional<SenderKey> key) {
+        return statement.bindBySqlType("key", key.map(SenderKey::key).orElse(null), Types.VARCHAR)
+                .bindBySqlType("fingerprint", key.map(SenderKey::fingerprint).orElse(null), Types.VARCHAR);
     }
 
     private static String text(JsonNode node) {

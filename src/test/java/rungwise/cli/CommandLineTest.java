@@ -9,7 +9,10 @@ import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import org.junit.jupiter.api.Test;
+import picocli.CommandLine;
 
 class CommandLineTest {
     private record Ran(int code, String out, String err) {
@@ -119,6 +122,28 @@ class CommandLineTest {
             for (Path file : files.toList()) {
                 assertThat(run("", "ladder", file.toString()).code()).as(file.toString()).isZero();
             }
+        }
+    }
+
+    private static void described(CommandLine command, List<String> mute) {
+        command.getCommandSpec().args().stream().filter(arg -> String.join("", arg.description()).isBlank() && !arg.inherited())
+                .forEach(arg -> mute.add(command.getCommandSpec().qualifiedName() + " " + arg.paramLabel()));
+        command.getSubcommands().values().forEach(below -> described(below, mute));
+    }
+
+    @Test
+    void the_help_of_a_command_says_of_all_that_it_takes_what_it_is() {
+        List<String> mute = new ArrayList<>();
+        described(Main.commandLine(), mute);
+        assertThat(mute).isEmpty();
+    }
+
+    @Test
+    void a_port_that_is_none_exits_2() {
+        for (String port : new String[] {"-1", "65536", "http"}) {
+            Ran ran = run("", "serve", "--port", port);
+            assertThat(ran.code()).as(port).isEqualTo(2);
+            assertThat(ran.err()).as(port).contains("--port");
         }
     }
 }

@@ -34,7 +34,7 @@ class ServiceTest {
     private static final HttpClient CLIENT = HttpClient.newHttpClient();
     private static final String TAR = "{\"contaminant\":\"tar_spot\",\"age\":\"P12D\",\"surface\":\"clear_2k_sound\"}";
     /** Paths of which a POST keeps something. */
-    private static final Set<String> KEEPS = Set.of("/v1/attempts", "/v1/spots", "/v1/spots/{id}/attempts");
+    private static final Set<String> KEEPS = Set.of("/v1/attempts", "/v1/spots", "/v1/spots/{id}/attempts", "/v1/spots/{id}/undone");
 
     @TempDir
     private static Path folder;
@@ -80,6 +80,7 @@ class ServiceTest {
         assertThat(problem.path("status").asInt()).isEqualTo(status);
         assertThat(problem.path("title").asString()).isNotBlank();
         assertThat(problem.path("detail").asString()).isNotBlank();
+        assertThat(problem.path("remedy").asString()).as("what to do").isNotBlank().isNotEqualTo(problem.path("detail").asString());
         assertThat(get(problem.path("type").asString()).body()).startsWith(problem.path("title").asString());
         return problem;
     }
@@ -145,6 +146,38 @@ class ServiceTest {
     @ValueSource(strings = {"", "{", "{\"age\":\"P1D\",\"age\":\"P2D\"}", "{} {}", "nonsense"})
     void a_body_that_is_not_one_sound_document_is_unreadable(String body) throws Exception {
         problem(ask(body), 400);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"{", "{\"age\":\"P1D\",\"age\":\"P2D\"}", "{} {}", "nonsense", "{\"a\":NaN}", "{\"a\":01}", "{'a':1}", "{\"a\":1]",
+        "{\"a\" 1}", "{\"a\":\"\\q\"}", "{\"a\":111111111111111111111111111111111111}", "[[[[[[[[[[[[[[[[[[[[[[[[1]]]]]]]]]]]]]]]]]]]]]]]]", "/*x*/{}",
+        "{\"a\":Infinity}", "{\"a\":1,}"})
+    void a_body_that_cannot_be_read_is_told_where_why_and_what_to_do_in_plain_words(String body) throws Exception {
+        JsonNode problem = problem(ask(body), 400);
+        assertThat(problem.path("detail").asString()).matches("The body is not one JSON document: at line 1, column \\d+, .+\\.");
+        assertThat(problem.path("detail").asString() + problem.path("remedy").asString())
+                .doesNotContainPattern("(?i)redacted|`|source|feature|stream|token|jackson|code \\d|object property");
+    }
+
+    @Test
+    void a_number_that_fills_a_page_is_named_in_short() throws Exception {
+        String said = problem(send("POST", "/v1/attempts", "{\"contaminant\":\"tar_spot\",\"method\":\"aliph_tar\",\"outcome\":\"partly\","
+                + "\"minutes\":1e308}"), 422).path("errors").path(0).path("detail").asString();
+        assertThat(said).isEqualTo("1.0E308 is out of range");
+        assertThat(problem(ask("{\"setting\":{\"panelC\":-1e300}}"), 422).path("errors").path(0).path("detail").asString()).isEqualTo("-1.0E300 is out of range");
+    }
+
+    /** ESC, BEL, the one-byte CSI, and what turns the reading round. */
+    @ParameterizedTest
+    @ValueSource(strings = {"/v1/contaminants/%1b%5b31mx%07", "/v1/spots/%1b%5d0;x%07", "/v1/spots/%c2%9b31m/step", "/v1/attempts/%1b%e2%80%aex",
+        "/v1/find?q=a&%1b%5b2J=1", "/v1/attempts?limit=%1b", "/v1/attempts?%07=%1b", "/v1/nothing/%1b%5b2J", "/v1/spots?which=%1b%07"})
+    void what_was_sent_never_steers_the_terminal_of_whoever_reads_the_problem(String path) throws Exception {
+        HttpResponse<String> response = get(path);
+        JsonNode problem = problem(response, response.statusCode());
+        assertThat(response.statusCode()).isBetween(400, 499);
+        problem.properties().forEach(field -> assertThat(field.getValue().asString("")).as(field.getKey())
+                .doesNotContainPattern("[\\p{Cc}\\p{Cf}]"));
+        assertThat(problem.toString()).containsAnyOf("\\\\u001b", "\\\\u009b", "\\\\u0007", "limit is a number", "%1b");
     }
 
     @Test
@@ -319,6 +352,19 @@ class ServiceTest {
         return JSON.readTree(send("POST", "/v1/spots", TAR).body()).path("id").asString();
     }
 
+    /** Id of an attempt on a spot. */
+    private static String tried(String spot) throws Exception {
+        return JSON.readTree(send("POST", "/v1/spots/" + spot + "/attempts", "{\"method\":\"aliph_tar\",\"outcome\":\"partly\"}").body())
+                .at("/attempt/id").asString();
+    }
+
+    @Test
+    void a_path_that_takes_a_get_and_a_post_answers_both() throws Exception {
+        for (String path : List.of("/v1/attempts", "/v1/spots")) {
+            assertThat(get(path).statusCode()).as(path).isEqualTo(200);
+        }
+    }
+
     @Test
     void every_documented_route_answers() throws Exception {
         for (String path : JSON.readTree(get("/openapi.json").body()).path("paths").propertyNames()) {
@@ -326,9 +372,12 @@ class ServiceTest {
                     ? JSON.readTree(get(path.replace("/{id}", "")).body()).path("items").path(0).path("id").asString()
                     : "";
             JsonNode post = JSON.readTree(get("/openapi.json").body()).path("paths").path(path).path("post");
-            HttpResponse<String> response = post.isMissingNode() ? get(path.replace("{id}", id) + query(path)) : send("POST", path.replace("{id}", id),
-                    post.at("/requestBody/content/application~1json/example").toString(), "Content-Type",
-                    "application/json");
+            String example = post.at("/requestBody/content/application~1json/example").toString();
+            if (path.endsWith("/undone")) {
+                example = example.replaceFirst("\"attempt\":\"[^\"]*\"", "\"attempt\":\"" + tried(id) + "\"");
+            }
+            HttpResponse<String> response = post.isMissingNode() ? get(path.replace("{id}", id) + query(path))
+                    : send("POST", path.replace("{id}", id), example, "Content-Type", "application/json");
             assertThat(response.statusCode()).as(path).isEqualTo(KEEPS.contains(path) ? 201 : 200);
         }
     }

@@ -20,6 +20,12 @@ class PlainTextTest {
         assertThat(PlainText.shown("half \ud83d")).isEqualTo("half \\ud83d");
     }
 
+    @Test
+    void of_several_lines_only_the_ends_stay() {
+        assertThat(PlainText.lines("a\u001b\n\tb\rc")).isEqualTo("a\\u001b\n\tb\\u000dc");
+        assertThat(PlainText.named("id", "\u0007", "many", 2)).containsExactly("id", "\\u0007", "many", 2);
+    }
+
     @ParameterizedTest
     @ValueSource(strings = {"{\"contaminant\": \"tar\\u001b[31m\"}", "{\"done\": [\"x\\u0007\"]}", "{\"\\u001b]0;x\\u0007\": 1}",
             "{\"tried\": [{\"text\": \"a\\u001bb\", \"outcome\": \"harm\"}]}", "{\"facts\": {\"clearMicrons\": \"\\u001b\"}}"})

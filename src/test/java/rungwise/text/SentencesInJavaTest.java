@@ -32,7 +32,9 @@ class SentencesInJavaTest {
             Map.entry("shoplog/Place.java", "SQL"),
             Map.entry("shoplog/Shoplog.java", "SQL"),
             Map.entry("shoplog/SenderKey.java", "SQL"),
+            Map.entry("question/BrokenText.java", "how parsers begin their messages"),
             Map.entry("shoplog/SpotStore.java", "SQL"),
+            Map.entry("shoplog/UndoneRows.java", "SQL"),
             Map.entry("workup/Mixing.java", "a dilution as knowledge writes it"));
 
     private static Map<String, String> sources() throws IOException {

@@ -5,6 +5,9 @@ import java.math.RoundingMode;
 
 /** Figures as they are written out. */
 public final class Figures {
+    private static final double SMALLEST_WRITTEN = 1e-12;
+    private static final double LARGEST_WRITTEN = 1e12;
+
     private Figures() {
     }
 
@@ -23,6 +26,12 @@ public final class Figures {
             return whole;
         }
         return rest % 10 == 0 ? whole + "." + rest / 10 : whole + "." + (rest < 10 ? "0" : "") + rest;
+    }
+
+    /** Every digit of it, as a limit may be as small as the number; with an exponent where the digits would fill a page. */
+    public static String exact(double value) {
+        return Double.isFinite(value) && (value == 0 || Math.abs(value) >= SMALLEST_WRITTEN && Math.abs(value) < LARGEST_WRITTEN)
+                ? BigDecimal.valueOf(value).stripTrailingZeros().toPlainString() : Double.toString(value);
     }
 
     /** A share, chance or time as an answer gives it: to a thousandth, or six digits where that is coarser. */
