@@ -22,7 +22,6 @@ import rungwise.diagnosis.Identifier;
 import rungwise.diagnosis.SpotAnswer;
 import rungwise.knowledge.load.Mappers;
 import rungwise.ladder.ChanceTable;
-import rungwise.question.PlainText;
 import rungwise.question.QuestionReader;
 import rungwise.text.Texts;
 
@@ -58,7 +57,7 @@ final class AskCommand implements Callable<Integer> {
         out.println();
         SpotAnswer answer = SpotAnswer.to(advisor, new Identifier(advisor), QuestionReader.read(told.tree(), advisor.knowledge()), false, false,
                 chances);
-        Beside.suspects(answer, out);
+        AnswerMargin.suspects(answer, out);
         Card.on(spec, advisor.knowledge()).lines(answer.answer(), save == null || save.equals(LAST)
                 ? Texts.said("ask.file") : save).forEach(out::println);
         keep(Mappers.json().writeValueAsString(told.tree()), out);
@@ -73,19 +72,22 @@ final class AskCommand implements Callable<Integer> {
 
     /** Before anybody answers eight questions for nothing. */
     private void checkFolder() {
+        if (save != null && save.isBlank()) {
+            throw InputProblem.said("saved-nowhere");
+        }
         if (save != null && !save.equals(LAST)) {
             try {
                 Path file = Path.of(save).toAbsolutePath();
-                if (!save.isBlank() && Files.exists(file) && !Files.isDirectory(file)) {
-                    throw InputProblem.said("not-written-over", "file", PlainText.shown(save));
+                if (Files.exists(file) && !Files.isDirectory(file)) {
+                    throw InputProblem.said("not-written-over", "file", save);
                 }
-                if (!save.isBlank() && !Files.isDirectory(file) && Files.isDirectory(file.getParent())) {
+                if (!Files.isDirectory(file) && Files.isDirectory(file.getParent())) {
                     return;
                 }
             } catch (InvalidPathException e) {
                 // said below, as any other name that cannot be written
             }
-            throw InputProblem.said("not-written", "file", PlainText.shown(save));
+            throw InputProblem.said("not-written", "file", save);
         }
     }
 

@@ -64,13 +64,13 @@ final class LadderCommand implements Callable<Integer> {
         } else if (why != null) {
             new AnswerText(advisor.knowledge(), out).why(answer.answer(), why);
         } else {
-            Beside.suspects(answer, out);
+            AnswerMargin.suspects(answer, out);
             if (all) {
                 new AnswerText(advisor.knowledge(), out).print(answer.answer());
             } else {
                 Card.on(spec, advisor.knowledge()).lines(answer.answer(), file).forEach(out::println);
             }
-            Beside.whatIf(answer, advisor.knowledge(), out);
+            AnswerMargin.whatIf(answer, advisor.knowledge(), out);
         }
         out.flush();
         return 0;

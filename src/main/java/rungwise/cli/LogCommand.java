@@ -2,9 +2,12 @@ package rungwise.cli;
 
 import java.io.PrintWriter;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.function.Consumer;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 import picocli.CommandLine;
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
@@ -15,6 +18,7 @@ import rungwise.shoplog.Cursor;
 import rungwise.shoplog.Exchange;
 import rungwise.shoplog.Page;
 import rungwise.shoplog.Shoplog;
+import rungwise.shoplog.Undone;
 import rungwise.text.Texts;
 
 /** Shows attempts. */
@@ -72,6 +76,7 @@ final class LogCommand implements Callable<Integer> {
 
     private void show(Shoplog log, PrintWriter out) {
         List<Attempt> shown = log.last(last);
+        Map<String, Undone> undone = log.undone().stream().collect(Collectors.toMap(u -> u.attempt().id(), Function.identity()));
         shown.forEach(a -> {
             out.println(Texts.said(a.prepared() ? "cli.attempt" : "cli.attempt-unprepared", "at", a.at(), "shop",
                     a.shop() + a.bay().map(b -> ", " + b).orElse(""), "method", a.method(), "contaminant", a.contaminant(), "surface",
@@ -79,7 +84,8 @@ final class LogCommand implements Callable<Integer> {
             a.advised().ifPresent(m -> out.println("      " + (a.notFollowedBecause().isEmpty() ? Texts.said("cli.advised", "method", m)
                     : Texts.said("cli.not-followed", "method", m, "because",
                             String.join(", ", a.notFollowedBecause()).replace('_', ' ')))));
-            a.note().ifPresent(n -> out.println("      " + n.replace("\n", "\n      ")));
+            a.note().ifPresent(n -> out.println(SpotText.note(n, "      ")));
+            Optional.ofNullable(undone.get(a.id())).ifPresent(u -> out.println("      " + SpotText.undone(u)));
         });
         out.println(Texts.said("cli.shown", "many", shown.size(), "all", log.size(), "place", log.place()));
     }

@@ -5,7 +5,8 @@ import picocli.CommandLine.Command;
 
 /** Spots that are worked on. */
 @Command(name = "spot", mixinStandardHelpOptions = true,
-        subcommands = {SpotNewCommand.class, SpotTryCommand.class, SpotTellCommand.class, SpotShowCommand.class})
+        subcommands = {SpotNewCommand.class, SpotTryCommand.class, SpotTellCommand.class, SpotShowCommand.class,
+            SpotUndoCommand.class, SpotListCommand.class})
 final class SpotCommand implements Runnable {
     @CommandLine.Spec
     private CommandLine.Model.CommandSpec spec;

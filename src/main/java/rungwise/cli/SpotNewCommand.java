@@ -18,7 +18,7 @@ final class SpotNewCommand implements Callable<Integer> {
     @Mixin
     private Output output;
 
-    @Parameters(paramLabel = "FILE")
+    @Parameters(paramLabel = "FILE", descriptionKey = "FILE")
     private String file;
 
     @Override
@@ -26,11 +26,7 @@ final class SpotNewCommand implements Callable<Integer> {
         JsonNode question = QuestionFile.read(file);
         return place.orMake(open -> {
             SpotNow spot = QuestionFile.asked(file, () -> open.memory().begin(question, Optional.empty()));
-            return output.print(spot, out -> {
-                out.println(Texts.said("cli.spot-kept", "id", spot.id(), "place", open.place()));
-                out.println();
-                place.card(open, spot.answer(), spot.id());
-            });
+            return place.said(output, open, spot, spot.answer(), spot.id(), Texts.said("cli.spot-kept", "id", spot.id(), "place", open.place()));
         });
     }
 }

@@ -14,6 +14,7 @@ import rungwise.diagnosis.SpotAnswer;
 import rungwise.knowledge.KnowledgeBase;
 import rungwise.ladder.ChanceTable;
 import rungwise.question.BadQuestion;
+import rungwise.question.PlainText;
 import rungwise.shoplog.BadAttempt;
 import rungwise.shoplog.Shoplog;
 import rungwise.shoplog.Teacher;
@@ -56,7 +57,7 @@ final class SpotPlace {
             } catch (UnknownSpot unknown) {
                 throw InputProblem.said("no-spot", "id", unknown.id(), "place", open.place());
             } catch (BadAttempt | BadQuestion bad) {
-                throw new InputProblem(Texts.said(wrong, "id", id) + "\n  " + bad.getMessage().replace("\n", "\n  "));
+                throw new InputProblem(Texts.said(wrong, "id", PlainText.shown(id)) + "\n  " + bad.getMessage().replace("\n", "\n  "));
             }
         });
     }
@@ -72,11 +73,25 @@ final class SpotPlace {
         }
     }
 
+    /** Works where spots are kept already. */
+    <T> T there(Function<Open, T> work) {
+        return in(data::existing, work);
+    }
+
+    /** Prints what became of a spot: a sentence and the card, or all of it as JSON. */
+    int said(Output output, Open open, Object found, SpotAnswer answer, String id, String sentence) {
+        return output.print(found, out -> {
+            out.println(sentence);
+            out.println();
+            card(open, answer, id);
+        });
+    }
+
     /** The card of a spot, with what stands beside it. */
     void card(Open open, SpotAnswer answer, String id) {
         PrintWriter out = spec.commandLine().getOut();
-        Beside.suspects(answer, out);
+        AnswerMargin.suspects(answer, out);
         Card.on(spec, open.knowledge()).ofSpot(answer.answer(), id).forEach(out::println);
-        Beside.whatIf(answer, open.knowledge(), out);
+        AnswerMargin.whatIf(answer, open.knowledge(), out);
     }
 }

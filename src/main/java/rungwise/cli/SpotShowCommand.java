@@ -18,7 +18,7 @@ final class SpotShowCommand implements Callable<Integer> {
     @Mixin
     private Output output;
 
-    @Parameters(paramLabel = "ID")
+    @Parameters(paramLabel = "ID", descriptionKey = "ID")
     private String id;
 
     @Option(names = "--all")
@@ -47,7 +47,7 @@ final class SpotShowCommand implements Callable<Integer> {
         SpotText.print(spot, out);
         out.println();
         if (all) {
-            Beside.suspects(spot.answer(), out);
+            AnswerMargin.suspects(spot.answer(), out);
             new AnswerText(open.knowledge(), out).print(spot.answer().answer());
         } else {
             place.card(open, spot.answer(), spot.id());

@@ -1,13 +1,14 @@
 package rungwise.cli;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
 import rungwise.knowledge.load.Mappers;
 import rungwise.spot.SpotNow;
-import rungwise.spot.Told;
+import rungwise.spot.ToldFacts;
 import rungwise.text.Texts;
 import tools.jackson.core.JacksonException;
 import tools.jackson.databind.JsonNode;
@@ -23,7 +24,7 @@ final class SpotTellCommand implements Callable<Integer> {
     @Mixin
     private Output output;
 
-    @Parameters(index = "0", paramLabel = "ID")
+    @Parameters(index = "0", paramLabel = "ID", descriptionKey = "ID")
     private String id;
 
     @Parameters(index = "1..*", arity = "1..*", paramLabel = "FIELD=VALUE", descriptionKey = "fact")
@@ -32,14 +33,10 @@ final class SpotTellCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         ObjectNode told = Mappers.json().createObjectNode();
-        facts.forEach(fact -> Told.gather(told, fact(fact)));
+        facts.forEach(fact -> ToldFacts.gather(told, fact(fact)));
         return place.at(id, "cli.spot-unkept", open -> {
-            SpotNow spot = open.memory().tell(id, told);
-            return output.print(spot, out -> {
-                out.println(Texts.said("cli.spot-told", "id", spot.id()));
-                out.println();
-                place.card(open, spot.answer(), spot.id());
-            });
+            SpotNow spot = open.memory().tell(id, told, Optional.empty());
+            return place.said(output, open, spot, spot.answer(), spot.id(), Texts.said("cli.spot-told", "id", spot.id()));
         });
     }
 
@@ -56,7 +53,7 @@ final class SpotTellCommand implements Callable<Integer> {
             at = at.putObject(path[i]);
         }
         JsonNode value = value(said, said.substring(equals + 1));
-        if (value.isString() && Told.isAdded(pointer)) {
+        if (value.isString() && ToldFacts.isAdded(pointer)) {
             ArrayNode words = at.putArray(path[path.length - 1]);
             List.of(value.stringValue().split(",")).forEach(word -> words.add(word.strip()));
         } else {

@@ -24,13 +24,13 @@ final class SpotTryCommand implements Callable<Integer> {
     @Mixin
     private Output output;
 
-    @Parameters(index = "0", paramLabel = "ID")
+    @Parameters(index = "0", paramLabel = "ID", descriptionKey = "ID")
     private String id;
 
-    @Parameters(index = "1", paramLabel = "METHOD")
+    @Parameters(index = "1", paramLabel = "METHOD", descriptionKey = "METHOD")
     private String method;
 
-    @Parameters(index = "2", paramLabel = "OUTCOME")
+    @Parameters(index = "2", paramLabel = "OUTCOME", descriptionKey = "OUTCOME")
     private String outcome;
 
     @Option(names = "--minutes")
@@ -73,12 +73,8 @@ final class SpotTryCommand implements Callable<Integer> {
     public Integer call() {
         return place.at(id, "cli.spot-unkept", open -> {
             SpotTried tried = open.memory().attempt(id, attempt(), Optional.empty());
-            return output.print(tried, out -> {
-                out.println(Texts.said("cli.spot-tried", "id", tried.spot(), "method", tried.attempt().method(), "outcome",
-                        tried.attempt().outcome().word()));
-                out.println();
-                place.card(open, tried.answer(), tried.spot());
-            });
+            return place.said(output, open, tried, tried.answer(), tried.spot(), Texts.said("cli.spot-tried", "id", tried.spot(), "method",
+                    tried.attempt().method(), "outcome", tried.attempt().outcome().word()));
         });
     }
 
@@ -94,8 +90,8 @@ final class SpotTryCommand implements Callable<Integer> {
         texts.forEach(attempt::put);
         Optional.ofNullable(minutes).ifPresent(m -> attempt.put("minutes", m));
         Optional.ofNullable(dwell).ifPresent(m -> attempt.put("dwellMinutes", m));
-        Map.of("done", done, "signs", signs, "notFollowedBecause", because).forEach((field, words) -> words.stream()
-                .map(String::strip).forEach(attempt.withArrayProperty(field)::add));
+        Map.of("done", done, "signs", signs, "notFollowedBecause", because).forEach((field, words) -> words.forEach(word ->
+                attempt.withArrayProperty(field).add(word.strip())));
         return unprepared ? attempt.put("prepared", false) : attempt;
     }
 

@@ -40,6 +40,8 @@ final class Routes {
         posts.put("/v1/spots", ctx -> fresh(ctx, spots.begin(ctx)));
         posts.put("/v1/spots/{id}/attempts", ctx -> fresh(ctx, spots.attempt(ctx)));
         posts.put("/v1/spots/{id}/facts", ctx -> fresh(ctx, spots.tell(ctx)));
+        posts.put("/v1/spots/{id}/undone", ctx -> fresh(ctx, spots.undo(ctx)));
+        gets.put("/v1/spots", ctx -> fresh(ctx, spots.list(ctx)));
         gets.put("/v1/spots/{id}", ctx -> fresh(ctx, spots.show(ctx)));
         gets.put("/v1/spots/{id}/step", ctx -> fresh(ctx, spots.step(ctx)));
         Lookup lookup = new Lookup(advisor.knowledge());

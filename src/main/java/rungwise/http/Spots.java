@@ -9,17 +9,24 @@ import java.util.function.Supplier;
 import rungwise.answer.Advisor;
 import rungwise.diagnosis.SpotAnswer;
 import rungwise.shoplog.BadAttempt;
+import rungwise.shoplog.Cursor;
 import rungwise.shoplog.KeyReused;
 import rungwise.shoplog.LogFailure;
 import rungwise.shoplog.SenderKey;
 import rungwise.spot.SpotMemory;
 import rungwise.spot.SpotNow;
 import rungwise.spot.SpotTried;
+import rungwise.spot.SpotsListed;
 import rungwise.spot.UnknownSpot;
+import rungwise.text.Texts;
 import tools.jackson.databind.JsonNode;
 
 /** Spots that are worked on. */
 final class Spots {
+    private static final String WHICH = "which";
+    private static final String OPEN = "open";
+    private static final String ALL = "all";
+
     private final Optional<SpotMemory> memory;
 
     Spots(Advisor advisor, Optional<Learning> learning) {
@@ -54,7 +61,40 @@ final class Spots {
         SpotMemory open = open();
         Parameters.only(ctx, List.of());
         JsonNode facts = Asking.tree(ctx);
-        return kept(() -> open.tell(ctx.pathParam("id"), facts));
+        String id = ctx.pathParam("id");
+        Optional<SenderKey> key = Attempts.key(ctx, SpotMemory.on(id, facts));
+        return kept(() -> open.tell(id, facts, key));
+    }
+
+    /** Takes an attempt back. */
+    SpotNow undo(Context ctx) throws IOException {
+        SpotMemory open = open();
+        Parameters.only(ctx, List.of());
+        JsonNode order = Asking.tree(ctx);
+        String id = ctx.pathParam("id");
+        Optional<SenderKey> key = Attempts.key(ctx, SpotMemory.on(id, order));
+        SpotNow spot = kept(() -> {
+            try {
+                return open.undo(id, order, key);
+            } catch (BadAttempt e) {
+                throw new Refused(Kind.NOT_UNDONE, Texts.said("refusal.no-order"), e.problems().stream().map(Refusal.Entry::of).toList());
+            }
+        });
+        ctx.status(201).header("Location", "/v1/spots/" + spot.id());
+        return spot;
+    }
+
+    /** Those that are open, or all. */
+    SpotsListed list(Context ctx) {
+        SpotMemory open = open();
+        Parameters.only(ctx, List.of("cursor", "limit", WHICH));
+        String which = Parameters.one(ctx, WHICH).orElse(OPEN);
+        if (!which.equals(OPEN) && !which.equals(ALL)) {
+            throw Refused.said(Kind.UNREADABLE, "open-or-all", "name", WHICH, "said", which);
+        }
+        Optional<Cursor> from = Attempts.cursor(ctx);
+        int limit = Attempts.limit(ctx);
+        return kept(() -> open.list(from, limit, which.equals(ALL)));
     }
 
     SpotNow show(Context ctx) {

@@ -12,10 +12,22 @@ import tools.jackson.databind.JsonNode;
  * @param question as it was asked then, in ids
  * @param said     what became known since, in the order in which it was told
  * @param attempts made on it, oldest first
+ * @param undone   attempts that were taken back; what was told with them is not in {@code said}
  */
-public record KeptSpot(String id, Instant at, JsonNode question, List<Said> said, List<Attempt> attempts) {
+public record KeptSpot(String id, Instant at, JsonNode question, List<Said> said, List<Attempt> attempts, List<Undone> undone) {
     public KeptSpot {
         said = List.copyOf(said);
         attempts = List.copyOf(attempts);
+        undone = List.copyOf(undone);
+    }
+
+    /** One of which nothing was taken back. */
+    public KeptSpot(String id, Instant at, JsonNode question, List<Said> said, List<Attempt> attempts) {
+        this(id, at, question, said, attempts, List.of());
+    }
+
+    /** Whether the last that was tried on it did not take it off. */
+    public boolean isOpen() {
+        return attempts.isEmpty() || attempts.get(attempts.size() - 1).outcome() != Outcome.CLEARED;
     }
 }

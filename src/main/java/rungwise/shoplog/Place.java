@@ -5,6 +5,7 @@ import com.zaxxer.hikari.HikariDataSource;
 import java.io.IOException;
 import java.nio.channels.FileChannel;
 import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.sql.SQLException;
@@ -15,6 +16,7 @@ import java.util.Optional;
 import org.flywaydb.core.Flyway;
 import org.flywaydb.core.api.FlywayException;
 import org.flywaydb.core.api.configuration.FluentConfiguration;
+import rungwise.question.PlainText;
 import rungwise.text.Texts;
 
 /**
@@ -25,7 +27,7 @@ import rungwise.text.Texts;
  */
 record Place(String url, Optional<Path> folder) {
     /** Version of the last file in the folder migrations. */
-    static final String NEWEST = "2";
+    static final String NEWEST = "3";
     private static final String FILE = "attempts.db";
     private static final int WAIT_MILLIS = 5_000;
     /** So long a request waits for a server that is away. */
@@ -44,22 +46,30 @@ record Place(String url, Optional<Path> folder) {
             return new Place(data, Optional.empty());
         }
         if (data.startsWith("jdbc:")) {
-            throw new LogFailure(LogFailure.Cause.UNREACHABLE, Texts.said("log.no-place", "place",
-                    shown(data)), null);
+            throw new LogFailure(LogFailure.Cause.NO_PLACE, Texts.said("log.no-place", "place", PlainText.shown(shown(data))), null);
         }
-        Path folder = Path.of(data);
+        Path folder = folder(data).orElseThrow(() -> new LogFailure(LogFailure.Cause.NO_PLACE, Texts.said("log.no-folder-named"), null));
         try {
             Files.createDirectories(folder);
         } catch (IOException e) {
-            throw new LogFailure(LogFailure.Cause.UNREACHABLE, Texts.said("log.no-folder", "folder", folder,
-                    "error", e.getClass().getSimpleName()), e);
+            throw new LogFailure(LogFailure.Cause.NO_PLACE, Texts.said(Files.exists(folder) ? "log.folder-is-file" : "log.no-folder", "folder",
+                    PlainText.shown(data)), e);
         }
         return new Place("jdbc:sqlite:" + folder.resolve(FILE), Optional.of(folder));
     }
 
     /** Whether there is a log already. */
     static boolean exists(String data) {
-        return data.startsWith("jdbc:") || Files.exists(Path.of(data).resolve(FILE));
+        return data.startsWith("jdbc:") || folder(data).filter(folder -> Files.exists(folder.resolve(FILE))).isPresent();
+    }
+
+    /** Nothing would stand for where the program was started, and nobody looks for a log there. */
+    private static Optional<Path> folder(String data) {
+        try {
+            return data.isBlank() ? Optional.empty() : Optional.of(Path.of(data));
+        } catch (InvalidPathException e) {
+            return Optional.empty();
+        }
     }
 
     boolean isFile() {

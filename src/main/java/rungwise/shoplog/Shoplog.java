@@ -115,6 +115,7 @@ public final class Shoplog implements AutoCloseable {
      *
      * @param key of the sender: the second time it comes, what was kept the first time is returned and nothing is added
      * @throws KeyReused  where the key stands for another attempt
+     * @throws BadAttempt where it names a kept spot that lies elsewhere
      * @throws LogFailure where it was not acknowledged; sending it again under its key keeps it once
      */
     public Kept add(Attempt attempt, Optional<SenderKey> key) {
@@ -127,6 +128,7 @@ public final class Shoplog implements AutoCloseable {
         if (before.isPresent()) {
             return new Kept(before.get(), true);
         }
+        SpotSurface.check(handle, attempt);
         bind(handle.createUpdate(INSERT), attempt, key).execute();
         return new Kept(attempt, false);
     }
@@ -135,7 +137,7 @@ public final class Shoplog implements AutoCloseable {
      * Keeps many attempts, all or none; those that are there already are left as they are.
      *
      * @return how many were new
-     * @throws BadAttempt where an id is there with another content; whatever the iterator throws ends it as well
+     * @throws BadAttempt where an id is there with another content, or a kept spot is named that lies elsewhere; whatever the iterator throws ends it as well
      */
     public long addAll(Iterator<Attempt> attempts) {
         return write("none-kept", handle -> {
@@ -162,6 +164,7 @@ public final class Shoplog implements AutoCloseable {
         for (Attempt one : some) {
             Attempt same = there.putIfAbsent(one.id(), one);
             if (same == null) {
+                SpotSurface.check(handle, one);
                 bind(batch, one, Optional.empty()).add();
                 added++;
             } else if (!same.equals(one)) {
@@ -181,12 +184,12 @@ public final class Shoplog implements AutoCloseable {
                 "SELECT COUNT(*) FROM attempt").mapTo(Long.class).one());
     }
 
-    /** Attempts after a place in the log. */
+    /** Attempts after a place in the log, save those that were taken back. */
     public Page page(Optional<Cursor> from, int limit) {
         long after = from.orElse(Cursor.START).after();
         return read(handle -> {
             List<Placed> found = handle.createQuery(
-                            "SELECT seq, body FROM attempt WHERE seq > :after ORDER BY seq LIMIT :limit")
+                            "SELECT seq, body FROM attempt WHERE seq > :after AND" + UndoneRows.COUNTS + "ORDER BY seq LIMIT :limit")
                     .bind("after", after).bind("limit", limit + 1)
                     .map((row, ctx) -> new Placed(row.getLong("seq"), row.getString("body"))).list();
             List<Placed> shown = found.subList(0, Math.min(limit, found.size()));
@@ -199,7 +202,7 @@ public final class Shoplog implements AutoCloseable {
     private record Placed(long seq, String body) {
     }
 
-    /** The attempts that came last, oldest of them first. */
+    /** The attempts that came last, oldest of them first, with those that were taken back. */
     public List<Attempt> last(int limit) {
         return read(handle -> {
             List<Attempt> last = new ArrayList<>(handle.createQuery(
@@ -219,11 +222,21 @@ public final class Shoplog implements AutoCloseable {
                 .findOne();
     }
 
-    /** What learning needs of the attempts after a place, in their order. */
+    /** The attempts that were taken back, in the order in which they were. */
+    public List<Undone> undone() {
+        return read(UndoneRows::all);
+    }
+
+    /** By how many takings-back what was learned from this log is old; it only grows. */
+    long lastUndone() {
+        return read(UndoneRows::last);
+    }
+
+    /** What learning needs of the attempts after a place, in their order; those that were taken back teach nothing. */
     List<Tried> tried(long after, int limit) {
         return read(handle -> handle.createQuery(
                         "SELECT seq, id, shop, spot, contaminant, surface, age_hours, warmest_c, method, outcome, prepared "
-                                + "FROM attempt WHERE seq > :after ORDER BY seq LIMIT :limit")
+                                + "FROM attempt WHERE seq > :after AND" + UndoneRows.COUNTS + "ORDER BY seq LIMIT :limit")
                 .bind("after", after).bind("limit", limit).map((row, ctx) -> tried(row)).list());
     }
 
@@ -250,7 +263,7 @@ public final class Shoplog implements AutoCloseable {
 
     private static <S extends SqlStatement<S>> S bind(S statement, Attempt attempt, Optional<SenderKey> key) {
         Tried tried = Tried.of(0, attempt);
-        return statement.bind("id", attempt.id()).bind("shop", attempt.shop())
+        return SenderKey.bind(statement, key).bind("id", attempt.id()).bind("shop", attempt.shop())
                 .bindBySqlType("spot", attempt.spot().orElse(null), Types.VARCHAR)
                 .bind("at", attempt.at().toEpochMilli()).bind("contaminant", attempt.contaminant())
                 .bind("surface", String.join(" ", attempt.surface()))
@@ -258,8 +271,6 @@ public final class Shoplog implements AutoCloseable {
                 .bindBySqlType("warmest", boxed(tried.warmestC()), Types.DOUBLE)
                 .bind("method", attempt.method()).bind("outcome", attempt.outcome().word())
                 .bind("prepared", attempt.prepared() ? 1 : 0)
-                .bindBySqlType("key", key.map(SenderKey::key).orElse(null), Types.VARCHAR)
-                .bindBySqlType("fingerprint", key.map(SenderKey::fingerprint).orElse(null), Types.VARCHAR)
                 .bind("body", MAPPER.writeValueAsString(attempt));
     }
 

@@ -25,10 +25,15 @@ final class SpotName {
         return name.toString();
     }
 
+    /** Whether it is such a name as it is kept. */
+    static boolean isOurs(String name) {
+        return OURS.matcher(name).matches();
+    }
+
     /** One of these names as it is kept, however it was written down; any other name as it is. */
     static String kept(String said) {
         String name = of(said);
-        return OURS.matcher(name).matches() ? name : said;
+        return isOurs(name) ? name : said;
     }
 
     /** As it may be written down or read out: in capitals, in pairs, with hyphens. */

@@ -9,12 +9,16 @@ public final class Teacher {
     private static final int PAGE = 20_000;
 
     private final Shoplog log;
-    private final Learned learned;
+    private final KnowledgeBase base;
+    private Learned learned;
     private long seen;
+    private long undone;
+    private boolean moved;
     private volatile ChanceTable table = ChanceTable.PRIOR;
 
     public Teacher(Shoplog log, KnowledgeBase base) {
         this.log = log;
+        this.base = base;
         this.learned = new Learned(base);
     }
 
@@ -30,13 +34,18 @@ public final class Teacher {
     }
 
     /**
-     * Takes what has been added to the log since.
+     * Takes what has been added to the log since, and what was taken back.
      *
      * @throws LogFailure where the log cannot be read; the table stays as it was
      */
     public synchronized void refresh() {
+        long last = log.lastUndone();
+        if (last > undone) {
+            forget();
+            undone = last;
+        }
         List<Tried> some = log.tried(seen, PAGE);
-        boolean any = !some.isEmpty();
+        moved |= !some.isEmpty();
         while (!some.isEmpty()) {
             for (Tried tried : some) {
                 learned.take(tried);
@@ -44,9 +53,17 @@ public final class Teacher {
             }
             some = some.size() < PAGE ? List.of() : log.tried(seen, PAGE);
         }
-        if (any) {
+        if (moved) {
             table = learned.table();
+            moved = false;
         }
+    }
+
+    /** A belief that an attempt has moved cannot be moved back: what is left is learned anew. */
+    private void forget() {
+        moved |= seen > 0;
+        learned = new Learned(base);
+        seen = 0;
     }
 
     /** What the log teaches up to now. */

@@ -32,22 +32,28 @@ record AsOf(ObjectNode question, List<String> letGo) {
     private static final String AGE = "age";
     private static final String TRIED = "tried";
 
-    static AsOf of(KeptSpot spot, Instant now, KnowledgeBase base) {
+    /**
+     * The question.
+     *
+     * @param moment may lie before what was told
+     * @param clock  what it is now; nothing can have been told later, whatever a clock elsewhere said
+     */
+    static AsOf of(KeptSpot spot, Instant moment, Instant clock, KnowledgeBase base) {
         double visit = base.decisions().value(DecisionId.A_VISIT);
         ObjectNode question = Mappers.json().createObjectNode();
         Set<String> gone = new TreeSet<>();
         Stream.concat(Stream.of(new Said(spot.at(), null, spot.question(), null, null)), spot.said().stream())
                 .sorted(Comparator.comparing(Said::at)).forEach(said -> {
             ObjectNode told = (ObjectNode) said.told().deepCopy();
-            double hours = hours(said.at(), now);
+            double hours = hours(said.at().isAfter(clock) ? clock : said.at(), moment);
             if (hours >= visit) {
-                gone.addAll(Told.letGo(told));
+                gone.addAll(ToldFacts.letGo(told));
             }
             grown(told, hours);
-            Told.merge(question, told);
+            ToldFacts.merge(question, told);
         });
-        gone.removeIf(pointer -> Told.isThere(question, pointer));
-        spot.attempts().forEach(attempt -> tried(spot, attempt, now, base, question.withArrayProperty(TRIED)));
+        gone.removeIf(pointer -> ToldFacts.isThere(question, pointer));
+        spot.attempts().forEach(attempt -> tried(spot, attempt, moment, base, question.withArrayProperty(TRIED)));
         return new AsOf(question, List.copyOf(gone));
     }
 
@@ -72,15 +78,17 @@ record AsOf(ObjectNode question, List<String> letGo) {
     }
 
     /** A method that this revision no longer knows may have brought anything. */
-    private static void tried(KeptSpot spot, Attempt attempt, Instant now, KnowledgeBase base, ArrayNode all) {
+    private static void tried(KeptSpot spot, Attempt attempt, Instant moment, KnowledgeBase base, ArrayNode all) {
         ObjectNode tried = all.addObject().put(base.methods().containsKey(attempt.method()) ? "method" : "text", attempt.method())
-                .put("outcome", attempt.outcome().word()).put("hoursAgo", hundredths(hours(attempt.at(), now)));
+                .put("outcome", attempt.outcome().word()).put("hoursAgo", hundredths(hours(attempt.at(), moment)));
         if (!attempt.prepared()) {
             tried.put("prepared", false);
         }
         spot.said().stream().filter(said -> said.attempt().filter(attempt.id()::equals).isPresent()).forEach(said -> {
             said.dwellMinutes().ifPresent(minutes -> tried.put("dwellMinutes", minutes));
-            said.signs().forEach(tried.withArrayProperty("signs")::add);
+            if (!said.signs().isEmpty()) {
+                said.signs().forEach(tried.withArrayProperty("signs")::add);
+            }
         });
     }
 }

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.function.Function;
 import rungwise.knowledge.KnowledgeBase;
 import rungwise.knowledge.load.Mappers;
@@ -20,6 +21,7 @@ import rungwise.shoplog.Attempt;
 import rungwise.shoplog.AttemptReader;
 import rungwise.shoplog.BadAttempt;
 import rungwise.shoplog.Said;
+import rungwise.shoplog.SpotSurface;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.node.ObjectNode;
 
@@ -34,6 +36,7 @@ record AttemptOnSpot(Attempt attempt, Said said) {
     /** Those of a question and those of an attempt alike: told of the spot, and read with the attempt. */
     private static final List<String> SHARED = List.of("contaminant", "age", "surface", "facts", "setting");
     private static final String TRIED = "tried";
+    private static final String SURFACE = "surface";
     private static final List<String> FACTS = Arrays.stream(Question.class.getRecordComponents()).map(RecordComponent::getName)
             .filter(name -> !name.equals(TRIED)).toList();
     /** Said of a try in a question, and no field of an attempt. */
@@ -71,11 +74,27 @@ record AttemptOnSpot(Attempt attempt, Said said) {
         // when it was made says how old the deposit was then, and the reader says when it was made
         Instant at = reader.read(rest.deepCopy().put("contaminant", Question.UNKNOWN)).at();
         Said said = said(at, facts, Named.inIds(tries, base).at(ONE));
+        onIt(spot, facts, known.at(at, said(at, without(facts, SURFACE), Mappers.json().createObjectNode())));
         ObjectNode whole = rest.deepCopy().put("at", at.toString()).put("spot", spot).put("contaminant", Question.UNKNOWN);
         ObjectNode question = known.at(at, said);
         SHARED.stream().filter(question::has).forEach(f -> whole.set(f, question.get(f)));
         Attempt attempt = reader.read(whole);
         return new AttemptOnSpot(attempt, new Said(at, Optional.of(attempt.id()), said.told(), said.dwellMinutes(), said.signs()));
+    }
+
+    /** What was tried elsewhere says nothing of this spot, and least of all that it is off. */
+    private static void onIt(String spot, ObjectNode facts, ObjectNode before) {
+        Set<String> known = SpotSurface.of(before);
+        Set<String> told = SpotSurface.of(facts);
+        if (facts.has(SURFACE) && !known.isEmpty() && !told.equals(known)) {
+            throw new BadAttempt(List.of(SpotSurface.another(spot, known, told)));
+        }
+    }
+
+    private static ObjectNode without(ObjectNode facts, String field) {
+        ObjectNode rest = facts.deepCopy();
+        rest.remove(field);
+        return rest;
     }
 
     /** What a spot asks at a moment. */

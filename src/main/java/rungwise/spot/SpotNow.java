@@ -4,6 +4,7 @@ import java.time.Instant;
 import java.util.List;
 import rungwise.diagnosis.SpotAnswer;
 import rungwise.shoplog.Attempt;
+import rungwise.shoplog.Undone;
 import tools.jackson.databind.JsonNode;
 
 /**
@@ -14,11 +15,14 @@ import tools.jackson.databind.JsonNode;
  * @param question what is known of it now, in ids, with what was tried; asked as a ladder it gives the same answer
  * @param letGo    pointers to what was told and no longer holds, as the visit is over
  * @param attempts made on it, oldest first, as the log has them
+ * @param undone   attempts that were taken back, in the order in which they were
  * @param answer   to that question
  */
-public record SpotNow(String id, Instant at, JsonNode question, List<String> letGo, List<Attempt> attempts, SpotAnswer answer) {
+public record SpotNow(String id, Instant at, JsonNode question, List<String> letGo, List<Attempt> attempts, List<Undone> undone,
+                      SpotAnswer answer) {
     public SpotNow {
         letGo = List.copyOf(letGo);
         attempts = List.copyOf(attempts);
+        undone = List.copyOf(undone);
     }
 }

@@ -201,7 +201,7 @@ class AskTest {
 
     @Test
     void a_file_that_cannot_be_written_or_a_log_that_is_not_there_is_told_before_anything_is_asked() {
-        for (String[] args : List.of(lines("--save", folder.toString()), lines("--save", folder.resolve("no/spot.json").toString()), lines("--save", " "),
+        for (String[] args : List.of(lines("--save", folder.toString()), lines("--save", folder.resolve("no/spot.json").toString()), lines("--save", " "), lines("--save", ""),
                 lines("--data", folder.resolve("nolog").toString()))) {
             Ran ran = run("clear coat\n", Stream.concat(Stream.of("ask"), Stream.of(args)).toArray(String[]::new));
             assertThat(ran.code()).isEqualTo(2);

@@ -162,4 +162,94 @@ class SpotCommandTest {
         assertThat(spot("show", id).out()).contains("by its signs it may be:").doesNotContain("What if ");
         assertThat(spot("show", id, "--all").out()).contains("by its signs it may be:");
     }
+
+    @Test
+    void open_spots_are_listed_with_what_was_tried_last() {
+        String one = kept();
+        String other = kept();
+        spot("try", one, "aliph_tar", "partly");
+        Ran list = spot("list");
+        assertThat(list.code()).as(list.err()).isZero();
+        assertThat(list.out().lines().toList()).hasSize(5).satisfies(lines -> {
+            assertThat(lines.get(0)).matches(one + "  tar_spot on clear_2k_sound, since 20.+Z");
+            assertThat(lines.get(1)).matches(" +last aliph_tar: partly, 20.+Z");
+            assertThat(lines.get(3)).contains("Nothing has been tried");
+            assertThat(lines.get(4)).startsWith("2 open in " + data());
+        });
+        spot("try", one, "aliph_tar", "cleared");
+        assertThat(spot("list").out()).contains(other).doesNotContain(one);
+        assertThat(spot("list", "--all").out()).contains(other).contains(one).contains("2 in " + data());
+        JsonNode all = spot("list", "--all", "--json").json().path("items");
+        assertThat(all.path(0).path("open").asBoolean()).isFalse();
+        assertThat(all.path(0).at("/last/outcome").asString()).isEqualTo("cleared");
+        spot("try", other, "aliph_tar", "cleared");
+        assertThat(spot("list").out()).startsWith("No spot is open in ").contains("rungwise spot new FILE");
+    }
+
+    @Test
+    void a_mistyped_try_is_taken_back_and_the_log_says_so() {
+        String id = kept();
+        String first = spot("try", id, "aliph_tar", "partly", "--json").json().at("/attempt/id").asString();
+        spot("try", id, "aliph_tar", "harm", "--done", "masked", "--note", "edge came up");
+        Ran undone = spot("undo", id, "--why", "the spot beside it", "--by", "Yard 2");
+        assertThat(undone.code()).as(undone.err()).isZero();
+        assertThat(undone.out()).startsWith("Taken back from spot " + id + ": aliph_tar, harm").contains("What was told with it went too: done")
+                .contains("rungwise spot try " + id);
+        assertThat(spot("show", id).out()).contains("aliph_tar: harm, which counts no longer").contains("by Yard 2: the spot beside it")
+                .contains(first.substring(0, 8)).contains("done: washed, dried\n");
+        assertThat(run("log", "--data", data()).out()).contains("taken back 20").contains("by Yard 2: the spot beside it").contains("2 of 2");
+        assertThat(run("log", "--json", "--data", data()).out().lines().toList()).as("what goes to another log").hasSize(1);
+        assertThat(run("learned", "--data", data()).out()).contains("1 attempts counted").doesNotContain("harm");
+        assertThat(spot("undo", id, first.substring(0, 8), "--why", "as well").out()).contains(": aliph_tar, partly");
+        Ran nothing = spot("undo", id, "--why", "x");
+        assertThat(nothing.code()).isEqualTo(2);
+        assertThat(nothing.err()).contains("nothing has been tried on spot " + id);
+        Ran unknown = spot("undo", id, "ffff", "--why", "x");
+        assertThat(unknown.code()).isEqualTo(2);
+        assertThat(unknown.err()).contains("Nothing was taken back from spot " + id).contains("no attempt \"ffff\"");
+        assertThat(spot("undo", id).code()).as("without a why").isEqualTo(2);
+    }
+
+    @Test
+    void a_try_without_signs_says_nothing_of_signs() {
+        String id = kept();
+        assertThat(spot("try", id, "aliph_tar", "partly", "--dwell", "3").code()).isZero();
+        assertThat(spot("show", id).out()).doesNotContain("seen:");
+        assertThat(spot("show", id, "--json").json().at("/question/tried/0").has("signs")).isFalse();
+    }
+
+    /** ESC and BEL, the one-byte CSI, and what turns the reading round. */
+    @Test
+    void what_was_typed_never_steers_the_terminal() throws Exception {
+        String id = kept();
+        String bad = "\u001b]0;x\u0007\u009b31m\u202e";
+        for (Ran ran : new Ran[] {spot("show", bad), spot("tell", bad, "done=washed"), spot("tell", id, bad), spot("tell", id, bad + "=1"),
+            spot("tell", id, "done=" + bad), spot("try", bad, "aliph_tar", "partly"), spot("try", id, bad, bad), spot("try", id, "aliph_tar", "partly", "--at", bad),
+            spot("undo", id, bad, "--why", "x"), spot("undo", bad, "--why", "x"), spot("new", bad), spot("show", id, "--why", bad), spot("show", id, "--" + bad),
+            spot("try", id, "aliph_tar", "partly", "--minutes", bad), spot(bad), run(bad), run("ladder", bad), run("ladder", SPOT, "--data", bad),
+            run("log", "--data", bad), run("list", bad), run("check", "--explain", bad), run("--overlay", bad, "ladder", SPOT), run("log", "add", bad, "--data", data()),
+            run("cases", bad), run("compare", bad)}) {
+            assertThat(ran.code()).as(ran.err()).isEqualTo(2);
+            assertThat(ran.out() + ran.err()).isNotBlank().doesNotContainPattern("[\\p{Cc}\\p{Cf}&&[^\\n\\t]]");
+        }
+        spot("try", id, "aliph_tar", "partly", "--note", "warm \u202e\u009b2J");
+        for (Ran ran : new Ran[] {spot("show", id), run("log", "--data", data())}) {
+            assertThat(ran.out()).contains("warm \\u202e\\u009b2J").doesNotContain("\u009b");
+        }
+    }
+
+    @Test
+    void a_place_that_can_hold_no_log_is_wrong_input_and_a_log_that_fails_is_not() throws Exception {
+        String file = Files.writeString(folder.resolve("file"), "x").toString();
+        for (String place : new String[] {"", " ", file, file + "/below", "jdbc:other:x", "a\0b"}) {
+            for (Ran ran : new Ran[] {run("spot", "new", SPOT, "--data", place), run("spot", "list", "--data", place), run("log", "add",
+                    SPOT, "--data", place)}) {
+                assertThat(ran.code()).as(place + ran.err()).isEqualTo(2);
+                assertThat(ran.err()).as(place).isNotBlank().doesNotContain("Exception");
+            }
+        }
+        Path broken = Files.createDirectories(folder.resolve("broken"));
+        Files.writeString(broken.resolve("attempts.db"), "this is no database at all".repeat(100));
+        assertThat(run("spot", "list", "--data", broken.toString()).code()).as("a log that is there and cannot be read").isEqualTo(1);
+    }
 }

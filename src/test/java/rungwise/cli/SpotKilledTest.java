@@ -46,7 +46,9 @@ class SpotKilledTest {
                     "{\"method\":\"aliph_tar\",\"outcome\":\"no-change\",\"done\":[\"masked\"],\"dwellMinutes\":3}");
             serve.kill();
         }
+        String attempt;
         try (Shoplog log = Shoplog.open(data)) {
+            attempt = log.last(1).get(0).id();
             KeptSpot spot = log.spots().one(id).orElseThrow();
             assertThat(spot.question().path("age").asString()).isEqualTo("P12D");
             assertThat(spot.attempts()).hasSize(1).isEqualTo(log.last(10));
@@ -55,6 +57,17 @@ class SpotKilledTest {
                 assertThat(said.told().toString()).isEqualTo("{\"done\":[\"masked\"]}");
                 assertThat(said.dwellMinutes()).hasValue(3);
             });
+        }
+        try (Served serve = new Served(folder, data)) {
+            post(serve.port(), "/v1/spots/" + id + "/undone", "{\"attempt\":\"" + attempt + "\",\"why\":\"mistyped\"}");
+            serve.kill();
+        }
+        try (Shoplog log = Shoplog.open(data)) {
+            KeptSpot spot = log.spots().one(id).orElseThrow();
+            assertThat(spot.attempts()).isEmpty();
+            assertThat(spot.said()).isEmpty();
+            assertThat(spot.undone()).singleElement().satisfies(undone -> assertThat(undone.attempt().id()).isEqualTo(attempt));
+            assertThat(log.one(attempt)).as("nothing is written over").isPresent();
         }
     }
 }

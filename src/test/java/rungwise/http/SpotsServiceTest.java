@@ -203,8 +203,102 @@ class SpotsServiceTest {
         service.close();
         service = Service.start(Base.advisor(), "127.0.0.1", 0);
         for (HttpResponse<String> response : new HttpResponse[]{post("/v1/spots", TAR), get("/v1/spots/d2d2d2"),
-            get("/v1/spots/d2d2d2/step"), post("/v1/spots/d2d2d2/attempts", NO_CHANGE), post("/v1/spots/d2d2d2/facts", "{}")}) {
+            get("/v1/spots/d2d2d2/step"), post("/v1/spots/d2d2d2/attempts", NO_CHANGE), post("/v1/spots/d2d2d2/facts", "{}"),
+            get("/v1/spots"), post("/v1/spots/d2d2d2/undone", "{}")}) {
             assertThat(problem(response, 503, "no-log").path("detail").asString()).contains("--data");
         }
+    }
+
+    @Test
+    void a_key_tells_facts_once_and_stands_for_no_others() throws Exception {
+        String[] key = {"Idempotency-Key", "f1"};
+        String path = "/v1/spots/" + body(post("/v1/spots", TAR), 201).path("id").asString();
+        JsonNode first = body(post(path + "/facts", "{\"facts\":{\"clearMicrons\":41}}", key), 200);
+        assertThat(body(post(path + "/facts", "{ \"facts\": {\"clearMicrons\":41} }", key), 200).at("/answer/next")).isEqualTo(first.at("/answer/next"));
+        JsonNode reused = problem(post(path + "/facts", "{\"facts\":{\"clearMicrons\":12}}", key), 422, "key-reused");
+        assertThat(reused.path("detail").asString()).contains("\"f1\" stands for other facts");
+        assertThat(reused.path("remedy").asString()).contains("new key");
+        problem(post(path + "/facts", "{\"done\":[\"washed\"]}", "Idempotency-Key", "a b"), 400, "unreadable");
+        assertThat(body(get(path), 200).at("/question/facts/clearMicrons").asInt()).isEqualTo(41);
+    }
+
+    @ParameterizedTest
+    @EnumSource
+    void an_attempt_is_taken_back_and_teaches_nothing_also_after_a_restart(Store store) throws Exception {
+        stop();
+        String data = store.place(folder);
+        start(data);
+        String path = "/v1/spots/" + body(post("/v1/spots", TAR), 201).path("id").asString();
+        JsonNode wrong = body(post(path + "/attempts", NO_CHANGE.replace("no-change", "harm")), 201).path("attempt");
+        assertThat(body(get("/v1/learned"), 200).path("alarms").size()).isEqualTo(1);
+        String order = "{\"attempt\":\"" + wrong.path("id").asString() + "\",\"why\":\"the spot beside it\",\"by\":\"Yard 2\"}";
+        fits(JSON.readTree(order), "UndoOrder");
+        HttpResponse<String> response = post(path + "/undone", order, "Idempotency-Key", "u1");
+        JsonNode spot = body(response, 201);
+        fits(spot, "SpotNow");
+        assertThat(response.headers().firstValue("Location")).hasValue(path);
+        assertThat(spot.path("attempts").isEmpty()).isTrue();
+        assertThat(spot.at("/undone/0/attempt")).isEqualTo(wrong);
+        assertThat(spot.at("/undone/0/by").asString()).isEqualTo("Yard 2");
+        assertThat(spot.at("/undone/0/why").asString()).isEqualTo("the spot beside it");
+        assertThat(body(post(path + "/undone", order, "Idempotency-Key", "u1"), 201).path("undone")).isEqualTo(spot.path("undone"));
+        problem(post(path + "/undone", order.replace("beside", "above"), "Idempotency-Key", "u1"), 422, "key-reused");
+        stop();
+        start(data);
+        assertThat(body(get(path), 200).path("undone")).isEqualTo(spot.path("undone"));
+        assertThat(body(get("/v1/learned"), 200).path("counted").asInt()).isZero();
+        assertThat(body(get("/v1/learned"), 200).path("alarms").isEmpty()).isTrue();
+        assertThat(body(get("/v1/attempts"), 200).path("items").isEmpty()).isTrue();
+        assertThat(body(get("/v1/attempts/" + wrong.path("id").asString()), 200)).as("as it was kept").isEqualTo(wrong);
+    }
+
+    @Test
+    void what_cannot_be_taken_back_is_pointed_at() throws Exception {
+        String path = "/v1/spots/" + body(post("/v1/spots", TAR), 201).path("id").asString();
+        JsonNode problem = problem(post(path + "/undone", "{\"attempt\":\"6dd2fc32-0000-4000-8000-000000000000\",\"why\":\"x\"}"), 422, "not-undone");
+        assertThat(problem.at("/errors/0/pointer").asString()).isEqualTo("/attempt");
+        assertThat(problem.at("/errors/0/remedy").asString()).isNotBlank();
+        assertThat(problem(post(path + "/undone", "{}"), 422, "not-undone").path("errors").findValuesAsString("pointer"))
+                .containsExactlyInAnyOrder("/attempt", "/why");
+        problem(post("/v1/spots/d2d2d2/undone", "{}"), 404, "not-found");
+    }
+
+    @Test
+    void open_spots_are_listed_in_pages() throws Exception {
+        String path = "/v1/spots/" + body(post("/v1/spots", TAR), 201).path("id").asString();
+        String other = body(post("/v1/spots", "{\"surface\":\"wrap_gloss\"}"), 201).path("id").asString();
+        JsonNode attempt = body(post(path + "/attempts", NO_CHANGE), 201).path("attempt");
+        JsonNode first = body(get("/v1/spots?limit=1"), 200);
+        fits(first, "Spots");
+        assertThat(first.at("/items/0/id").asString()).isEqualTo(path.substring("/v1/spots/".length()));
+        assertThat(first.at("/items/0/contaminant").asString()).isEqualTo("tar_spot");
+        assertThat(first.at("/items/0/last/method").asString()).isEqualTo("aliph_tar");
+        assertThat(first.at("/items/0/last/at")).isEqualTo(attempt.path("at"));
+        assertThat(first.path("more").asBoolean()).isTrue();
+        JsonNode second = body(get("/v1/spots?limit=1&cursor=" + first.path("next").asString()), 200);
+        fits(second, "Spots");
+        assertThat(second.path("items").findValuesAsString("id")).containsExactly(other);
+        assertThat(second.at("/items/0").has("last")).isFalse();
+        body(post(path + "/attempts", NO_CHANGE.replace("no-change", "cleared")), 201);
+        assertThat(body(get("/v1/spots"), 200).path("items").findValuesAsString("id")).containsExactly(other);
+        JsonNode all = body(get("/v1/spots?which=all"), 200);
+        fits(all, "Spots");
+        assertThat(all.path("items").size()).isEqualTo(2);
+        assertThat(all.at("/items/0/open").asBoolean()).isFalse();
+        for (String wrong : new String[] {"limit=0", "cursor=zzz", "which=some", "which=all&which=all", "wich=all"}) {
+            assertThat(problem(get("/v1/spots?" + wrong), 400, "unreadable").path("remedy").asString()).as(wrong).isNotBlank();
+        }
+    }
+
+    @Test
+    void what_was_tried_on_another_surface_is_refused_by_both_doors() throws Exception {
+        String id = body(post("/v1/spots", TAR), 201).path("id").asString();
+        JsonNode wrong = problem(post("/v1/spots/" + id + "/attempts", "{\"method\":\"aliph_tar\",\"outcome\":\"cleared\",\"surface\":\"wrap_gloss\"}"),
+                422, "wrong-attempt");
+        assertThat(wrong.at("/errors/0/pointer").asString()).isEqualTo("/surface");
+        assertThat(wrong.at("/errors/0/detail").asString()).contains(id).contains("clear_2k_sound").contains("wrap_gloss");
+        assertThat(problem(post("/v1/attempts", "{\"contaminant\":\"tar_spot\",\"method\":\"aliph_tar\",\"outcome\":\"cleared\",\"surface\":\"wrap_gloss\","
+                + "\"spot\":\"" + id.toUpperCase() + "\"}"), 422, "wrong-attempt").path("errors")).isEqualTo(wrong.path("errors"));
+        assertThat(learning.log().size()).isZero();
     }
 }

@@ -16,6 +16,7 @@ import java.util.OptionalDouble;
 import java.util.Random;
 import java.util.UUID;
 import java.util.concurrent.TimeUnit;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Assumptions;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -70,6 +71,30 @@ class CrashTest {
         }
         if (store == Store.SQLITE) {
             sound(data);
+        }
+        assertThat(acknowledged).isPositive();
+    }
+
+    @ParameterizedTest
+    @EnumSource
+    void a_writer_killed_while_it_takes_back_has_taken_back_all_that_it_said_and_lost_no_attempt(Store store) throws Exception {
+        String data = store.place(folder);
+        Random random = new Random(85);
+        int acknowledged = 0;
+        for (int run = 0; run < KILLS; run++) {
+            String name = Writer.UNDOING + run;
+            int seen = runAndKill(data, name, random.nextInt(400));
+            acknowledged += seen;
+            try (Shoplog log = Shoplog.open(data)) {
+                holds(log, name, seen);
+                List<Undone> undone = log.undone();
+                assertThat(undone).extracting(u -> u.attempt().id()).containsAll(IntStream.range(0, seen)
+                        .mapToObj(i -> attempt(name, i).id()).toList());
+                assertThat(undone.size()).isBetween(acknowledged, acknowledged + run + 1);
+                assertThat(log.page(Optional.empty(), 1_000).items()).as("what counts is at most the one in doubt of each run")
+                        .hasSizeLessThanOrEqualTo(run + 1);
+                assertThat(undone).allSatisfy(u -> assertThat(u.why()).isEqualTo(u.attempt().note().orElseThrow().substring(0, 20)));
+            }
         }
         assertThat(acknowledged).isPositive();
     }

@@ -240,7 +240,7 @@ abstract class ShoplogTest {
             attempt = on(kept, "no-change");
             with = with(attempt, "{\"done\":[\"washed\"]}");
             log.spots().add(attempt, with, Optional.empty());
-            log.spots().tell(kept.id(), later);
+            log.spots().tell(kept.id(), later, Optional.empty());
             log.add(Made.tar("aliph_tar", "cleared", ""), Optional.empty());
         }
         Shoplog again = open();
@@ -339,5 +339,117 @@ abstract class ShoplogTest {
         log.spots().add(attempt, with(attempt, "{}"), Optional.empty());
         assertThat(log.spots().one(spot.id()).orElseThrow().attempts()).containsExactly(attempt);
         assertThat(log.last(10)).containsExactly(old, attempt);
+    }
+
+    private static final UndoOrder MISTYPED = new UndoOrder("", "yard", "mistyped");
+
+    @Test
+    void an_attempt_taken_back_stays_word_for_word_and_counts_for_nothing_also_after_the_log_was_closed() {
+        KeptSpot spot;
+        Attempt wrong;
+        Attempt right;
+        try (Shoplog log = open()) {
+            spot = log.spots().begin(tar(), Made.NOW, Optional.empty());
+            wrong = on(spot, "harm");
+            log.spots().add(wrong, with(wrong, "{\"done\":[\"washed\"]}"), key("k", "{}"));
+            right = on(spot, "partly");
+            log.spots().add(right, with(right, "{}"), Optional.empty());
+            log.spots().undo(wrong.id(), MISTYPED, Made.NOW.plusSeconds(60), Optional.empty());
+            log.spots().undo(wrong.id(), new UndoOrder("", "other", "again"), Made.NOW.plusSeconds(90), Optional.empty());
+        }
+        Shoplog again = open();
+        Undone undone = new Undone(wrong, Mappers.json().readTree("{\"done\":[\"washed\"]}"), Made.NOW.plusSeconds(60), "yard", "mistyped");
+        KeptSpot kept = again.spots().one(spot.id()).orElseThrow();
+        assertThat(kept.attempts()).containsExactly(right);
+        assertThat(kept.said()).containsExactly(with(right, "{}"));
+        assertThat(kept.undone()).containsExactly(undone).isEqualTo(again.undone());
+        assertThat(again.one(wrong.id())).hasValue(wrong);
+        assertThat(again.last(10)).containsExactly(wrong, right);
+        assertThat(again.page(Optional.empty(), 10).items()).containsExactly(right);
+        assertThat(again.tried(0, 10)).extracting(Tried::id).containsExactly(right.id());
+        assertThat(again.spots().under(key("k", "{}").orElseThrow())).as("sent again it is not made again").hasValue(wrong);
+        assertThat(again.addAll(List.of(wrong, right).iterator())).as("there already").isZero();
+    }
+
+    @Test
+    void a_taking_back_under_a_key_is_kept_once_and_the_key_stands_for_no_other() {
+        Shoplog log = open();
+        KeptSpot spot = log.spots().begin(tar(), Made.NOW, Optional.empty());
+        List<Attempt> two = List.of(on(spot, "partly"), on(spot, "no-change"));
+        log.addAll(two.iterator());
+        log.spots().undo(two.get(0).id(), MISTYPED, Made.NOW, key("k", "{}"));
+        log.spots().undo(two.get(0).id(), MISTYPED, Made.NOW.plusSeconds(5), key("k", "{}"));
+        assertThat(log.undone()).extracting(Undone::at).containsExactly(Made.NOW);
+        assertThatThrownBy(() -> log.spots().undo(two.get(1).id(), MISTYPED, Made.NOW, key("k", "{\"a\":1}"))).isInstanceOf(KeyReused.class);
+        assertThatThrownBy(() -> log.spots().undo("00000000-0000-4000-8000-000000000000", MISTYPED, Made.NOW, Optional.empty()))
+                .as("there is no such attempt").isInstanceOf(IllegalArgumentException.class);
+        assertThat(log.undone()).hasSize(1);
+    }
+
+    @Test
+    void a_teacher_unlearns_what_was_taken_back_elsewhere() {
+        Shoplog log = open();
+        Shoplog other = open();
+        Teacher teacher = new Teacher(log, rungwise.Base.advisor().knowledge());
+        log.add(Made.tar("aliph_tar", "cleared", ""), Optional.empty());
+        Lessons before = teacher.lessons();
+        Attempt wrong = Made.tar("aliph_tar", "harm", "");
+        log.add(wrong, Optional.empty());
+        assertThat(teacher.lessons().alarms()).hasSize(1);
+        var taught = teacher.table();
+        other.spots().undo(wrong.id(), MISTYPED, Made.NOW, Optional.empty());
+        teacher.refresh();
+        assertThat(teacher.table()).as("at the next look").isNotSameAs(taught);
+        assertThat(teacher.lessons()).isEqualTo(before);
+    }
+
+    @Test
+    void what_is_told_under_a_key_is_kept_once() {
+        Shoplog log = open();
+        KeptSpot spot = log.spots().begin(tar(), Made.NOW, Optional.empty());
+        Said told = new Said(Made.NOW, Optional.empty(), Mappers.json().readTree("{\"done\":[\"washed\"]}"), null, null);
+        assertThat(log.spots().isTold(key("k", "{}").orElseThrow())).isFalse();
+        log.spots().tell(spot.id(), told, key("k", "{}"));
+        log.spots().tell(spot.id(), told, key("k", "{}"));
+        assertThat(log.spots().isTold(key("k", "{}").orElseThrow())).isTrue();
+        assertThat(log.spots().one(spot.id()).orElseThrow().said()).containsExactly(told);
+        assertThatThrownBy(() -> log.spots().tell(spot.id(), told, key("k", "{\"a\":1}"))).isInstanceOf(KeyReused.class);
+    }
+
+    @Test
+    void an_attempt_that_names_a_kept_spot_and_another_surface_is_refused_by_every_door() {
+        Shoplog log = open();
+        KeptSpot spot = log.spots().begin(tar(), Made.NOW, Optional.empty());
+        Attempt elsewhere = Made.attempt("{contaminant: tar_spot, surface: wrap_gloss, method: aliph_tar, outcome: cleared, spot: " + spot.id() + "}");
+        Attempt unsaid = Made.attempt("{contaminant: tar_spot, method: aliph_tar, outcome: partly, spot: " + spot.id() + "}");
+        assertThatThrownBy(() -> log.add(elsewhere, Optional.empty())).isInstanceOf(BadAttempt.class).hasMessageContaining("/surface")
+                .hasMessageContaining(spot.id());
+        assertThatThrownBy(() -> log.addAll(List.of(unsaid, elsewhere).iterator())).isInstanceOf(BadAttempt.class).hasMessageContaining("/surface");
+        assertThat(log.size()).isZero();
+        log.addAll(List.of(unsaid, Made.attempt("{contaminant: tar_spot, surface: wrap_gloss, method: aliph_tar, outcome: cleared, spot: d2d2d2}"))
+                .iterator());
+        assertThat(log.size()).as("a spot of the shop's own may lie anywhere").isEqualTo(2);
+        log.spots().tell(spot.id(), new Said(Made.NOW, Optional.empty(), Mappers.json().readTree("{\"surface\":\"wrap_gloss\"}"), null, null),
+                Optional.empty());
+        assertThat(log.add(elsewhere, Optional.empty()).again()).as("after it was set right").isFalse();
+    }
+
+    @Test
+    void spots_are_listed_in_pages_and_those_that_are_off_only_when_asked_for() {
+        Shoplog log = open();
+        List<String> ids = new ArrayList<>();
+        for (int i = 0; i < 5; i++) {
+            ids.add(log.spots().begin(tar(), Made.NOW, Optional.empty()).id());
+        }
+        log.add(Made.tar("aliph_tar", "cleared", "spot: " + ids.get(1)), Optional.empty());
+        log.add(Made.tar("aliph_tar", "cleared", "spot: " + ids.get(2)), Optional.empty());
+        log.add(Made.tar("aliph_tar", "partly", "spot: " + ids.get(2)), Optional.empty());
+        SpotPage first = log.spots().page(Optional.empty(), 2, false);
+        assertThat(first.items()).extracting(KeptSpot::id).containsExactly(ids.get(0), ids.get(2));
+        assertThat(first.more()).isTrue();
+        SpotPage second = log.spots().page(Optional.of(first.next()), 2, false);
+        assertThat(second.items()).extracting(KeptSpot::id).containsExactly(ids.get(3), ids.get(4));
+        assertThat(second.more()).isFalse();
+        assertThat(log.spots().page(Optional.empty(), 10, true).items()).extracting(KeptSpot::id).containsExactlyElementsOf(ids);
     }
 }

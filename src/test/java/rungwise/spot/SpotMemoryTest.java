@@ -9,6 +9,7 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import org.assertj.core.api.InstanceOfAssertFactories;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -24,10 +25,14 @@ import rungwise.question.QuestionReader;
 import rungwise.shoplog.Attempt;
 import rungwise.shoplog.AttemptReader;
 import rungwise.shoplog.BadAttempt;
+import rungwise.shoplog.Cursor;
+import rungwise.shoplog.KeyReused;
 import rungwise.shoplog.Lessons;
+import rungwise.shoplog.Said;
 import rungwise.shoplog.SenderKey;
 import rungwise.shoplog.Shoplog;
 import rungwise.shoplog.Teacher;
+import rungwise.shoplog.Undone;
 import tools.jackson.databind.JsonNode;
 
 /** A spot from its first question on, with a clock that the test sets. */
@@ -66,6 +71,10 @@ class SpotMemoryTest {
 
     private SpotTried attempt(String id, String attempt) {
         return memory.attempt(id, yaml(attempt), Optional.empty());
+    }
+
+    private SpotNow tell(String id, JsonNode facts) {
+        return memory.tell(id, facts, Optional.empty());
     }
 
     private void hoursLater(double hours) {
@@ -144,7 +153,7 @@ class SpotMemoryTest {
     void what_was_so_earlier_never_overrides_what_is_so_now_however_late_it_is_sent() {
         SpotNow spot = begin(TAR);
         hoursLater(6);
-        memory.tell(spot.id(), yaml("{setting: {panelC: 55, sun: direct}, consent: {refused: [g01]}}"));
+        tell(spot.id(), yaml("{setting: {panelC: 55, sun: direct}, consent: {refused: [g01]}}"));
         attempt(spot.id(), "{method: aliph_tar, outcome: partly, at: \"" + now.minusSeconds(3 * 3600)
                 + "\", setting: {panelC: 18, sun: shade}, consent: {granted: [g01]}}");
         JsonNode question = memory.show(spot.id(), false).question();
@@ -156,9 +165,9 @@ class SpotMemoryTest {
     @Test
     void a_test_that_was_passed_counts_on_its_surface_only() {
         SpotNow spot = begin(TAR);
-        memory.tell(spot.id(), yaml("{passedTests: [aliph_tar]}"));
+        tell(spot.id(), yaml("{passedTests: [aliph_tar]}"));
         assertThat(memory.show(spot.id(), false).question().path("passedTests").toString()).contains("aliph_tar");
-        memory.tell(spot.id(), yaml("{surface: lacquer_nitro_acrylic}"));
+        tell(spot.id(), yaml("{surface: lacquer_nitro_acrylic}"));
         assertThat(memory.show(spot.id(), false).question().path("passedTests").toString()).doesNotContain("aliph_tar");
     }
 
@@ -214,7 +223,7 @@ class SpotMemoryTest {
         Question later = question(memory.show(spot.id(), false));
         assertThat(later.age()).isEqualTo("P52DT1H30M");
         assertThat(later.facts().paintAgeDays()).hasValue(2000);
-        memory.tell(spot.id(), yaml("{age: 8 weeks, facts: {paintAgeDays: 2040}}"));
+        tell(spot.id(), yaml("{age: 8 weeks, facts: {paintAgeDays: 2040}}"));
         hoursLater(24);
         later = question(memory.show(spot.id(), false));
         assertThat(later.age()).isEqualTo("P57D");
@@ -233,7 +242,7 @@ class SpotMemoryTest {
         assertThat(question(next).done()).isEmpty();
         assertThat(question(next).setting().panelC()).isEmpty();
         assertThat(question(next).setting().waterHardnessMgL()).hasValue(90);
-        SpotNow told = memory.tell(spot.id(), yaml("{done: [washed], setting: {panelC: 12}}"));
+        SpotNow told = tell(spot.id(), yaml("{done: [washed], setting: {panelC: 12}}"));
         assertThat(told.letGo()).containsExactly("/done/dried", "/setting/airC", "/setting/sun");
         assertThat(question(told).done()).containsExactly("washed");
         assertThat(question(told).setting().panelC()).hasValue(12);
@@ -256,8 +265,8 @@ class SpotMemoryTest {
     @Test
     void what_is_told_later_is_added_or_takes_the_place_of_what_was_told() {
         SpotNow spot = begin(TAR);
-        memory.tell(spot.id(), yaml("{done: [taped off], passedTests: [aliph_tar], consent: {refused: [alc_gel]}, facts: {clearMicrons: 41}}"));
-        SpotNow told = memory.tell(spot.id(), yaml("{consent: {granted: [alc_gel]}, facts: {colour: null}, surface: wrap_gloss}"));
+        tell(spot.id(), yaml("{done: [taped off], passedTests: [aliph_tar], consent: {refused: [alc_gel]}, facts: {clearMicrons: 41}}"));
+        SpotNow told = tell(spot.id(), yaml("{consent: {granted: [alc_gel]}, facts: {colour: null}, surface: wrap_gloss}"));
         Question now = question(told);
         assertThat(now.done()).containsExactly("washed", "dried", "masked");
         assertThat(now.passedTests()).as("passed on what was there before").isEmpty();
@@ -290,7 +299,7 @@ class SpotMemoryTest {
         assertThat(tried.answer().suspects()).isPresent();
         assertThat(teacher.lessons().counted()).isZero();
         assertThat(teacher.lessons().leftOut().unknown()).isEqualTo(1);
-        memory.tell(spot.id(), yaml("{contaminant: sap_conifer}"));
+        tell(spot.id(), yaml("{contaminant: sap_conifer}"));
         attempt(spot.id(), "{method: alc_70, outcome: partly}");
         assertThat(teacher.lessons().counted()).isEqualTo(1);
     }
@@ -313,11 +322,11 @@ class SpotMemoryTest {
     void what_does_not_go_together_with_what_was_told_is_refused() {
         SpotNow spot = begin("{contaminant: tar_spot, surface: clear_2k_sound, setting: {outdoors: true}}");
         String bay = "setting: {indoors: {volumeM3: 180, airChangesPerHour: 2}}";
-        assertThatThrownBy(() -> memory.tell(spot.id(), yaml("{" + bay + "}"))).isInstanceOf(BadQuestion.class).hasMessageContaining("/setting/outdoors");
+        assertThatThrownBy(() -> tell(spot.id(), yaml("{" + bay + "}"))).isInstanceOf(BadQuestion.class).hasMessageContaining("/setting/outdoors");
         assertThatThrownBy(() -> attempt(spot.id(), "{method: aliph_tar, outcome: partly, " + bay + "}"))
                 .isInstanceOf(BadAttempt.class).hasMessageContaining("/setting/outdoors");
         for (String wrong : List.of("{}", "[]", "{tried: []}", "{whatIf: true}", "{colour: light}")) {
-            assertThatThrownBy(() -> memory.tell(spot.id(), yaml(wrong))).as(wrong).isInstanceOf(BadQuestion.class);
+            assertThatThrownBy(() -> tell(spot.id(), yaml(wrong))).as(wrong).isInstanceOf(BadQuestion.class);
         }
         assertThat(log.size()).isZero();
         assertThat(memory.show(spot.id(), false)).usingRecursiveComparison().isEqualTo(spot);
@@ -329,7 +338,7 @@ class SpotMemoryTest {
         JsonNode sent = yaml("{method: aliph_tar, outcome: partly, setting: {outdoors: true}}");
         Optional<SenderKey> key = Optional.of(SenderKey.of("k", SpotMemory.on(spot.id(), sent)));
         Attempt first = memory.attempt(spot.id(), sent, key).attempt();
-        memory.tell(spot.id(), yaml("{setting: {outdoors: null, indoors: {volumeM3: 180, airChangesPerHour: 2}}}"));
+        tell(spot.id(), yaml("{setting: {outdoors: null, indoors: {volumeM3: 180, airChangesPerHour: 2}}}"));
         assertThat(memory.attempt(spot.id(), sent, key).attempt()).isEqualTo(first);
         assertThat(log.size()).isEqualTo(1);
         assertThat(SenderKey.of("k", SpotMemory.on("d2d2d2", sent)).fingerprint()).as("on another spot")
@@ -339,7 +348,7 @@ class SpotMemoryTest {
     @Test
     void a_spot_that_nobody_kept_is_named() {
         for (Runnable asks : List.<Runnable>of(() -> memory.show("d2d2d2", false), () -> attempt("d2d2d2", "{}"),
-                () -> memory.tell("d2d2d2", yaml("{done: [washed]}")))) {
+                () -> tell("d2d2d2", yaml("{done: [washed]}")))) {
             assertThatThrownBy(asks::run).isInstanceOfSatisfying(UnknownSpot.class, e -> assertThat(e.id()).isEqualTo("d2d2d2"));
         }
     }
@@ -353,5 +362,147 @@ class SpotMemoryTest {
         Question.Tried last = question(memory.show(spot.id(), false)).tried().get(1);
         assertThat(last.method()).isEmpty();
         assertThat(last.text()).hasValue("gone_since");
+    }
+
+    @Test
+    void what_was_tried_on_another_surface_never_says_that_the_spot_is_off() {
+        SpotNow spot = begin(TAR);
+        for (String surface : List.of("lacquer_nitro_acrylic", "[clear_2k_sound, wrap_gloss]", "unknown", "null")) {
+            assertThatThrownBy(() -> attempt(spot.id(), "{method: aliph_tar, outcome: cleared, surface: " + surface + "}")).as(surface)
+                    .isInstanceOfSatisfying(BadAttempt.class, bad -> assertThat(pointers(bad.problems())).containsExactly("/surface"))
+                    .hasMessageContaining("spot " + spot.id() + " is on clear_2k_sound");
+        }
+        assertThat(memory.show(spot.id(), false)).usingRecursiveComparison().isEqualTo(spot);
+        assertThat(attempt(spot.id(), "{method: aliph_tar, outcome: partly, surface: [clear_2k_sound]}").attempt().surface())
+                .containsExactly("clear_2k_sound");
+        tell(spot.id(), yaml("{surface: wrap_gloss}"));
+        assertThat(attempt(spot.id(), "{method: aliph_tar, outcome: partly}").attempt().surface()).as("after it was set right")
+                .containsExactly("wrap_gloss");
+        String unsaid = begin("{contaminant: tar_spot}").id();
+        assertThat(attempt(unsaid, "{method: aliph_tar, outcome: partly, surface: wrap_gloss}").attempt().surface()).as("nobody had said it")
+                .containsExactly("wrap_gloss");
+    }
+
+    @Test
+    void an_attempt_of_tomorrow_is_refused_and_one_of_a_clock_slightly_ahead_makes_nothing_younger() {
+        SpotNow spot = begin("{contaminant: tar, age: 2 h, surface: clear_2k_sound}");
+        assertThatThrownBy(() -> attempt(spot.id(), "{method: aliph_tar, outcome: partly, age: 2 h, at: \"2026-05-05T07:00:00Z\"}"))
+                .isInstanceOf(BadAttempt.class).hasMessageContaining("/at").hasMessageContaining("has not come yet; here it is 2026-05-04T12:00:00Z");
+        assertThat(log.size()).isZero();
+        attempt(spot.id(), "{method: aliph_tar, outcome: partly, age: 2 min, at: \"2026-05-04T12:04:00Z\"}");
+        assertThat(question(memory.show(spot.id(), false)).age()).as("as told").isEqualTo("PT2M");
+    }
+
+    @Test
+    void what_was_told_for_a_time_that_has_not_come_counts_as_told_now() {
+        SpotNow spot = begin("{contaminant: tar, age: 2 h, surface: clear_2k_sound}");
+        log.spots().tell(spot.id(), new Said(now.plus(Duration.ofHours(20)), Optional.empty(), yaml("{age: PT3H}"), null, null), Optional.empty());
+        assertThat(question(memory.show(spot.id(), false)).age()).isEqualTo("PT3H");
+    }
+
+    @Test
+    void a_try_of_which_no_sign_was_told_has_none() {
+        SpotNow spot = begin(TAR);
+        attempt(spot.id(), "{method: aliph_tar, outcome: partly, dwellMinutes: 3, signs: [], done: []}");
+        JsonNode tried = memory.show(spot.id(), false).question();
+        assertThat(tried.at("/tried/0").has("signs")).isFalse();
+        assertThat(tried.at("/tried/0/dwellMinutes").asDouble()).isEqualTo(3);
+        assertThat(attempt(begin("{contaminant: tar_spot}").id(), "{method: aliph_tar, outcome: partly, done: []}").attempt()).isNotNull();
+    }
+
+    private SpotNow undo(String id, Attempt attempt) {
+        return memory.undo(id, yaml("{attempt: " + attempt.id() + ", why: the spot beside it, by: Yard 2}"), Optional.empty());
+    }
+
+    @Test
+    void an_attempt_taken_back_is_as_if_it_had_not_been_made_and_is_still_there_to_read() {
+        SpotNow spot = begin(TAR);
+        Lessons before = teacher.lessons();
+        Attempt attempt = attempt(spot.id(), "{method: aliph_tar, outcome: harm, done: [masked], signs: [whitening], facts: {clearMicrons: 38}}")
+                .attempt();
+        assertThat(memory.show(spot.id(), false).answer().answer().isStopped()).isTrue();
+        assertThat(teacher.lessons().alarms()).hasSize(1);
+        hoursLater(1);
+        SpotNow undone = undo(spot.id(), attempt);
+        assertThat(undone.attempts()).isEmpty();
+        assertThat(undone.question().has("tried")).isFalse();
+        assertThat(question(undone).done()).containsExactly("washed", "dried");
+        assertThat(question(undone).facts().clearMicrons()).isEmpty();
+        assertThat(undone.answer().answer().isStopped()).isFalse();
+        assertThat(undone.undone()).containsExactly(new Undone(attempt, yaml("{done: [masked], facts: {clearMicrons: 38}}"), now, "Yard 2",
+                "the spot beside it"));
+        assertThat(log.one(attempt.id())).as("as it was kept").hasValue(attempt);
+        assertThat(teacher.lessons()).isEqualTo(before);
+        assertThat(new Teacher(log, Base.advisor().knowledge()).lessons()).as("after a restart").isEqualTo(before);
+        hoursLater(1);
+        assertThat(undo(spot.id(), attempt).undone()).as("once is enough").isEqualTo(undone.undone());
+    }
+
+    @Test
+    void what_is_left_is_learned_as_if_nothing_else_had_been_there() {
+        String id = begin(TAR).id();
+        attempt(id, "{method: aliph_tar, outcome: partly}");
+        teacher.refresh();
+        Lessons before = teacher.lessons();
+        Attempt mistyped = attempt(id, "{method: terpene_neat, outcome: no-change}").attempt();
+        assertThat(teacher.lessons()).isNotEqualTo(before);
+        undo(id, mistyped);
+        assertThat(teacher.lessons()).isEqualTo(before);
+        attempt(id, "{method: terpene_neat, outcome: cleared}");
+        assertThat(teacher.lessons()).isEqualTo(new Teacher(log, Base.advisor().knowledge()).lessons());
+        assertThat(teacher.lessons().counted()).isEqualTo(2);
+    }
+
+    @Test
+    void what_is_to_be_taken_back_is_named_and_why() {
+        SpotNow spot = begin(TAR);
+        Attempt one = attempt(spot.id(), "{method: aliph_tar, outcome: partly}").attempt();
+        Attempt elsewhere = attempt(begin(TAR).id(), "{method: aliph_tar, outcome: partly}").attempt();
+        for (String[] wrong : new String[][] {{"{attempt: " + elsewhere.id() + ", why: x}", "/attempt"}, {"{why: x}", "/attempt"},
+            {"{attempt: " + one.id() + "}", "/why"}, {"{attempt: " + one.id() + ", why: \" \"}", "/why"}, {"{attempt: last, why: x}", "/attempt"},
+            {"{attempt: " + one.id() + ", why: x, by: \"../x\"}", "/by"}, {"{attempt: " + one.id() + ", why: x, how: y}", "/how"}, {"[]", ""}}) {
+            assertThatThrownBy(() -> memory.undo(spot.id(), yaml(wrong[0]), Optional.empty())).as(wrong[0])
+                    .isInstanceOfSatisfying(BadAttempt.class, bad -> assertThat(pointers(bad.problems())).containsExactly(wrong[1]));
+        }
+        assertThat(log.undone()).isEmpty();
+        assertThat(memory.undo(spot.id(), yaml("{attempt: " + one.id().substring(0, 8).toUpperCase() + ", why: x}"), Optional.empty()).attempts())
+                .as("by the beginning of its id").isEmpty();
+    }
+
+    @Test
+    void open_spots_are_listed_with_what_was_tried_last_and_one_taken_off_is_open_again_when_that_was_mistyped() {
+        String fresh = begin("{observations: [near_conifers], surface: [clear_2k_sound, wrap_gloss]}").id();
+        hoursLater(1);
+        String tried = begin(TAR).id();
+        attempt(tried, "{method: aliph_tar, outcome: partly}");
+        hoursLater(1);
+        tell(tried, yaml("{contaminant: sap_conifer}"));
+        Attempt off = attempt(tried, "{method: aliph_tar, outcome: cleared}").attempt();
+        assertThat(memory.list(Optional.empty(), 10, false).items()).containsExactly(new SpotListed(fresh, NOON, "unknown",
+                Set.of("clear_2k_sound", "wrap_gloss"), true, Optional.empty()));
+        assertThat(memory.list(Optional.empty(), 10, true).items()).extracting(SpotListed::open).containsExactly(true, false);
+        undo(tried, off);
+        SpotsListed first = memory.list(Optional.empty(), 1, false);
+        assertThat(first.items()).extracting(SpotListed::id).containsExactly(fresh);
+        assertThat(first.more()).isTrue();
+        SpotsListed second = memory.list(Cursor.of(first.next()), 1, false);
+        assertThat(second.items()).containsExactly(new SpotListed(tried, NOON.plus(Duration.ofHours(1)), "sap_conifer", Set.of("clear_2k_sound"),
+                true, Optional.of(new SpotListed.Last(NOON.plus(Duration.ofHours(1)), "aliph_tar", "partly"))));
+        assertThat(second.more()).isFalse();
+        assertThat(memory.list(Cursor.of(second.next()), 1, false).items()).isEmpty();
+    }
+
+    @Test
+    void a_key_tells_facts_once_and_stands_for_nothing_else() {
+        SpotNow spot = begin(TAR);
+        JsonNode facts = yaml("{facts: {clearMicrons: 41}}");
+        Optional<SenderKey> key = Optional.of(SenderKey.of("k", SpotMemory.on(spot.id(), facts)));
+        memory.tell(spot.id(), facts, key);
+        tell(spot.id(), yaml("{facts: {clearMicrons: 30}}"));
+        assertThat(question(memory.tell(spot.id(), facts, key)).facts().clearMicrons()).as("told before, not now").hasValue(30);
+        JsonNode other = yaml("{facts: {clearMicrons: 12}}");
+        assertThatThrownBy(() -> memory.tell(spot.id(), other, Optional.of(SenderKey.of("k", SpotMemory.on(spot.id(), other)))))
+                .isInstanceOf(KeyReused.class).hasMessageContaining("other facts");
+        assertThat(question(memory.show(spot.id(), false)).facts().clearMicrons()).hasValue(30);
     }
 }

@@ -7,8 +7,8 @@ import rungwise.knowledge.KnowledgeBase;
 import rungwise.text.Texts;
 
 /** What is printed beside an answer: before it what the deposit may be, after it what would change the next step. */
-final class Beside {
-    private Beside() {
+final class AnswerMargin {
+    private AnswerMargin() {
     }
 
     static void suspects(SpotAnswer answer, PrintWriter out) {

@@ -10,7 +10,7 @@ import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.ObjectNode;
 
 /** Fields of a question that are told one after another. All trees are in ids. */
-public final class Told {
+public final class ToldFacts {
     /** Lists that only grow: what was done, seen, passed or lies near stays so when more is told. */
     private static final Set<String> ADDED = Set.of("/observations", "/circumstances", "/neighbours", "/done", "/passedTests",
             "/facts/priorDamage", "/consent/granted", "/consent/refused");
@@ -23,7 +23,7 @@ public final class Told {
     /** Of the setting, what is the same tomorrow: the tap. */
     private static final Set<String> LASTING = Set.of("water");
 
-    private Told() {
+    private ToldFacts() {
     }
 
     /** Whether several things may be told of a field one after another. */
@@ -54,7 +54,9 @@ public final class Told {
             } else if (told instanceof ObjectNode more) {
                 merge(into.get(name) instanceof ObjectNode before ? before : into.putObject(name), more, pointer, keepNull);
             } else if (told.isArray() && ADDED.contains(pointer)) {
-                add(into.get(name) instanceof ArrayNode before ? before : into.putArray(name), told);
+                if (!told.isEmpty()) {
+                    add(into.get(name) instanceof ArrayNode before ? before : into.putArray(name), told);
+                }
                 if (OTHER.containsKey(pointer) && into.get(OTHER.get(pointer)) instanceof ArrayNode other) {
                     other.removeIf(one -> contains(told, one));
                 }
