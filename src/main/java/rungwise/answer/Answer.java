@@ -20,6 +20,17 @@ public sealed interface Answer permits LadderAnswer, StoppedAnswer {
     }
 
     /**
+     * What to do while minutes count.
+     *
+     * @param avoid what not to do
+     * @param until by what is seen or felt it is enough
+     * @param ifOff what follows if it is off
+     * @param ifNot what follows if it is not
+     */
+    public record FirstAid(String method, String act, String avoid, String until, String why, String ifOff, String ifNot) {
+    }
+
+    /**
      * One method worth trying.
      *
      * @param visit from 1: what may never meet in one visit stands in two
@@ -116,6 +127,11 @@ public sealed interface Answer permits LadderAnswer, StoppedAnswer {
     Map<String, Explained> reasons();
 
     default Optional<Held> hold() {
+        return Optional.empty();
+    }
+
+    /** Present while minutes count. */
+    default Optional<FirstAid> firstAid() {
         return Optional.empty();
     }
 

@@ -53,7 +53,7 @@ final class NextWriter {
         String text = texts.say("next." + said.text(), "method", method.map(Method::name).orElse(""),
                 "technique", method.map(Method::technique).orElse(""), "until", until.orElse(""),
                 "steps", due.stream().map(Answer.Due::text).collect(Collectors.joining(" ")), "wayOut", wayOutText(next.wayOut()),
-                "what", figure(said, "what"), "why", figure(said, "why"), "doFirst", figure(said, "doFirst"),
+                "what", figure(said, "what"), "act", figure(said, "act"), "avoid", figure(said, "avoid"), "doFirst", figure(said, "doFirst"),
                 "ask", rung.map(this::questions).orElse(""));
         return new Answer.Next(said.action().word(), next.method(), until, text, due,
                 said.action() == Action.FLUSH ? rungs.ppe(said.method()) : List.of(), because.stream().distinct().toList());

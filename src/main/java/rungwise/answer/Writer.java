@@ -21,10 +21,12 @@ import rungwise.ladder.Surroundings;
 import rungwise.ladder.Verdict;
 import rungwise.question.FactUse;
 import rungwise.question.Question;
+import rungwise.rules.said.Action;
 import rungwise.rules.said.Advice;
 import rungwise.rules.said.Bar;
 import rungwise.rules.said.Because;
 import rungwise.rules.said.Concluded;
+import rungwise.rules.said.FlushFirst;
 import rungwise.rules.said.Hold;
 import rungwise.text.Figure;
 import rungwise.text.Texts;
@@ -71,8 +73,15 @@ final class Writer {
         NextStep step = NextStep.of(ladder, around);
         StoppedAnswer answer = new StoppedAnswer(base.revision(), question, facts(), assumed().stream()
                 .filter(a -> FactUse.countsWhereWorkStops(a.fact())).toList(), held(),
-                next.of(step, List.of()), call(step).map(next::wayOut), Map.of());
+                next.of(step, List.of()), call(step).map(next::wayOut), firstAid(step), Map.of());
         return answer.with(Reasons.in(answer));
+    }
+
+    private Optional<Answer.FirstAid> firstAid(NextStep step) {
+        return step.said().conclusion().action() != Action.FLUSH ? Optional.empty() : ladder.situation().derived().of(FlushFirst.class).stream()
+                .map(Concluded::conclusion).filter(f -> f.method().equals(step.said().conclusion().method())).findFirst()
+                .map(f -> new Answer.FirstAid(f.method(), f.act(), f.aid().avoid(), f.aid().until(), f.aid().why(), f.aid().off(),
+                        f.aid().left()));
     }
 
     /** What holds all work says itself whom to call; a trade for the surface helps only where the deposit or harm stops it. */

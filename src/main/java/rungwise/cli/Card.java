@@ -77,8 +77,13 @@ final class Card {
         List<String> telling = List.of();
         now(answer);
         if (answer.isStopped()) {
-            page.add(say("until"), answer.hold().map(Answer.Held::until).or(() -> answer.next().until()).orElse(""));
+            page.add(say("avoid"), answer.firstAid().map(Answer.FirstAid::avoid).orElse(""));
+            page.add(say("until"), answer.hold().map(Answer.Held::until).or(() -> answer.firstAid().map(Answer.FirstAid::until))
+                    .or(() -> answer.next().until()).orElse(""));
             page.add(say("wear"), wear(answer.next().ppe()));
+            page.add(say("why"), answer.firstAid().map(Answer.FirstAid::why).orElse(""));
+            page.add(say("if-off"), answer.firstAid().map(Answer.FirstAid::ifOff).orElse(""));
+            page.add(say("if-not"), answer.firstAid().map(Answer.FirstAid::ifNot).orElse(""));
             page.add(say("call"), answer.whoTakesOver().map(Answer.WayOut::text).orElse(""));
             page.add(say("tell"), answer.next().method().filter(m -> answer.next().action().equals(FIRST_AID)).map(tell).orElse(""));
         } else {
@@ -108,7 +113,7 @@ final class Card {
         page.add(AnswerText.heading(answer), answer.hold().map(h -> say("hold", "what", h.what(), "first", h.doFirst()))
                 .or(() -> answer.next().method().filter(m -> WITH_A_METHOD.contains(answer.next().action())).map(m -> base.methods().get(m).name() + "."))
                 .orElseGet(() -> answer.next().method().filter(m -> answer.next().action().equals(FIRST_AID))
-                        .map(m -> base.methods().get(m).name() + ". ").orElse("") + answer.next().text()));
+                        .map(m -> base.methods().get(m).name() + ". ").orElse("") + answer.firstAid().map(Answer.FirstAid::act).orElse(answer.next().text())));
     }
 
     /** The first step: what to ask and do before it, mix, how, how long, what to wear, when to stop, and why. */

@@ -70,17 +70,23 @@ public record Contaminant(String id, String name, String what, Bond bond, MadeOf
     }
 
     /**
-     * First aid for the surface: flush (or blot), whatever the temperature and ranking.
+     * First aid for the surface, whatever the temperature and the ranking, and what follows.
      *
-     * @param blotted what is said where no water may run off, if that is another thing
+     * @param act     what to do now; doors, switches and flame first where they matter
+     * @param blotted the same where no water may run off, if that is another thing
+     * @param avoid   what not to do
+     * @param until   by what is seen or felt it is enough
+     * @param off     what follows if it is off
+     * @param left    what follows if it is not
      */
-    public record Emergency(String method, double untilHours, String why, Optional<String> blotted) {
+    public record Emergency(String method, double untilHours, String act, Optional<String> blotted, String avoid, String until, String why,
+                            String off, String left) {
         public Emergency {
             blotted = blotted == null ? Optional.empty() : blotted;
         }
 
-        public String whyBlotted() {
-            return blotted.orElse(why);
+        public String actBlotting() {
+            return blotted.orElse(act);
         }
     }
 
