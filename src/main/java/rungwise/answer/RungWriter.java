@@ -29,6 +29,7 @@ import rungwise.rules.said.Protect;
 import rungwise.rules.use.Use;
 import rungwise.science.ChanceRange;
 import rungwise.text.Texts;
+import rungwise.workup.Extents;
 import rungwise.workup.Mixing;
 import rungwise.workup.Rinse;
 import rungwise.workup.Rinses;
@@ -110,10 +111,7 @@ final class RungWriter {
 
     /** Minutes for the whole extent, dwell included once: it runs on all spots at the same time. */
     double minutes(Method method) {
-        Question.Extent extent = question.extent();
-        double work = extent.areaM2().isPresent() && method.minutes().squareMetre().isPresent()
-                ? extent.areaM2().getAsDouble() * method.minutes().squareMetre().getAsDouble()
-                : extent.spots().orElse(1) * base.minutesPerSpot(method);
+        double work = Extents.of(base.assumptions()).soonest(method, question.extent());
         return work + method.dwell().usual();
     }
 
