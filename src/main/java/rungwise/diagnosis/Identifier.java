@@ -113,7 +113,7 @@ public final class Identifier {
     /** A sign that decides, or telling ones of two kinds; one weak sign alone never names it. */
     private String verdict(Suspect top) {
         boolean decided = top.speaksFor().stream().anyMatch(Sign::decisive);
-        long kinds = top.speaksFor().stream().filter(s -> s.ratio() >= decided(DecisionId.TELLING_FROM) && !s.group().equals("side"))
+        long kinds = top.speaksFor().stream().filter(s -> s.ratio() >= decided(DecisionId.TELLING_FROM) && !s.group().equals(Weighing.SIDE))
                 .map(Sign::group).distinct().count();
         if (top.probability() >= decided(DecisionId.KNOWN_FROM) && (decided || kinds >= 2)) {
             return "known";

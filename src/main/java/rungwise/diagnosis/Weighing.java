@@ -26,6 +26,8 @@ import rungwise.text.Texts;
  */
 final class Weighing {
     private static final String TRIED = "tried";
+    /** The group of signs that say on which side of the vehicle it lies. */
+    static final String SIDE = "side";
 
     private final KnowledgeBase base;
     private final Map<String, Double> logPriors = new TreeMap<>();
@@ -89,7 +91,8 @@ final class Weighing {
         if (observation.against().contains(contaminant)) {
             return 1 / ratio;
         }
-        return observation.otherwise().filter(o -> pointedTo.get(observation.group()).contains(contaminant))
+        return observation.otherwise().filter(o -> !observation.fits().contains(contaminant)
+                && pointedTo.get(observation.group()).contains(contaminant))
                 .map(o -> 1 / base.signs().strengths().get(o).ratio()).orElse(1.0);
     }
 
@@ -175,7 +178,9 @@ final class Weighing {
             signs.add(new Sign("tried:" + method.id(), method.name() + ": " + tried.outcome().replace('-', ' '), true, TRIED, "computed",
                     rounded(ratio(tried, contaminant, question)), false, method.basis(), method.sources()));
         });
-        return signs.stream().filter(s -> Math.abs(Math.log(s.ratio())) > Math.log(base.decisions().value(DecisionId.SIGN_SPEAKS))).sorted(java.util.Comparator
+        // half of all deposits lie on the same side: that says something to the reader only where it does not go together
+        return signs.stream().filter(s -> !s.group().equals(SIDE) || s.ratio() < 1)
+                .filter(s -> Math.abs(Math.log(s.ratio())) > Math.log(base.decisions().value(DecisionId.SIGN_SPEAKS))).sorted(java.util.Comparator
                 .comparingDouble((Sign s) -> -Math.abs(Math.log(s.ratio()))).thenComparing(Sign::sign)).toList();
     }
 

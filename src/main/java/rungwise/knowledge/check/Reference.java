@@ -63,6 +63,7 @@ record Reference(Kind from, String path, Kind to) {
                     new Reference(Kind.SURFACE, "solvents/*/sources/*", Kind.SOURCE),
                     new Reference(Kind.OBSERVATION, "pointsTo/*", Kind.CONTAMINANT),
                     new Reference(Kind.OBSERVATION, "against/*", Kind.CONTAMINANT),
+                    new Reference(Kind.OBSERVATION, "fits/*", Kind.CONTAMINANT),
                     new Reference(Kind.OBSERVATION, "treatAs", Kind.SURFACE),
                     new Reference(Kind.OBSERVATION, "group", Kind.SIGN_GROUP),
                     new Reference(Kind.OBSERVATION, "seenBy", Kind.CHECK),

@@ -11,6 +11,7 @@ import rungwise.knowledge.common.Basis;
  * @param seenBy   id of the check by which it is seen
  * @param pointsTo contaminants that it speaks for
  * @param against  contaminants that it speaks against
+ * @param fits     contaminants on which it is seen as well, so that it speaks neither for nor against them
  * @param strength id of how much it tells
  * @param otherwise id of the strength with which it speaks against whatever another sign of its group points to; for
  *                 signs such as colours, of which everything has one
@@ -19,12 +20,13 @@ import rungwise.knowledge.common.Basis;
  * @param stops    why solvent work stops until somebody has looked, where the sign is decisive
  */
 public record Observation(String id, String says, String group, String seenBy, List<String> pointsTo,
-                          List<String> against, String strength, Optional<String> otherwise, List<String> implies,
+                          List<String> against, List<String> fits, String strength, Optional<String> otherwise, List<String> implies,
                           String nextCheck,
                           Optional<String> treatAs, Optional<String> stops, Basis basis, List<String> sources) {
     public Observation {
         pointsTo = pointsTo == null ? List.of() : List.copyOf(pointsTo);
         against = against == null ? List.of() : List.copyOf(against);
+        fits = fits == null ? List.of() : List.copyOf(fits);
         otherwise = otherwise == null ? Optional.empty() : otherwise;
         implies = implies == null ? List.of() : List.copyOf(implies);
         nextCheck = nextCheck == null ? "" : nextCheck;
