@@ -3,11 +3,12 @@ package rungwise.diagnosis;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import rungwise.knowledge.KnowledgeBase;
 import rungwise.knowledge.deposit.Observation;
 import rungwise.knowledge.surface.Place;
-import rungwise.knowledge.surface.SurfaceKind;
+import rungwise.names.Whereabouts;
 import rungwise.question.Question;
 
 /**
@@ -19,9 +20,6 @@ import rungwise.question.Question;
  * @param both    ids said to be both; they count as neither
  */
 record Noted(List<Observation> seen, List<Observation> within, List<Observation> notSeen, List<String> both) {
-    private static final Set<SurfaceKind> OUTSIDE = Set.of(SurfaceKind.PAINT, SurfaceKind.FILM, SurfaceKind.LENS,
-            SurfaceKind.METAL, SurfaceKind.WHEEL, SurfaceKind.RUBBER, SurfaceKind.SENSOR, SurfaceKind.GEL_COAT);
-
     static Noted of(Spot spot, KnowledgeBase base) {
         Question question = spot.question();
         Set<String> ids = new LinkedHashSet<>(question.observations());
@@ -30,7 +28,7 @@ record Noted(List<Observation> seen, List<Observation> within, List<Observation>
         spot.surroundings().forEach(n -> ids.add(Spot.NEAR + n));
         List<String> both = ids.stream().filter(spot.notSeen()::contains).toList();
         both.forEach(ids::remove);
-        side(question, base).filter(base.observations()::containsKey).ifPresent(ids::add);
+        side(question, ids, base).ifPresent(ids::add);
         Set<String> within = new LinkedHashSet<>();
         for (Observation one : ids.stream().map(base.observations()::get).toList()) {
             (base.signs().checks().get(one.seenBy()).offered() && one.speaks() ? within : ids).addAll(one.implies());
@@ -41,17 +39,11 @@ record Noted(List<Observation> seen, List<Observation> within, List<Observation>
                 .map(base.observations()::get).toList(), both);
     }
 
-    /** What a surface is made as tells on which side of the vehicle it is. */
-    private static java.util.Optional<String> side(Question question, KnowledgeBase base) {
-        if (question.surface().contains(Question.UNKNOWN)) {
-            return java.util.Optional.empty();
-        }
-        List<SurfaceKind> kinds = question.surface().stream().map(s -> base.surfaces().get(s).kind()).toList();
-        if (OUTSIDE.containsAll(kinds)) {
-            return java.util.Optional.of("side_outside");
-        }
-        return kinds.stream().allMatch(k -> k == SurfaceKind.LEATHER || k == SurfaceKind.SCREEN)
-                ? java.util.Optional.of("side_inside") : java.util.Optional.empty();
+    /** What a surface is made as tells on which side of the vehicle it is, where no place tells it better. */
+    private static Optional<String> side(Question question, Set<String> ids, KnowledgeBase base) {
+        boolean told = ids.stream().map(base.observations()::get).anyMatch(o -> o.id().startsWith(Spot.PLACE) || o.group().equals(Weighing.SIDE));
+        return told || question.surface().contains(Question.UNKNOWN) ? Optional.empty()
+                : new Whereabouts(question.surface(), Optional.empty(), base).side();
     }
 
     Noted with(Observation observation) {

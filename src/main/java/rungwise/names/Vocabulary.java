@@ -1,10 +1,13 @@
 package rungwise.names;
 
+import java.util.Collection;
 import java.util.List;
 import rungwise.knowledge.KnowledgeBase;
+import rungwise.knowledge.common.Listed;
 import rungwise.knowledge.method.Method;
 import rungwise.knowledge.surface.Surface;
 import rungwise.knowledge.words.AskedFact;
+import rungwise.knowledge.words.IdleWord;
 import rungwise.knowledge.words.Spoken;
 import rungwise.knowledge.words.SpokenWords;
 
@@ -31,11 +34,12 @@ public final class Vocabulary {
 
     public Names deposits() {
         return new Names(spoken, base.contaminants().values().stream().map(c -> new Called(c.id(), c.name(), c.alsoCalled(),
-                c.recognise().look() + ". " + c.recognise().feel() + ".", c.what() + " " + c.recognise().look())).toList(), words.wideDeposits().values());
+                c.recognise().look() + ". " + c.recognise().feel() + ".", c.what() + " " + c.recognise().look())).toList(), words.wideDeposits().values(), words.idle(IdleWord.Beside.DEPOSITS));
     }
 
     public Names surfaces() {
-        return new Names(spoken, base.surfaces().values().stream().map(Vocabulary::called).toList(), words.wideSurfaces().values());
+        return new Names(spoken, base.surfaces().values().stream().map(Vocabulary::called).toList(), words.wideSurfaces().values(),
+                words.idle(IdleWord.Beside.SURFACES));
     }
 
     private static Called called(Surface s) {
@@ -77,6 +81,20 @@ public final class Vocabulary {
     /** What may be replied to a question. */
     public Names replies(List<AskedFact.Reply> replies) {
         return new Names(spoken, replies.stream().map(r -> new Called(r.id(), r.says(), r.alsoCalled(), "", "")).toList(), List.of());
+    }
+
+    /** Places on the vehicle. */
+    public Names places() {
+        return listed(base.questionWords().places().values());
+    }
+
+    /** How a try may have ended. */
+    public Names outcomes() {
+        return listed(base.questionWords().outcomes().values());
+    }
+
+    private Names listed(Collection<? extends Listed> list) {
+        return new Names(spoken, list.stream().map(w -> new Called(w.id(), w.name(), w.alsoCalled(), "", "")).toList(), List.of());
     }
 
     public PlainAges ages() {

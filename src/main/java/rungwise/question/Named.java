@@ -8,15 +8,19 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.BiFunction;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import rungwise.knowledge.KnowledgeBase;
 import rungwise.names.Called;
 import rungwise.names.Names;
 import rungwise.names.PlainAges;
 import rungwise.names.Vocabulary;
+import rungwise.names.Whereabouts;
 import rungwise.text.Texts;
 import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.node.MissingNode;
 
 /**
  * The fields of a question that name entries or say an age: whatever the trade calls an entry is read as its id, and a plain
@@ -29,8 +33,16 @@ public final class Named {
     /** Names are many, and most questions say ids: they are gathered for the first word of a field that is none. */
     private final Map<Field, Names> gathered = new HashMap<>();
 
-    /** Ids that need no reading, and what else may stand there. */
-    private record Field(Set<String> ids, Function<Vocabulary, Names> names) {
+    /**
+     * Ids that need no reading, and what else may stand there.
+     *
+     * @param here of what a wide word may mean, what may be meant where the spot is
+     */
+    private record Field(Set<String> ids, Function<Vocabulary, Names> names, BiFunction<Whereabouts, List<Called>, List<Called>> here) {
+        Field(Set<String> ids, Function<Vocabulary, Names> names) {
+            this(ids, names, (where, mayBe) -> mayBe);
+        }
+
         static Field of(Function<Vocabulary, Names> names, List<Set<String>> ids) {
             Set<String> all = new HashSet<>();
             ids.forEach(all::addAll);
@@ -41,13 +53,14 @@ public final class Named {
     public Named(KnowledgeBase base) {
         this.base = base;
         this.vocabulary = new Vocabulary(base);
-        Field surfaces = new Field(base.surfaces().keySet(), Vocabulary::surfaces);
+        Field surfaces = new Field(base.surfaces().keySet(), Vocabulary::surfaces, Whereabouts::surfaces);
         Field methods = new Field(base.methods().keySet(), Vocabulary::methods);
         Field agreed = Field.of(Vocabulary::consent, List.of(base.methods().keySet(), base.gates().keySet()));
-        byPointer.put("/contaminant", new Field(base.contaminants().keySet(), Vocabulary::deposits));
         byPointer.put("/surface", surfaces);
         byPointer.put("/surface/*", surfaces);
-        byPointer.put("/neighbours/*", surfaces);
+        // after the surface, which tells what a wide word may mean
+        byPointer.put("/contaminant", new Field(base.contaminants().keySet(), Vocabulary::deposits, Whereabouts::deposits));
+        byPointer.put("/neighbours/*", new Field(base.surfaces().keySet(), Vocabulary::surfaces));
         byPointer.put("/shelf/*", Field.of(Vocabulary::shelf, List.of(base.agents().keySet(), base.tools().keySet(),
                 base.methods().keySet())));
         byPointer.put("/wanted/*", methods);
@@ -62,28 +75,36 @@ public final class Named {
     JsonNode read(JsonNode tree, List<Problem> problems) {
         JsonNode copy = tree.deepCopy();
         byPointer.forEach((pointer, field) -> Fields.reword(copy, pointer, (here, word) -> word.equals(Question.UNKNOWN)
-                || field.ids().contains(word) ? Optional.empty() : read(here, word, field, problems)));
+                || field.ids().contains(word) ? Optional.empty() : read(here, word, field, copy, problems)));
         Fields.reword(copy, "/age", (here, said) -> age(here, said, problems));
         return copy;
+    }
+
+    /** Where the spot is, as far as that is read by now. */
+    private Whereabouts whereabouts(JsonNode tree) {
+        JsonNode surface = tree.path("surface");
+        Stream<JsonNode> told = surface.isArray() ? surface.valueStream() : Stream.of(surface);
+        return new Whereabouts(told.filter(JsonNode::isString).map(JsonNode::asString).filter(base.surfaces()::containsKey).toList(),
+                Optional.of(tree.path("facts").path("place")).filter(JsonNode::isString).map(JsonNode::asString).flatMap(said -> vocabulary.places().id(said)), base);
     }
 
     /** The id of a method that is named outside of a question. */
     public String method(String pointer, String word, List<Problem> problems) {
         return base.methods().containsKey(word) ? word
-                : read(pointer, word, byPointer.get("/wanted/*"), problems).orElse(word);
+                : read(pointer, word, byPointer.get("/wanted/*"), MissingNode.getInstance(), problems).orElse(word);
     }
 
-    private Optional<String> read(String pointer, String word, Field field, List<Problem> problems) {
+    private Optional<String> read(String pointer, String word, Field field, JsonNode tree, List<Problem> problems) {
         Names names = gathered.computeIfAbsent(field, f -> f.names().apply(vocabulary));
-        Optional<String> id = names.id(word);
+        List<Called> wide = names.mayBe(word, all -> field.here().apply(whereabouts(tree), all));
+        Optional<String> id = names.id(word).or(() -> wide.size() == 1 ? Optional.of(wide.get(0).id()) : Optional.empty());
         if (id.isEmpty()) {
-            problems.add(problem(pointer, word, names));
+            problems.add(problem(pointer, word, names, wide));
         }
         return id;
     }
 
-    private static Problem problem(String pointer, String word, Names names) {
-        List<Called> wide = names.mayBe(word);
+    private static Problem problem(String pointer, String word, Names names, List<Called> wide) {
         if (!wide.isEmpty()) {
             return new Problem(pointer, Texts.said("word.wide", "word", word), Texts.said("word.say-which", "near", shown(wide)),
                     choices(wide));

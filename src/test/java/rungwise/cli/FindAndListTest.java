@@ -52,7 +52,7 @@ class FindAndListTest {
 
     @Test
     void what_nobody_calls_anything_so_shows_what_is_near() {
-        assertThat(out("find", "bird poo")).startsWith("Nothing is called \"bird poo\". Nearest are:\nDeposits\n  bird_dropping  ");
+        assertThat(out("find", "burd poop")).startsWith("Nothing is called \"burd poop\". Nearest are:\nDeposits\n  bird_dropping  ");
         assertThat(out("find", "qqqqqqq")).startsWith("Nothing is called \"qqqqqqq\", and nothing is near.");
     }
 

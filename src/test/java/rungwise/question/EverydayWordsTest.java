@@ -145,7 +145,7 @@ class EverydayWordsTest {
 
     @Test
     void the_nearest_stands_first_with_its_name() {
-        assertThat(refused("contaminants", "bird poo").remedy()).startsWith("nearest are bird_dropping (Bird dropping), ");
+        assertThat(refused("contaminants", "burd poop").remedy()).startsWith("nearest are bird_dropping (Bird dropping), ");
     }
 
     @Test
@@ -172,8 +172,8 @@ class EverydayWordsTest {
 
     @Test
     void every_entry_has_some_words() {
-        assertThat(BASE.contaminants().values()).allSatisfy(c -> assertThat(c.alsoCalled()).as(c.id()).hasSizeBetween(2, 8));
-        assertThat(BASE.surfaces().values()).allSatisfy(s -> assertThat(s.alsoCalled()).as(s.id()).hasSizeBetween(1, 7));
+        assertThat(BASE.contaminants().values()).allSatisfy(c -> assertThat(c.alsoCalled()).as(c.id()).hasSizeGreaterThanOrEqualTo(2));
+        assertThat(BASE.surfaces().values()).allSatisfy(s -> assertThat(s.alsoCalled()).as(s.id()).isNotEmpty());
     }
 
     @Test

@@ -53,6 +53,7 @@ import rungwise.knowledge.surface.Surface;
 import rungwise.knowledge.words.AskedFact;
 import rungwise.knowledge.words.EverydayProduct;
 import rungwise.knowledge.words.FinishProtection;
+import rungwise.knowledge.words.IdleWord;
 import rungwise.knowledge.words.ListWord;
 import rungwise.knowledge.words.PriorDamage;
 import rungwise.knowledge.words.QuestionWords;
@@ -153,7 +154,7 @@ public record Draft(List<Entry> entries, Optional<Set<String>> usedElsewhere, Se
     private SpokenWords spokenWords() {
         return new SpokenWords(items(Kind.SPELLING, Spelling.class), items(Kind.TIME_WORD, TimeWord.class),
                 items(Kind.WIDE_DEPOSIT, WideWord.class), items(Kind.WIDE_SURFACE, WideWord.class),
-                items(Kind.WIDE_METHOD, WideWord.class));
+                items(Kind.WIDE_METHOD, WideWord.class), items(Kind.IDLE_WORD, IdleWord.class));
     }
 
     private QuestionWords questionWords() {

@@ -39,6 +39,7 @@ import rungwise.knowledge.surface.Surface;
 import rungwise.knowledge.words.AskedFact;
 import rungwise.knowledge.words.EverydayProduct;
 import rungwise.knowledge.words.FinishProtection;
+import rungwise.knowledge.words.IdleWord;
 import rungwise.knowledge.words.ListWord;
 import rungwise.knowledge.words.PriorDamage;
 import rungwise.knowledge.words.Sensitiser;
@@ -97,6 +98,7 @@ public enum Kind {
     WIDE_DEPOSIT("words/wide-deposits.yaml", "wide-word", WideWord.class),
     WIDE_SURFACE("words/wide-surfaces.yaml", "wide-word", WideWord.class),
     WIDE_METHOD("words/wide-methods.yaml", "wide-word", WideWord.class),
+    IDLE_WORD("words/idle-words.yaml", "idle-word", IdleWord.class),
     SPELLING("words/spellings.yaml", "spelling", Spelling.class),
     FACT("facts.yaml", "fact", AskedFact.class),
     TIME_WORD("words/time-words.yaml", "time-word", TimeWord.class),

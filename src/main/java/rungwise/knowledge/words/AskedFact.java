@@ -44,7 +44,7 @@ public record AskedFact(String id, String asks, Optional<String> gate, Set<Surfa
 
     /** How words are read that are no reply. */
     public enum As {
-        DAYS, NUMBER, SPAN, WORD, TRY
+        DAYS, MINUTES, NUMBER, SPAN, WORD, TRY
     }
 
     /**

@@ -7,8 +7,9 @@ import java.util.stream.Stream;
  * A word that may mean several entries of one kind: it is asked back with them, as a guess could do damage.
  *
  * @param mayBe ids of what it may mean
+ * @param vague whether it says only what something is like: then it may be more than these, and is never read as the one that is left
  */
-public record WideWord(String id, List<String> alsoCalled, List<String> mayBe) {
+public record WideWord(String id, List<String> alsoCalled, List<String> mayBe, boolean vague) {
     public WideWord {
         alsoCalled = alsoCalled == null ? List.of() : List.copyOf(alsoCalled);
         mayBe = List.copyOf(mayBe);
