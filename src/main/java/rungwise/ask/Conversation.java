@@ -2,7 +2,9 @@ package rungwise.ask;
 
 import java.util.ArrayDeque;
 import java.util.Deque;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.BiFunction;
 import java.util.stream.IntStream;
@@ -19,7 +21,6 @@ import rungwise.question.BadQuestion;
 import rungwise.question.PlainText;
 import rungwise.question.Problem;
 import rungwise.text.Texts;
-import tools.jackson.databind.JsonNode;
 
 /**
  * Asks what it is on, what it is, how long it has been there, and then only what would change the next step. Nobody has to know
@@ -28,12 +29,17 @@ import tools.jackson.databind.JsonNode;
 public final class Conversation {
     private static final int HEARD_AT_MOST = 4;
     private static final int LISTED = 8;
+    /** A shorter word within a sentence says nothing by itself. */
+    private static final int SHORTEST = 3;
 
     private final KnowledgeBase base;
     private final Vocabulary vocabulary;
     private final Trials trials;
     private final Voice voice;
+    private final Overheard overheard;
     private final Deque<Told> before = new ArrayDeque<>();
+    /** Wide words that were said before it was asked what is meant by them. */
+    private final Map<String, String> pending = new HashMap<>();
     private String meanwhile = "";
 
     public Conversation(Advisor advisor, ChanceTable chances, Voice voice) {
@@ -41,6 +47,7 @@ public final class Conversation {
         this.vocabulary = new Vocabulary(base);
         this.trials = new Trials(advisor, chances);
         this.voice = voice;
+        this.overheard = new Overheard(base, vocabulary, trials, voice);
     }
 
     /** How a question ended. */
@@ -54,6 +61,10 @@ public final class Conversation {
             return new Outcome(Optional.of(told), Optional.empty());
         }
 
+        static Outcome gone(Told told) {
+            return new Outcome(Optional.of(told), Optional.of(Turn.GONE));
+        }
+
         static Outcome of(Turn turn) {
             return new Outcome(Optional.empty(), Optional.of(turn));
         }
@@ -65,7 +76,7 @@ public final class Conversation {
         for (Optional<Outcome> one = turn(told); one.isPresent(); one = turn(told)) {
             Optional<Turn> turn = one.get().turn();
             if (turn.filter(Turn.GONE::equals).isPresent()) {
-                return told;
+                return one.get().told().orElse(told);
             }
             if (turn.isPresent()) {
                 told = back(told);
@@ -118,37 +129,100 @@ public final class Conversation {
 
     private Outcome named(Told told, String id, String asks, String such, Names names) {
         put(told, asks, such);
+        Told known = told;
         List<Called> listed = List.of();
-        boolean wide = false;
+        List<Called> wide = List.of();
+        Optional<String> early = Optional.ofNullable(pending.remove(id));
         for (int heard = 0; heard < HEARD_AT_MOST; heard++) {
-            Optional<String> said = voice.hear();
-            Optional<Outcome> steered = steered(said, told);
+            Optional<String> said = early.isPresent() ? early : voice.hear();
+            early = Optional.empty();
+            if (said.isEmpty()) {
+                return Outcome.gone(open(known, id, wide).orElse(known));
+            }
+            Optional<Outcome> steered = steered(said, known);
             if (steered.isPresent()) {
                 return steered.get();
             }
             if (Hearing.isUnknown(said.get())) {
-                return Outcome.of(wide && id.equals(Told.SURFACE) ? all(told, id, listed) : told.unknown(id));
+                return Outcome.of(open(known, id, wide).map(this::asAll).orElse(known.unknown(id)));
             }
-            Optional<Called> meant = Hearing.letter(said.get(), listed.size()).map(listed::get)
-                    .or(() -> Hearing.ways(said.get()).stream().flatMap(w -> names.id(w).stream()).findFirst().map(names::called));
-            if (meant.isPresent()) {
-                voice.say(say("taken", "name", meant.get().name()));
-                return Outcome.of(told.with(id, id, List.of(meant.get().id())));
+            if (!listed.isEmpty() && Hearing.isNo(said.get())) {
+                voice.say(say("other-word"));
+                listed = List.of();
+                continue;
             }
-            List<Called> mayBe = first(said.get(), Names::mayBe, names);
-            wide = !mayBe.isEmpty();
-            listed = wide ? mayBe : near(said.get(), names);
-            voice.say(say(wide ? "may-be" : listed.isEmpty() ? "nothing-near" : "near-are", "said", PlainText.shown(said.get())));
+            if (listed.size() > 1 && Hearing.isYes(said.get())) {
+                voice.say(say("which"));
+                continue;
+            }
+            Optional<Called> meant = meant(said.get(), names, listed);
+            if (meant.isEmpty()) {
+                known = overheard.placeOf(said.get(), known, names);
+            }
+            List<Called> mayBe = meant.isPresent() ? List.of() : among(said.get(), id, known, names, listed);
+            if (meant.isPresent() || mayBe.size() == 1) {
+                return taken(known, id, meant.orElseGet(() -> mayBe.get(0)));
+            }
+            if (mayBe.isEmpty()) {
+                Overheard.Found found = overheard.in(said.get(), id, known);
+                pending.putAll(found.open());
+                boolean more = found.told().isPresent();
+                known = found.told().orElse(known);
+                early = Optional.ofNullable(pending.remove(id));
+                if (early.isPresent()) {
+                    continue;
+                }
+                if (more && (known.wasAsked(id) || wide.isEmpty())) {
+                    return Outcome.of(known);
+                }
+                if (more || !found.open().isEmpty()) {
+                    continue;
+                }
+            }
+            wide = mayBe.isEmpty() ? wide : mayBe;
+            listed = mayBe.isEmpty() ? near(said.get(), names) : mayBe;
+            voice.say(say(!mayBe.isEmpty() ? "may-be" : listed.isEmpty() ? "nothing-near" : listed.size() == 1 ? "near-is" : "near-are",
+                    "said", PlainText.shown(said.get())));
             list(listed.stream().map(t -> t.tell().isEmpty() ? t.name() : say("told-by", "name", t.name(), "tell", t.tell())).toList());
         }
         voice.say(say("given-up"));
-        return Outcome.of(told.unknown(id));
+        return Outcome.of(open(known, id, wide).map(this::asAll).orElse(known.unknown(id)));
     }
 
-    /** A surface that may be several is taken to be as delicate as all of them. */
-    private Told all(Told told, String id, List<Called> listed) {
+    /** What is meant by a letter of a list, by yes to the only one in it, by what it is called, or by part of that among those listed. */
+    private static Optional<Called> meant(String said, Names names, List<Called> listed) {
+        Optional<Called> named = Hearing.letter(said, listed.size()).map(listed::get)
+                .or(Hearing.isYes(said) ? listed.stream()::findFirst : Optional::empty)
+                .or(() -> Hearing.ways(said).stream().flatMap(w -> names.id(w).stream()).findFirst().map(names::called));
+        List<Called> partly = named.isPresent() || listed.isEmpty() ? List.of()
+                : first(said, (n, w) -> n.partly(w).stream().filter(listed::contains).toList(), names);
+        return named.or(() -> partly.size() == 1 ? Optional.of(partly.get(0)) : Optional.empty());
+    }
+
+    /** What a word may mean: of what was listed, where it means or names some of that; else whatever it may. */
+    private List<Called> among(String said, String id, Told told, Names names, List<Called> listed) {
+        List<Called> mayBe = Hearing.ways(said).stream().map(w -> overheard.here(id, w, names, told)).filter(f -> !f.isEmpty()).findFirst()
+                .orElse(List.of()).stream().limit(LISTED).toList();
+        List<Called> both = mayBe.stream().filter(listed::contains).toList();
+        List<Called> partly = listed.isEmpty() || !both.isEmpty() ? both
+                : first(said, (n, w) -> n.partly(w).stream().filter(listed::contains).toList(), names);
+        return !both.isEmpty() ? both : !partly.isEmpty() ? partly : mayBe;
+    }
+
+    /** A surface that stays one of several is all of them. */
+    private static Optional<Told> open(Told told, String id, List<Called> wide) {
+        return wide.isEmpty() || !id.equals(Told.SURFACE) ? Optional.empty()
+                : Optional.of(told.with(id, id, wide.stream().map(Called::id).toList()));
+    }
+
+    private Told asAll(Told told) {
         voice.say(say("as-all"));
-        return told.with(id, id, listed.stream().map(Called::id).toList());
+        return told;
+    }
+
+    private Outcome taken(Told told, String id, Called meant) {
+        voice.say(say("taken", "name", meant.name()));
+        return Outcome.of(told.with(id, id, List.of(meant.id())));
     }
 
     private static List<Called> near(String said, Names names) {
@@ -162,7 +236,7 @@ public final class Conversation {
     }
 
     private Outcome fact(Told told, AskedFact fact) {
-        List<AskedFact.Reply> replies = fact.on(trials.kinds(told));
+        List<AskedFact.Reply> replies = trials.replies(fact, told);
         Names names = vocabulary.replies(replies);
         put(told, fact.asks(), fact.gate().map(g -> base.gates().get(g).obtain()).orElse(""));
         list(replies.stream().map(AskedFact.Reply::says).toList());
@@ -181,15 +255,15 @@ public final class Conversation {
             if (meant.isPresent()) {
                 return Outcome.of(told.with(fact.id(), Trials.gives(meant.get())));
             }
-            Optional<JsonNode> freely = fact.takes().flatMap(t -> Hearing.freely(t, said.get(), vocabulary.ages()));
-            if (freely.isEmpty()) {
-                voice.say(say("not-read", "said", PlainText.shown(said.get())));
-                continue;
+            Optional<Told> answered = freely(said.get(), fact, told).or(() -> within(said.get(), fact, replies, names, told));
+            if (answered.isPresent()) {
+                return Outcome.of(answered.get());
             }
-            Optional<Told> sound = sound(told.with(fact.id(), freely.get()));
-            if (sound.isPresent()) {
-                return Outcome.of(sound.get());
+            Told more = overheard.beside(said.get(), told);
+            if (!more.equals(told)) {
+                return Outcome.of(more);
             }
+            voice.say(wrong(said.get(), fact, told).orElseGet(() -> say("not-read", "said", PlainText.shown(said.get()))));
         }
         voice.say(say("given-up"));
         return Outcome.of(told.unknown(fact.id()));
@@ -205,16 +279,31 @@ public final class Conversation {
                 .flatMap(id -> replies.stream().filter(r -> r.id().equals(id)).findFirst());
     }
 
-    /** What was told, where a question may say it. */
-    private Optional<Told> sound(Told told) {
+    private Optional<Told> freely(String said, AskedFact fact, Told told) {
+        return fact.takes().flatMap(t -> Hearing.freely(t, said, vocabulary)).map(v -> told.with(fact.id(), v)).filter(t -> problem(t).isEmpty());
+    }
+
+    /** A reply within more that was said; nothing of a sentence that denies something else. */
+    private Optional<Told> within(String said, AskedFact fact, List<AskedFact.Reply> replies, Names names, Told told) {
+        return Hearing.runs(said).stream().filter(run -> !run.equals(said) && Hearing.isTaken(run, said))
+                .flatMap(run -> reply(run, replies, names).map(r -> told.with(fact.id(), Trials.gives(r)))
+                        .or(() -> run.length() < SHORTEST ? Optional.empty() : freely(run, fact, told)).stream()).findFirst()
+                .map(t -> overheard.beside(said, t));
+    }
+
+    /** Why a question cannot say what was told; empty where it can. */
+    private Optional<Problem> problem(Told told) {
         try {
             told.question(base);
-            return Optional.of(told);
-        } catch (BadQuestion bad) {
-            Problem first = bad.problems().get(0);
-            voice.say(say("wrong", "wrong", first.wrong(), "remedy", first.remedy()));
             return Optional.empty();
+        } catch (BadQuestion bad) {
+            return Optional.of(bad.problems().get(0));
         }
+    }
+
+    private Optional<String> wrong(String said, AskedFact fact, Told told) {
+        return fact.takes().flatMap(t -> Hearing.freely(t, said, vocabulary)).flatMap(v -> problem(told.with(fact.id(), v)))
+                .map(p -> say("wrong", "wrong", p.wrong(), "remedy", p.remedy()));
     }
 
     /** What is understood whatever was asked: nobody there, back, and danger. */

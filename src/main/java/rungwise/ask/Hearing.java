@@ -6,9 +6,12 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import rungwise.knowledge.words.AskedFact;
+import rungwise.names.Names;
 import rungwise.names.PlainAges;
+import rungwise.names.Vocabulary;
 import rungwise.question.Ages;
 import rungwise.text.Texts;
 import tools.jackson.databind.JsonNode;
@@ -23,6 +26,8 @@ final class Hearing {
     private static final Pattern SPAN = Pattern.compile("(\\d{1,5})(?:\\s*(?:to|-|–|…)\\s*(\\d{1,5}))?\\s*[^\\d\\s]{0,3}");
     /** A slip of the letter of a list names nothing that was put on. */
     private static final int SHORTEST = 3;
+    /** What counts for a try of which nobody says what it did. */
+    private static final String NOTHING_SEEN = "no-change";
     /** Words of a sentence that are listened to, and of a name that is looked for in it. */
     private static final int MOST_WORDS = 40;
     private static final int LONGEST_RUN = 6;
@@ -30,6 +35,10 @@ final class Hearing {
     private static final List<String> UNKNOWN = words("ask.words.unknown");
     private static final List<String> BACK = words("ask.words.back");
     private static final List<String> LEADING = words("ask.words.leading");
+    private static final List<String> YES = words("ask.words.yes");
+    private static final List<String> NO = words("ask.words.no");
+    private static final List<String> WHERE = words("ask.words.where");
+    private static final List<String> PARTING = words("ask.words.parting");
 
     private Hearing() {
     }
@@ -39,7 +48,24 @@ final class Hearing {
     }
 
     static boolean isUnknown(String said) {
-        return said.isEmpty() || said.equals("?") || UNKNOWN.contains(said.toLowerCase(Locale.ROOT));
+        return said.isEmpty() || said.equals("?") || UNKNOWN.contains(plain(said));
+    }
+
+    static boolean isYes(String said) {
+        return YES.contains(plain(said));
+    }
+
+    static boolean isNo(String said) {
+        return NO.contains(plain(said));
+    }
+
+    private static String plain(String said) {
+        return said.toLowerCase(Locale.ROOT).replaceAll("[.,;!]+$", "");
+    }
+
+    /** Whether what comes next is where something is. */
+    static boolean isWhere(String word) {
+        return WHERE.contains(word.toLowerCase(Locale.ROOT));
     }
 
     static boolean isBack(String said) {
@@ -60,6 +86,23 @@ final class Hearing {
     /** Whether something is said not to be there. */
     static boolean isDenied(String said) {
         return Stream.of(said.toLowerCase(Locale.ROOT).split("[^\\p{L}']+")).anyMatch(DENYING::contains);
+    }
+
+    /** Whether the words of denying are among these, so that what is denied is not taken for what is there. */
+    static boolean isTaken(String run, String said) {
+        return !isDenied(said) || isDenied(run);
+    }
+
+    /** Every run of words, the longest first. */
+    static List<String> runs(String said) {
+        List<String> words = Stream.of(said.strip().split("[\\s,;:!?]+")).filter(w -> !w.isEmpty()).limit(MOST_WORDS).toList();
+        List<String> runs = new ArrayList<>();
+        for (int many = Math.min(words.size(), LONGEST_RUN); many > 0; many--) {
+            for (int from = 0; from + many <= words.size(); from++) {
+                runs.add(String.join(" ", words.subList(from, from + many)));
+            }
+        }
+        return runs;
     }
 
     /** Every run of two words or more within what was said: danger is heard wherever it stands in a sentence. */
@@ -91,15 +134,25 @@ final class Hearing {
     }
 
     /** What is said in place of a reply, as it stands in the question; empty where it cannot be read so. */
-    static Optional<JsonNode> freely(AskedFact.Takes takes, String said, PlainAges ages) {
+    static Optional<JsonNode> freely(AskedFact.Takes takes, String said, Vocabulary vocabulary) {
+        PlainAges ages = vocabulary.ages();
         Optional<JsonNode> value = switch (takes.as()) {
             case DAYS -> ages.iso(said).map(iso -> NODES.numberNode(Math.floor(Ages.hours(iso) / 24)));
+            case MINUTES -> ages.iso(said).map(iso -> NODES.numberNode(Math.floor(Ages.hours(iso) * 60)));
             case NUMBER -> Optional.of(FIGURE.matcher(said)).filter(Matcher::matches).map(m -> NODES.numberNode(Double.parseDouble(m.group(1))));
             case SPAN -> Optional.of(SPAN.matcher(said)).filter(Matcher::matches).map(Hearing::span);
             case WORD -> Optional.of(NODES.stringNode(said));
-            case TRY -> said.length() < SHORTEST ? Optional.empty() : Optional.of(NODES.arrayNode().add(NODES.objectNode().put("text", said).put("outcome", "no-change")));
+            case TRY -> said.length() < SHORTEST ? Optional.empty() : Optional.of(NODES.arrayNode().add(NODES.objectNode().put("text", said)
+                    .put("outcome", outcome(said, vocabulary.outcomes()))));
         };
         return value.map(v -> at(takes.field(), v));
+    }
+
+    /** How a try ended, where that was said after what was put on: "vinegar, some came off". */
+    private static String outcome(String said, Names outcomes) {
+        String[] parts = said.split(PARTING.stream().map(w -> "\\b" + w + "\\b").collect(Collectors.joining("|", "[,;:.]|", "")));
+        return Stream.of(parts).skip(1).map(String::strip).filter(p -> !p.isEmpty()).flatMap(p -> ways(p).stream())
+                .flatMap(p -> outcomes.id(p).stream()).findFirst().orElse(NOTHING_SEEN);
     }
 
     private static JsonNode span(Matcher m) {

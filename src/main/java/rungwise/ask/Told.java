@@ -15,18 +15,20 @@ import tools.jackson.databind.node.ObjectNode;
  *
  * @param tree  the question that it makes
  * @param asked what was asked, whether anybody knew it or not
+ * @param heard what was said before it was asked, so that it need not be
  */
-public record Told(ObjectNode tree, List<String> asked) {
+public record Told(ObjectNode tree, List<String> asked, List<String> heard) {
     static final String SURFACE = "surface";
     static final String DEPOSIT = "contaminant";
 
     public Told {
         tree = tree.deepCopy();
         asked = List.copyOf(asked);
+        heard = List.copyOf(heard);
     }
 
     static Told nothing() {
-        return new Told(JsonNodeFactory.instance.objectNode(), List.of());
+        return new Told(JsonNodeFactory.instance.objectNode(), List.of(), List.of());
     }
 
     /** The same after a question that nobody could answer. */
@@ -38,18 +40,30 @@ public record Told(ObjectNode tree, List<String> asked) {
     Told with(String id, JsonNode more) {
         ObjectNode whole = tree.deepCopy();
         merge(whole, more);
-        return new Told(whole, asked.contains(id) ? asked : Stream.concat(asked.stream(), Stream.of(id)).toList());
+        return new Told(whole, asked.contains(id) ? asked : Stream.concat(asked.stream(), Stream.of(id)).toList(), heard);
+    }
+
+    /** The same with what was said of something before it was asked. */
+    Told hearing(String id, JsonNode more) {
+        ObjectNode whole = tree.deepCopy();
+        merge(whole, more);
+        return new Told(whole, asked, heard.contains(id) ? heard : Stream.concat(heard.stream(), Stream.of(id)).toList());
     }
 
     /** The same after a question, with a text or a list of them in one field. */
     Told with(String id, String field, List<String> words) {
+        return with(id, field(field, words));
+    }
+
+    /** A text or a list of them in one field. */
+    static ObjectNode field(String field, List<String> words) {
         ObjectNode more = JsonNodeFactory.instance.objectNode();
         if (words.size() == 1) {
             more.put(field, words.get(0));
         } else {
             words.forEach(more.putArray(field)::add);
         }
-        return with(id, more);
+        return more;
     }
 
     private static void merge(ObjectNode into, JsonNode more) {
@@ -65,8 +79,9 @@ public record Told(ObjectNode tree, List<String> asked) {
         });
     }
 
+    /** Whether it was asked, or need not be. */
     boolean wasAsked(String id) {
-        return asked.contains(id);
+        return asked.contains(id) || heard.contains(id);
     }
 
     /** Whether somebody said what it is. */

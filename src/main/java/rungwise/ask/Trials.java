@@ -19,6 +19,7 @@ import rungwise.knowledge.load.Mappers;
 import rungwise.knowledge.surface.SurfaceKind;
 import rungwise.knowledge.words.AskedFact;
 import rungwise.ladder.ChanceTable;
+import rungwise.names.Whereabouts;
 import rungwise.question.Question;
 import tools.jackson.databind.JsonNode;
 
@@ -81,7 +82,22 @@ final class Trials {
         boolean signs = !told.isNamed() && told.asked().stream().filter(id -> base.questionWords().facts().containsKey(id)
                 && base.questionWords().facts().get(id).unnamed()).count() < base.decisions().value(DecisionId.SIGNS_AT_MOST);
         return base.questionWords().facts().values().stream().filter(f -> !told.wasAsked(f.id()) && f.isOn(here))
-                .filter(f -> !f.unnamed() || signs).filter(f -> !f.touches() || !now.isStopped()).toList();
+                .filter(f -> !f.unnamed() || signs && replies(f, told).size() > 1).filter(f -> !f.touches() || !now.isStopped()).toList();
+    }
+
+    /** What may be replied to it where the spot is: a sign that is met on the other side of the vehicle only is left out. */
+    List<AskedFact.Reply> replies(AskedFact fact, Told told) {
+        Whereabouts where = whereabouts(told);
+        return fact.on(kinds(told)).stream().filter(r -> observations(r).map(base.observations()::get).noneMatch(where::isPointless)).toList();
+    }
+
+    private static Stream<String> observations(AskedFact.Reply reply) {
+        return reply.gives().get("observations") instanceof List<?> ids ? ids.stream().map(Object::toString) : Stream.empty();
+    }
+
+    Whereabouts whereabouts(Told told) {
+        Question question = told.question(base);
+        return new Whereabouts(question.surface(), question.facts().place(), base);
     }
 
     /** Every kind that the surface may be. */
@@ -97,7 +113,7 @@ final class Trials {
     }
 
     private Worth worth(AskedFact fact, Told told, Step now) {
-        Set<Step> steps = new HashSet<>(fact.on(kinds(told)).stream().filter(r -> !r.gives().isEmpty()).toList().parallelStream()
+        Set<Step> steps = new HashSet<>(replies(fact, told).stream().filter(r -> !r.gives().isEmpty()).toList().parallelStream()
                 .map(r -> told.with(fact.id(), gives(r))).map(this::step).toList());
         steps.add(now);
         return new Worth(fact, steps.stream().map(s -> s.action().hold()).distinct().count() > 1,

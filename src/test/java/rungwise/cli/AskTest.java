@@ -200,6 +200,61 @@ class AskTest {
     }
 
     @Test
+    void all_that_a_first_line_tells_is_heard_at_once() throws IOException {
+        Talked talked = talk("brake fluid, ten minutes ago, on the door", "?");
+        assertThat(talked.kept().path("contaminant").asString()).isEqualTo("brake_fluid");
+        assertThat(talked.kept().path("age").asString()).isEqualTo("ten minutes ago");
+        assertThat(talked.kept().path("facts").path("place").asString()).isEqualTo("door");
+        assertThat(talked.kept().path("surface").valueStream().map(JsonNode::asString)).contains("clear_2k_sound", "single_stage_enamel");
+        assertThat(talked.questions()).containsExactly("What is it on?");
+        assertThat(talked.card()).startsWith("AT ONCE");
+        Talked named = talk("carpet, dog pee, 3 days");
+        assertThat(named.kept()).isEqualTo(Mappers.json().readTree("{\"age\":\"3 days\",\"surface\":\"carpet\",\"contaminant\":\"urine\"}"));
+        assertThat(named.questions()).hasSize(1).allMatch(q -> q.startsWith("Is any of this there"));
+    }
+
+    @Test
+    void an_age_said_late_is_heard_where_something_else_was_asked() throws IOException {
+        Talked talked = talk("sound clear", "tar", "", "3 days");
+        assertThat(talked.out()).doesNotContain("is none of these");
+        assertThat(talk("engine bay", "coolant", "3 days").kept().path("age").asString()).isEqualTo("3 days");
+    }
+
+    @Test
+    void yes_takes_the_only_match_and_no_asks_for_another_word() throws IOException {
+        Talked taken = talk("wind screan of glass", "b", "chewwing gumm", "yes");
+        assertThat(taken.out()).contains("Do you mean this?", "Taken as: Chewing gum.");
+        Talked refused = talk("headlite", "no", "tail light", "tar");
+        assertThat(refused.out()).contains("Say it in another word then");
+        assertThat(refused.kept().path("surface").asString()).isEqualTo("pmma_lens");
+        assertThat(talk("wheel", "yes", "a").out()).contains("Which of them?", "Taken as: ");
+    }
+
+    @Test
+    void a_wide_word_means_what_lies_on_such_a_surface() throws IOException {
+        assertThat(talk("engine bay", "oil").kept().path("contaminant").asString()).isEqualTo("oil_grease");
+        assertThat(talk("carpet", "salt").kept().path("contaminant").asString()).isEqualTo("salt_ring");
+        Talked vague = talk("fabric seat", "something sticky");
+        assertThat(vague.out()).contains("may be several things");
+        assertThat(vague.kept().has("contaminant")).isFalse();
+    }
+
+    @Test
+    void nobody_is_asked_about_trees_for_a_spot_in_the_cabin() throws IOException {
+        Talked inside = talk(then(lines("seat cloth", "no idea"), NOTHING_MORE));
+        assertThat(inside.questions()).isNotEmpty();
+        assertThat(inside.out()).doesNotContain("conifers", "concrete deck", "freshly laid road");
+        Talked outside = talk(then(lines("clear coat", "no idea"), NOTHING_MORE));
+        assertThat(outside.out()).contains("conifers").doesNotContain("somebody smoked in it");
+    }
+
+    @Test
+    void a_talk_that_breaks_off_keeps_what_was_said_in_it() throws IOException {
+        assertThat(talk("bird poo on my bonnet").kept().path("surface").size()).isGreaterThan(3);
+        assertThat(talk("bird poo on my bonnet").card()).doesNotStartWith("HOLD");
+    }
+
+    @Test
     void a_file_that_cannot_be_written_or_a_log_that_is_not_there_is_told_before_anything_is_asked() {
         for (String[] args : List.of(lines("--save", folder.toString()), lines("--save", folder.resolve("no/spot.json").toString()), lines("--save", " "), lines("--save", ""),
                 lines("--data", folder.resolve("nolog").toString()))) {
