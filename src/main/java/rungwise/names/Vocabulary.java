@@ -2,6 +2,7 @@ package rungwise.names;
 
 import java.util.Collection;
 import java.util.List;
+import java.util.Set;
 import rungwise.knowledge.KnowledgeBase;
 import rungwise.knowledge.common.Listed;
 import rungwise.knowledge.method.Method;
@@ -85,16 +86,16 @@ public final class Vocabulary {
 
     /** Places on the vehicle. */
     public Names places() {
-        return listed(base.questionWords().places().values());
+        return listed(base.questionWords().places().values(), words.idle(IdleWord.Beside.SURFACES));
     }
 
     /** How a try may have ended. */
     public Names outcomes() {
-        return listed(base.questionWords().outcomes().values());
+        return listed(base.questionWords().outcomes().values(), Set.of());
     }
 
-    private Names listed(Collection<? extends Listed> list) {
-        return new Names(spoken, list.stream().map(w -> new Called(w.id(), w.name(), w.alsoCalled(), "", "")).toList(), List.of());
+    private Names listed(Collection<? extends Listed> list, Set<String> idle) {
+        return new Names(spoken, list.stream().map(w -> new Called(w.id(), w.name(), w.alsoCalled(), "", "")).toList(), List.of(), idle);
     }
 
     public PlainAges ages() {
