@@ -240,33 +240,36 @@ public final class Conversation {
         Names names = vocabulary.replies(replies);
         put(told, fact.asks(), fact.gate().map(g -> base.gates().get(g).obtain()).orElse(""));
         list(replies.stream().map(AskedFact.Reply::says).toList());
+        Told known = told;
         // danger that was named and not understood is never left open
         for (int heard = 0; heard < HEARD_AT_MOST || fact.anyTime(); heard++) {
             Optional<String> said = voice.hear();
-            Optional<Outcome> steered = steered(said, told);
+            if (said.isEmpty()) {
+                return Outcome.gone(known);
+            }
+            Optional<Outcome> steered = steered(said, known);
             if (steered.isPresent()) {
                 return steered.get();
             }
             if (Hearing.isUnknown(said.get())) {
-                return Outcome.of(told.unknown(fact.id()));
+                return Outcome.of(known.unknown(fact.id()));
             }
             Optional<AskedFact.Reply> meant = Hearing.letter(said.get(), replies.size()).map(replies::get)
                     .or(() -> reply(said.get(), replies, names));
             if (meant.isPresent()) {
-                return Outcome.of(told.with(fact.id(), Trials.gives(meant.get())));
+                return Outcome.of(known.with(fact.id(), Trials.gives(meant.get())));
             }
-            Optional<Told> answered = freely(said.get(), fact, told).or(() -> within(said.get(), fact, replies, names, told));
+            Told before = known;
+            Optional<Told> answered = freely(said.get(), fact, before).or(() -> within(said.get(), fact, replies, names, before));
             if (answered.isPresent()) {
                 return Outcome.of(answered.get());
             }
-            Told more = overheard.beside(said.get(), told);
-            if (!more.equals(told)) {
-                return Outcome.of(more);
-            }
-            voice.say(wrong(said.get(), fact, told).orElseGet(() -> say("not-read", "said", PlainText.shown(said.get()))));
+            known = overheard.beside(said.get(), before);
+            voice.say(!known.equals(before) ? fact.asks()
+                    : wrong(said.get(), fact, before).orElseGet(() -> say("not-read", "said", PlainText.shown(said.get()))));
         }
         voice.say(say("given-up"));
-        return Outcome.of(told.unknown(fact.id()));
+        return Outcome.of(known.unknown(fact.id()));
     }
 
     private static Optional<AskedFact.Reply> danger(String said, List<AskedFact.Reply> stops, Names names) {

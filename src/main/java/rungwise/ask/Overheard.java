@@ -91,18 +91,18 @@ final class Overheard {
 
     private Told facts(Sentence.Heard heard, Told told, List<String> kept) {
         Told known = told;
-        if (heard.age().isPresent() && !known.wasAsked(AGE)) {
+        if (heard.age().isPresent() && !known.tree().has(AGE)) {
             known = known.hearing(AGE, Told.field(AGE, List.of(heard.age().get())));
             kept.add(Texts.said("ask.heard-age", "age", heard.age().get()));
         }
         boolean wide = heard.surface().isPresent() && !vocabulary.surfaces().mayBe(heard.surface().get()).isEmpty();
-        if (heard.place().isPresent() && !known.wasAsked(PLACE)
+        if (heard.place().isPresent() && !known.tree().path("facts").has(PLACE)
                 && (!wide || isOneSided(heard.place().get(), vocabulary.surfaces().mayBe(heard.surface().get())))) {
             known = known.hearing(PLACE, place(heard.place().get()));
             kept.add(Texts.said("ask.heard-place", "place", base.questionWords().places().get(heard.place().get()).name()));
         }
         for (var one : heard.facts().entrySet()) {
-            if (!known.wasAsked(one.getKey().id())) {
+            if (!known.wasAsked(one.getKey().id()) && !(one.getKey().id().equals(AGE) && known.tree().has(AGE))) {
                 known = known.hearing(one.getKey().id(), Trials.gives(one.getValue()));
                 kept.add(one.getValue().says());
             }

@@ -106,14 +106,15 @@ public final class Names {
     }
 
     /**
-     * The three nearest by spelling and by what else is said of them; fewer where nothing else is near. Where it is a wide word
-     * that is misspelt, they are what that may mean.
+     * What it is a slip of; else the three nearest by spelling and by what else is said of them, fewer where nothing else is near.
+     * Where it is a wide word that is misspelt, they are what that may mean.
      */
     public List<Called> nearest(String word) {
         Closeness closeness = new Closeness(spoken, word, idle);
         List<Called> near = sorted(closeness).stream().limit(NEAREST).filter(t -> closeness.to(t) >= NEAR).toList();
-        if (near.stream().anyMatch(closeness::isMisspeltFrom)) {
-            return near;
+        List<Called> misspelt = near.stream().filter(closeness::isMisspeltFrom).toList();
+        if (!misspelt.isEmpty()) {
+            return misspelt;
         }
         return wide.keySet().stream().filter(closeness::isMisspelt).min(Comparator.comparingInt(closeness::distance)
                 .thenComparing(Comparator.naturalOrder())).map(form -> wide.get(form).stream().map(byId::get)

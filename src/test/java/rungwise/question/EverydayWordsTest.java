@@ -145,7 +145,7 @@ class EverydayWordsTest {
 
     @Test
     void the_nearest_stands_first_with_its_name() {
-        assertThat(refused("contaminants", "burd poop").remedy()).startsWith("nearest are bird_dropping (Bird dropping), ");
+        assertThat(refused("contaminants", "burd poop").remedy()).isEqualTo("nearest are bird_dropping (Bird dropping)");
     }
 
     @Test
