@@ -16,6 +16,8 @@ import rungwise.ladder.NextStep;
 import rungwise.ladder.Surroundings;
 import rungwise.rules.said.Action;
 import rungwise.rules.said.Because;
+import rungwise.rules.said.Concluded;
+import rungwise.rules.said.Gated;
 import rungwise.rules.said.Next;
 import rungwise.rules.said.Reason;
 import rungwise.text.Figure;
@@ -74,16 +76,23 @@ final class NextWriter {
     private List<Answer.Due> due(NextStep next) {
         Choice first = ladder.rungs().get(0);
         List<Answer.Due> due = new ArrayList<>();
+        next.gates().stream().filter(g -> isFirst(g)).forEach(g -> due.add(due(g)));
         if (!next.bridges().isEmpty()) {
             due.addAll(rungs.due(first));
         }
         steps.gathered(around.preparing(first).stream().map(steps::step).toList())
                 .forEach(s -> due.add(new Answer.Due(s.step(), s.text(), minutes(s.step()), s.because())));
-        next.gates().forEach(g -> {
-            Gate gate = base.gates().get(g.conclusion().gate());
-            due.add(new Answer.Due(gate.id(), gate.obtain(), 0, List.of(g.because())));
-        });
+        next.gates().stream().filter(g -> !isFirst(g)).forEach(g -> due.add(due(g)));
         return due;
+    }
+
+    private boolean isFirst(Concluded<Gated> gated) {
+        return base.gates().get(gated.conclusion().gate()).first();
+    }
+
+    private Answer.Due due(Concluded<Gated> gated) {
+        Gate gate = base.gates().get(gated.conclusion().gate());
+        return new Answer.Due(gate.id(), gate.obtain(), 0, List.of(gated.because()));
     }
 
     private double minutes(String step) {

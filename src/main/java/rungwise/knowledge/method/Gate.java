@@ -11,9 +11,10 @@ import rungwise.knowledge.common.Basis;
  *                  fact = a question that somebody answers
  * @param obtain    what to get or do
  * @param otherwise what happens if it is refused or cannot be had
+ * @param first     it keeps people from harm and is met before anything else is touched
  * @param opens     what else opens it, beside being granted or done
  */
-public record Gate(String id, String name, GateKind kind, String obtain, String otherwise, Opens opens, Basis basis,
+public record Gate(String id, String name, GateKind kind, String obtain, String otherwise, boolean first, Opens opens, Basis basis,
                    List<String> sources) {
     /** Who opens a gate. */
     public enum GateKind { CONSENT, SUPERVISION, PREPARATION, FACT }
