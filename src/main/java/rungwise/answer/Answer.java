@@ -150,6 +150,11 @@ public sealed interface Answer permits LadderAnswer, StoppedAnswer {
         return this instanceof LadderAnswer answer ? Optional.of(answer) : Optional.empty();
     }
 
+    /** What shows where the deposit came off. */
+    default Optional<Mark> mark() {
+        return Optional.empty();
+    }
+
     default List<Around> before() {
         return List.of();
     }
@@ -197,6 +202,16 @@ public sealed interface Answer permits LadderAnswer, StoppedAnswer {
 
     /** A fact that was not given and how it was taken. */
     public record Assumed(String fact, String value, List<Because> because) {
+    }
+
+    /**
+     * The deposit is off, and this is the ladder of the mark beneath it.
+     *
+     * @param deposit id of what came off
+     * @param mark    id of what shows
+     * @param text    that it is off, and how to look at what shows
+     */
+    public record Mark(String deposit, String mark, String name, String text, List<Because> because) {
     }
 
     /** What is believed of the deposit. */

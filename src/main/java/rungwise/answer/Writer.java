@@ -37,6 +37,9 @@ import rungwise.workup.Wetness;
 
 /** Writes a ladder out as an answer. */
 final class Writer {
+    /** Advice of this kind says how a mark is looked at. */
+    private static final String OF_THE_MARK = "mark";
+
     private final KnowledgeBase base;
     private final Ladder ladder;
     private final Question question;
@@ -71,7 +74,7 @@ final class Writer {
 
     private Answer stopped() {
         NextStep step = NextStep.of(ladder, around);
-        StoppedAnswer answer = new StoppedAnswer(base.revision(), question, facts(), assumed().stream()
+        StoppedAnswer answer = new StoppedAnswer(base.revision(), ladder.asked(), facts(), assumed().stream()
                 .filter(a -> FactUse.countsWhereWorkStops(a.fact())).toList(), held(),
                 next.of(step, List.of()), call(step).map(next::wayOut), firstAid(step), Map.of());
         return answer.with(Reasons.in(answer));
@@ -103,7 +106,7 @@ final class Writer {
         NextStep step = NextStep.of(ladder, around);
         List<Answer.Rung> written = rungs.rungs();
         Map<String, List<Answer.Barred>> barred = barred();
-        LadderAnswer answer = new LadderAnswer(base.revision(), question, facts(), assumed(), state(), steps.of("before"),
+        LadderAnswer answer = new LadderAnswer(base.revision(), ladder.asked(), facts(), mark(), assumed(), state(), steps.of("before"),
                 written, ladder.slow().stream().map(this::alternative).toList(), passedOver(), barred.get("never"), barred.get("notNow"),
                 barred.get("usedUp"), neighbours(written), steps.of("after"), next.wayOut(step.wayOut()),
                 next.of(step, written), expected(written), around.advice().stream().map(a -> advice(a)).distinct().toList(), Map.of());
@@ -111,7 +114,17 @@ final class Writer {
     }
 
     private FactUse facts() {
-        return FactUse.of(question, base, CameBy.of(ladder, around));
+        return FactUse.of(ladder.asked(), base, CameBy.of(ladder, around));
+    }
+
+    private Optional<Answer.Mark> mark() {
+        return ladder.bared().map(b -> {
+            List<Concluded<Advice>> look = around.advice().stream().filter(a -> a.conclusion().about().equals(OF_THE_MARK)).toList();
+            List<Because> because = new ArrayList<>(List.of(StepWriter.entry(b.deposit())));
+            look.forEach(a -> because.add(a.because()));
+            return new Answer.Mark(b.deposit().id(), b.mark().id(), b.mark().name(), texts.say("mark.shows", "deposit", b.deposit().name(),
+                    "look", look.stream().map(a -> a.conclusion().text()).distinct().collect(Collectors.joining(" "))), because);
+        });
     }
 
     private static Answer.Advice advice(Concluded<Advice> said) {

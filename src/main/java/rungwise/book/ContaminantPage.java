@@ -42,6 +42,7 @@ final class ContaminantPage {
         signs(sheet, one);
         sheet.head("ageing").say(one.ageing()).fact("hardens", hours(one.hardens()))
                 .fact("marks-the-surface", hours(one.marks()))
+                .fact("leaves", links.all(Chapter.CONTAMINANT, one.leaves().stream().toList()))
                 .fact("gains-with-age", links.all(Chapter.METHOD, base.methods().values().stream()
                         .filter(m -> one.chances(m).gainsWithAge()).map(m -> m.id()).toList()));
         sheet.head("hazards").fact("hazards", said(one.hazards().isEmpty() ? List.of(say("contaminant.no-hazard"))

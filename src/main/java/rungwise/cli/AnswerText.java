@@ -39,6 +39,7 @@ final class AnswerText {
 
     /** Prints all of it. */
     void print(Answer answer) {
+        answer.mark().ifPresent(m -> out.println(m.text()));
         out.println(bold(heading(answer) + answer.next().method()
                 .map(m -> ": " + base.methods().get(m).name()).orElse("")));
         out.println("  " + answer.next().text());

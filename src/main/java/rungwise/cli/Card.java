@@ -110,6 +110,7 @@ final class Card {
     }
 
     private void now(Answer answer) {
+        page.add(say("mark"), answer.mark().map(Answer.Mark::text).orElse(""));
         page.add(AnswerText.heading(answer), answer.hold().map(h -> say("hold", "what", h.what(), "first", h.doFirst()))
                 .or(() -> answer.next().method().filter(m -> WITH_A_METHOD.contains(answer.next().action())).map(m -> base.methods().get(m).name() + "."))
                 .orElseGet(() -> answer.next().method().filter(m -> answer.next().action().equals(FIRST_AID))

@@ -134,6 +134,11 @@ public final class CaseFile {
                             && r.bridgeBefore().stream().anyMatch(b -> b.after().equals(pair.path(0).asString()))),
                     Texts.said("cases.bridge", "pair", pair), Texts.said("cases.no-such-bridge"), out);
         }
+        if (expect.has("mark")) {
+            String mark = answer.mark().map(Answer.Mark::mark).orElse("none");
+            need(mark.equals(expect.path("mark").asString()), Texts.said("cases.mark", "mark", expect.path("mark").asString()),
+                    Texts.said("cases.mark-is", "mark", mark), out);
+        }
         if (expect.has("wayOut")) {
             String wayOut = answer.whoTakesOver().map(Answer.WayOut::method).orElse("none");
             need(wayOut.equals(expect.path("wayOut").asString()), Texts.said("cases.way-out", "method", expect.path("wayOut").asString()),

@@ -173,7 +173,7 @@ final class Weighing {
         List<Sign> signs = new ArrayList<>();
         noted.seen().forEach(o -> signs.add(sign(o, true, ratio(o, contaminant))));
         noted.notSeen().forEach(o -> signs.add(sign(o, false, ifNotSeen(o, contaminant))));
-        question.tried().stream().filter(Telling::tells).forEach(tried -> {
+        Telling.tried(question).forEach(tried -> {
             Method method = base.methods().get(tried.method().orElseThrow());
             signs.add(new Sign("tried:" + method.id(), method.name() + ": " + tried.outcome().replace('-', ' '), true, TRIED, "computed",
                     rounded(ratio(tried, contaminant, question)), false, method.basis(), method.sources()));

@@ -15,6 +15,7 @@ import rungwise.knowledge.method.Method;
 import rungwise.knowledge.method.MethodKind;
 import rungwise.question.Question;
 import rungwise.rules.Phase;
+import rungwise.rules.fact.Bared;
 import rungwise.rules.said.Because;
 import rungwise.rules.said.Cleared;
 import rungwise.rules.said.Climbed;
@@ -28,8 +29,9 @@ import rungwise.text.Figure;
 
 /**
  * The ladder of one spot: over all that the deposit may be, in one order, after everything that was tried. A named deposit is
- * a belief of one.
+ * a belief of one. Once the deposit is off and a mark shows it is the ladder of the mark.
  *
+ * @param subject  what it is of
  * @param order    every method that could have been a rung before the first try, in the fixed order
  * @param rungs    still worth trying
  * @param slow     gentle but slow, and not chosen
@@ -39,8 +41,8 @@ import rungwise.text.Figure;
  * @param repeated rungs that helped and may be used once more
  * @param cost     expected worker minutes, referral included
  */
-public record Ladder(Revision revision, Situation situation, Verdicts verdicts, States states, List<Choice> order, List<Choice> rungs,
-                     List<Choice> slow, Map<String, PassedOver> passed, double[] weights, Set<String> failed, Set<String> repeated,
+public record Ladder(Revision revision, Subject subject, Situation situation, Verdicts verdicts, States states, List<Choice> order,
+                     List<Choice> rungs, List<Choice> slow, Map<String, PassedOver> passed, double[] weights, Set<String> failed, Set<String> repeated,
                      Optional<Because> cleared, double cost) {
 
     /** An order that has not settled by then never will; the last one counts. */
@@ -53,7 +55,20 @@ public record Ladder(Revision revision, Situation situation, Verdicts verdicts, 
      * @param table for what is worth trying; what is permitted and in which order stays with the priors
      */
     public static Ladder of(Revision revision, Question question, Suspects suspects, boolean all, ChanceTable table) {
-        Situation situation = Situation.of(revision, question, suspects);
+        Subject subject = Subject.of(question, suspects, revision.base());
+        Situation situation = Situation.of(revision, subject);
+        if (subject.bared().isPresent()) {
+            // what holds all work at the deposit holds it at the mark
+            Subject deposit = Subject.deposit(question, suspects);
+            Situation there = Situation.of(revision, deposit);
+            subject = there.isStopped() ? deposit : subject;
+            situation = there.isStopped() ? there : situation;
+        }
+        return of(revision, subject, situation, all, table);
+    }
+
+    private static Ladder of(Revision revision, Subject subject, Situation situation, boolean all, ChanceTable table) {
+        Question question = situation.question();
         Verdicts verdicts = new Verdicts(revision, situation, all);
         States priors = new States(situation, revision.base(), ChanceTable.PRIOR);
         States states = new States(situation, revision.base(), table);
@@ -83,7 +98,7 @@ public record Ladder(Revision revision, Situation situation, Verdicts verdicts, 
             ordered = ordered.stream().map(c -> learned(c, states)).toList();
             known = worth.choose(ordered, states.prior(), Set.of());
         }
-        return new Climb(revision, situation, verdicts, states, ordered, known, worth).ladder();
+        return new Climb(revision, subject, situation, verdicts, states, ordered, known, worth).ladder();
     }
 
     private static Choice learned(Choice choice, States states) {
@@ -94,6 +109,7 @@ public record Ladder(Revision revision, Situation situation, Verdicts verdicts, 
     /** What is left after the tries. */
     private static final class Climb {
         private final Revision revision;
+        private final Subject subject;
         private final Situation situation;
         private final Verdicts verdicts;
         private final States states;
@@ -103,9 +119,10 @@ public record Ladder(Revision revision, Situation situation, Verdicts verdicts, 
         private final double[] weights;
         private final Map<String, PassedOver> passed = new LinkedHashMap<>();
 
-        private Climb(Revision revision, Situation situation, Verdicts verdicts, States states, List<Choice> ordered, Worth.Offer first,
-                      Worth worth) {
+        private Climb(Revision revision, Subject subject, Situation situation, Verdicts verdicts, States states, List<Choice> ordered,
+                      Worth.Offer first, Worth worth) {
             this.revision = revision;
+            this.subject = subject;
             this.situation = situation;
             this.verdicts = verdicts;
             this.states = states;
@@ -246,7 +263,7 @@ public record Ladder(Revision revision, Situation situation, Verdicts verdicts, 
                     out.put(id, p);
                 }
             });
-            return new Ladder(revision, situation, verdicts, states, ordered, rungs, slow, out, weights, failed, repeated, cleared, cost);
+            return new Ladder(revision, subject, situation, verdicts, states, ordered, rungs, slow, out, weights, failed, repeated, cleared, cost);
         }
 
         /** Every other remover that nothing bars: it could do nothing here, whatever the state of the deposit. */
@@ -297,8 +314,21 @@ public record Ladder(Revision revision, Situation situation, Verdicts verdicts, 
                 .map(Suspect::contaminant).toList();
     }
 
+    /** The question as it was put. */
+    public Question asked() {
+        return subject.asked();
+    }
+
+    /** What came off and what shows beneath, where this is the ladder of a mark. */
+    public Optional<Bared> bared() {
+        return subject.bared();
+    }
+
     /** Belief that a mark is already beneath. */
     public double marked() {
+        if (bared().isPresent()) {
+            return 1;
+        }
         Map<String, Double> belief = belief();
         double sum = belief.values().stream().mapToDouble(b -> b).sum();
         return situation.suspects().stream().mapToDouble(s -> belief.get(s.id()) / sum * s.deposit().marked()).sum();

@@ -81,8 +81,8 @@ public final class Revision {
 
     /** A surface as it is, and as facts that nobody told could make it. */
     public List<Surface> wherever(Surface surface) {
-        Situation situation = Situation.of(this, QuestionReader.read(Mappers.question().readTree("surface: " + surface.id()), base()),
-                Suspects.named(Situation.NOTHING_KNOWN));
+        Situation situation = Situation.of(this, Subject.deposit(QuestionReader.read(Mappers.question()
+                .readTree("surface: " + surface.id()), base()), Suspects.named(Situation.NOTHING_KNOWN)));
         return Stream.concat(Stream.of(surface, situation.surface()), situation.mights().stream().map(Situation.Might::surface))
                 .distinct().toList();
     }

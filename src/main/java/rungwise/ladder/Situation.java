@@ -75,7 +75,9 @@ public record Situation(Question question, List<Suspect> suspects, List<Other> o
     public record Might(Surface surface, Concluded<MightBe> said) {
     }
 
-    static Situation of(Revision revision, Question question, Suspects belief) {
+    static Situation of(Revision revision, Subject subject) {
+        Question question = subject.question();
+        Suspects belief = subject.suspects();
         KnowledgeBase base = revision.base();
         Surface asked = asked(question, base);
         List<Suspect> suspects = new ArrayList<>();
@@ -97,6 +99,7 @@ public record Situation(Question question, List<Suspect> suspects, List<Other> o
         List<Attempt> attempts = attempts(question, base);
         List<Object> facts = new ArrayList<>();
         suspects.forEach(s -> facts.add(s.deposit()));
+        subject.bared().ifPresent(facts::add);
         facts.add(panel);
         facts.addAll(attempts);
         addPanelFacts(question, base.assumptions(), facts);
@@ -269,6 +272,6 @@ public record Situation(Question question, List<Suspect> suspects, List<Other> o
     /** Whether all work ends before any ladder. */
     public boolean isStopped() {
         return !derived.of(Hold.class).isEmpty() || !derived.of(Halt.class).isEmpty()
-                || !derived.of(FlushFirst.class).isEmpty() && question.tried().stream().noneMatch(t -> t.outcome().equals("cleared"));
+                || !derived.of(FlushFirst.class).isEmpty() && question.tried().stream().noneMatch(Question.Tried::tookItOff);
     }
 }

@@ -92,16 +92,14 @@ final class States {
     /** Belief after every try that counts, in one place for what it is and for how hard it is. No log moves it, as it can lift a bar. */
     double[] afterTries() {
         double[] weights = prior();
-        for (Question.Tried tried : situation.question().tried()) {
-            if (Telling.tells(tried)) {
-                Method method = base.methods().get(tried.method().get());
-                double[] chances = chances(method, situation.suspects().stream()
-                        .map(s -> Likely.prior(s.contaminant().chances(method))).toList());
-                for (int i = 0; i < weights.length; i++) {
-                    weights[i] *= Telling.likelihood(tried, chances[i], base.decisions());
-                }
-                normalise(weights);
+        for (Question.Tried tried : Telling.tried(situation.question()).toList()) {
+            Method method = base.methods().get(tried.method().get());
+            double[] chances = chances(method, situation.suspects().stream()
+                    .map(s -> Likely.prior(s.contaminant().chances(method))).toList());
+            for (int i = 0; i < weights.length; i++) {
+                weights[i] *= Telling.likelihood(tried, chances[i], base.decisions());
             }
+            normalise(weights);
         }
         return weights;
     }

@@ -65,6 +65,7 @@ public final class Surroundings {
         for (int i = 0; i < ids.size(); i++) {
             facts.add(new Chosen(ladder.rungs().get(i).use(), i + 1, ladder.mean(ladder.rungs().get(i))));
         }
+        ladder.bared().ifPresent(facts::add);
         facts.add(situation.panel());
         OptionalDouble hard = question.setting().waterHardnessMgL();
         facts.add(hard.isPresent() ? new Water(hard.getAsDouble(), true) : Water.UNTOLD);

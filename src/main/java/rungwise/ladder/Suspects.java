@@ -27,7 +27,7 @@ public record Suspects(Map<String, Double> belief) {
 
     /** The same after every try of the question, normalised. */
     public Suspects afterTries(Question question, KnowledgeBase base) {
-        if (question.tried().stream().noneMatch(Telling::tells)) {
+        if (Telling.tried(question).findAny().isEmpty()) {
             return this;
         }
         Map<String, Double> after = new LinkedHashMap<>();

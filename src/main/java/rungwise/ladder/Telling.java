@@ -2,6 +2,7 @@ package rungwise.ladder;
 
 import java.util.List;
 import java.util.stream.DoubleStream;
+import java.util.stream.Stream;
 import rungwise.knowledge.KnowledgeBase;
 import rungwise.knowledge.decision.DecisionId;
 import rungwise.knowledge.decision.Decisions;
@@ -18,6 +19,16 @@ public final class Telling {
         return tried.counts() && tried.method().isPresent() && !tried.outcome().equals("harm");
     }
 
+    /** A try on a mark that left a mark changed nothing. */
+    static Question.Tried onMark(Question.Tried tried) {
+        return tried.baresMark() ? tried.ending("no-change") : tried;
+    }
+
+    /** The tries that tell of the deposit; what was tried on the mark beneath it does not. */
+    public static Stream<Question.Tried> tried(Question question) {
+        return question.tried().stream().limit(question.triesOnDeposit()).filter(Telling::tells);
+    }
+
     /**
      * Probability of the outcome where one try has this chance. Some effect is half as telling as the whole; and no outcome
      * rules anything out for good, as the try, or what was told of it, may be mistaken.
@@ -26,7 +37,7 @@ public final class Telling {
         return Math.max(decisions.value(DecisionId.TRY_MAY_MISLEAD), switch (tried.outcome()) {
             case "no-change" -> Math.pow(1 - chance, tried.times());
             case "partly" -> Math.pow(chance, decisions.value(DecisionId.PARTLY_TELLS));
-            case "cleared" -> chance;
+            case "cleared", Question.MARKED -> chance;
             default -> 1;
         });
     }
@@ -38,7 +49,7 @@ public final class Telling {
 
     /** Of all tries together: how hard it is stays one thing from try to try. */
     static double likelihood(Contaminant contaminant, Question question, KnowledgeBase base) {
-        return likelihood(question.tried().stream().filter(Telling::tells).toList(), contaminant, question, base);
+        return likelihood(tried(question).toList(), contaminant, question, base);
     }
 
     private static double likelihood(List<Question.Tried> tries, Contaminant somewhere, Question question, KnowledgeBase base) {
@@ -52,7 +63,7 @@ public final class Telling {
         for (Question.Tried tried : tries) {
             double[] chances = contaminant.chances(base.methods().get(tried.method().orElseThrow()), hardened);
             for (int i = 0; i < parts.length; i++) {
-                parts[i] *= likelihood(tried, chances[i], base.decisions());
+                parts[i] *= likelihood(contaminant.isMark() ? onMark(tried) : tried, chances[i], base.decisions());
             }
         }
         return DoubleStream.of(parts).sum();

@@ -17,6 +17,7 @@ import java.util.OptionalInt;
  * @param canWaitMinutes  how long the customer can wait beyond the work
  * @param passedTests     methods whose hidden test spot passed
  * @param wanted          methods somebody asks for
+ * @param tried           in the order of the tries
  * @param mixing          the bottle that agents are to be mixed in
  */
 public record Question(Optional<String> contaminant, List<String> observations, String age, Extent extent,
@@ -26,6 +27,8 @@ public record Question(Optional<String> contaminant, List<String> observations, 
                        List<String> done, double canWaitMinutes, List<String> passedTests, List<String> wanted,
                        List<Tried> tried, Optional<Mixing> mixing) {
     public static final String UNKNOWN = "unknown";
+    /** Outcome of a try: the deposit is off, and a mark shows beneath. */
+    public static final String MARKED = "marked";
 
     public Question {
         contaminant = contaminant == null ? Optional.empty() : contaminant;
@@ -75,6 +78,28 @@ public record Question(Optional<String> contaminant, List<String> observations, 
         return new Question(contaminant, observations, age, extent, surface, facts, circumstances, neighbours, setting,
                 workers, shelf, shelfStrict, consent, done, canWaitMinutes, passedTests, wanted, tried.subList(0, first),
                 mixing);
+    }
+
+    /** The same question with other tries. */
+    public Question having(List<Tried> tries) {
+        return new Question(contaminant, observations, age, extent, surface, facts, circumstances, neighbours, setting,
+                workers, shelf, shelfStrict, consent, done, canWaitMinutes, passedTests, wanted, tries,
+                mixing);
+    }
+
+    /** How many of the tries were made on the deposit: all, or those up to the one that bared a mark beneath it. */
+    public int triesOnDeposit() {
+        for (int i = 0; i < tried.size(); i++) {
+            if (tried.get(i).baresMark()) {
+                return i + 1;
+            }
+        }
+        return tried.size();
+    }
+
+    /** Whether a try took the deposit off and bared a mark. */
+    public boolean showsMark() {
+        return tried.stream().anyMatch(Tried::baresMark);
     }
 
     /** Whether a method was tried, with whatever outcome. */
@@ -209,7 +234,7 @@ public record Question(Optional<String> contaminant, List<String> observations, 
      * @param substance an agent id; it counts beside the method
      * @param text      free words: the everyday products that they name count, see {@link TriedAgents}; alone and naming none
      *                  they count as something that may hold anything
-     * @param outcome   cleared, partly, no-change or harm
+     * @param outcome   cleared, marked, partly, no-change or harm
      * @param prepared  false = on a dirty, hot or wet panel: it taught nothing
      * @param signs     stop signs that were seen, words of their closed list
      */
@@ -227,6 +252,26 @@ public record Question(Optional<String> contaminant, List<String> observations, 
 
         public boolean counts() {
             return prepared.orElse(true);
+        }
+
+        /** Whether the deposit is off. */
+        public boolean tookItOff() {
+            return outcome.equals("cleared") || outcome.equals(MARKED);
+        }
+
+        /** Whether it took the deposit off and bared a mark. */
+        public boolean baresMark() {
+            return counts() && outcome.equals(MARKED);
+        }
+
+        /** The same try, of which something else came. */
+        public Tried ending(String otherwise) {
+            return new Tried(method, substance, text, otherwise, times, dwellMinutes, hoursAgo, prepared, signs);
+        }
+
+        /** The same try, as one that taught nothing of what is asked about now. */
+        public Tried teachingNothing() {
+            return new Tried(method, substance, text, outcome, times, dwellMinutes, hoursAgo, Optional.of(false), signs);
         }
     }
 }

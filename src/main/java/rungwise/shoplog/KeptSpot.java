@@ -26,7 +26,7 @@ public record KeptSpot(String id, Instant at, JsonNode question, List<Said> said
         this(id, at, question, said, attempts, List.of());
     }
 
-    /** Whether the last that was tried on it did not take it off. */
+    /** Whether the last that was tried on it did not take it off, or left a mark. */
     public boolean isOpen() {
         return attempts.isEmpty() || attempts.get(attempts.size() - 1).outcome() != Outcome.CLEARED;
     }

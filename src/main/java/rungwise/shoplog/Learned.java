@@ -96,16 +96,18 @@ final class Learned {
         Chances prior = contaminant.chances(method);
         String spot = tried.spot().map(s -> tried.shop() + "\n" + s + "\n" + tried.contaminant()).orElse("");
         Belief belief = Optional.ofNullable(spots.get(spot)).orElseGet(() -> belief(tried, contaminant));
-        double cleared = tried.outcome() == Outcome.CLEARED ? 1 : 0;
+        // on a mark itself, a mark that is left is one that did not change
+        Outcome outcome = tried.outcome() == Outcome.MARKED ? contaminant.isMark() ? Outcome.NO_CHANGE : Outcome.CLEARED : tried.outcome();
+        double cleared = outcome == Outcome.CLEARED ? 1 : 0;
         add(new Cell(method.id(), contaminant.bond().fresh(), false, surface), belief.fresh(), cleared,
                 prior.fresh().probability());
         add(new Cell(method.id(), contaminant.bond().hardened(), true, surface), belief.hardened(), cleared,
                 prior.hardened().probability());
         if (!spot.isEmpty()) {
             spots.remove(spot);
-            if (tried.outcome() == Outcome.NO_CHANGE) {
+            if (outcome == Outcome.NO_CHANGE) {
                 spots.put(spot, belief.afterFailure(prior.fresh().probability(), prior.hardened().probability()));
-            } else if (tried.outcome() == Outcome.PARTLY) {
+            } else if (outcome == Outcome.PARTLY) {
                 spots.put(spot, belief);
             }
         }

@@ -8,7 +8,10 @@ import java.util.Optional;
 
 /** What came of an attempt. */
 public enum Outcome {
-    CLEARED, PARTLY, NO_CHANGE, HARM;
+    CLEARED,
+    /** The deposit is off, and a mark is left beneath. */
+    MARKED,
+    PARTLY, NO_CHANGE, HARM;
 
     /** As questions, logs and the database write it. */
     @JsonValue

@@ -44,8 +44,8 @@ public final class Shoplog implements AutoCloseable {
     /** Any number of our own: who writes holds it until the end, so that seq grows in the order of commits. */
     static final long WRITERS = 8_420_001;
     private static final String INSERT = "INSERT INTO attempt (id, shop, spot, at_millis, contaminant, surface, "
-            + "age_hours, warmest_c, method, outcome, prepared, idempotency_key, fingerprint, body) VALUES (:id, :shop, "
-            + ":spot, :at, :contaminant, :surface, :age, :warmest, :method, :outcome, :prepared, :key, :fingerprint, "
+            + "age_hours, warmest_c, method, outcome, marked, prepared, idempotency_key, fingerprint, body) VALUES (:id, :shop, "
+            + ":spot, :at, :contaminant, :surface, :age, :warmest, :method, :outcome, :marked, :prepared, :key, :fingerprint, "
             + ":body)";
 
     private final Place place;
@@ -235,7 +235,7 @@ public final class Shoplog implements AutoCloseable {
     /** What learning needs of the attempts after a place, in their order; those that were taken back teach nothing. */
     List<Tried> tried(long after, int limit) {
         return read(handle -> handle.createQuery(
-                        "SELECT seq, id, shop, spot, contaminant, surface, age_hours, warmest_c, method, outcome, prepared "
+                        "SELECT seq, id, shop, spot, contaminant, surface, age_hours, warmest_c, method, outcome, marked, prepared "
                                 + "FROM attempt WHERE seq > :after AND" + UndoneRows.COUNTS + "ORDER BY seq LIMIT :limit")
                 .bind("after", after).bind("limit", limit).map((row, ctx) -> tried(row)).list());
     }
@@ -244,7 +244,7 @@ public final class Shoplog implements AutoCloseable {
         return new Tried(row.getLong("seq"), row.getString("id"), row.getString("shop"),
                 Optional.ofNullable(row.getString("spot")), row.getString("contaminant"),
                 List.of(row.getString("surface").split(" ")), number(row, "age_hours"), number(row, "warmest_c"),
-                row.getString("method"), Outcome.of(row.getString("outcome")).orElseThrow(),
+                row.getString("method"), row.getInt("marked") == 1 ? Outcome.MARKED : Outcome.of(row.getString("outcome")).orElseThrow(),
                 row.getInt("prepared") == 1);
     }
 
@@ -269,7 +269,8 @@ public final class Shoplog implements AutoCloseable {
                 .bind("surface", String.join(" ", attempt.surface()))
                 .bindBySqlType("age", boxed(tried.ageHours()), Types.DOUBLE)
                 .bindBySqlType("warmest", boxed(tried.warmestC()), Types.DOUBLE)
-                .bind("method", attempt.method()).bind("outcome", attempt.outcome().word())
+                .bind("method", attempt.method()).bind("outcome", (attempt.outcome() == Outcome.MARKED ? Outcome.CLEARED : attempt.outcome()).word())
+                .bind("marked", attempt.outcome() == Outcome.MARKED ? 1 : 0)
                 .bind("prepared", attempt.prepared() ? 1 : 0)
                 .bind("body", MAPPER.writeValueAsString(attempt));
     }

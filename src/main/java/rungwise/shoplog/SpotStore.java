@@ -11,7 +11,7 @@ import tools.jackson.databind.JsonNode;
 
 /** Spots that are worked on. They lie where the log lies, under the same promise: what was returned for is on the disk. */
 public final class SpotStore {
-    private static final String OPEN = " AND COALESCE((SELECT outcome FROM attempt WHERE attempt.spot = spot.id AND" + UndoneRows.COUNTS
+    private static final String OPEN = " AND COALESCE((SELECT CASE WHEN marked = 1 THEN 'marked' ELSE outcome END FROM attempt WHERE attempt.spot = spot.id AND" + UndoneRows.COUNTS
             + "ORDER BY at_millis DESC, attempt.seq DESC LIMIT 1), '') <> 'cleared'";
 
     private final Shoplog log;

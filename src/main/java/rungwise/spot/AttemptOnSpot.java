@@ -12,6 +12,7 @@ import java.util.Set;
 import java.util.function.Function;
 import rungwise.knowledge.KnowledgeBase;
 import rungwise.knowledge.load.Mappers;
+import rungwise.ladder.Subject;
 import rungwise.question.BadQuestion;
 import rungwise.question.Named;
 import rungwise.question.Problem;
@@ -78,6 +79,8 @@ record AttemptOnSpot(Attempt attempt, Said said) {
         ObjectNode whole = rest.deepCopy().put("at", at.toString()).put("spot", spot).put("contaminant", Question.UNKNOWN);
         ObjectNode question = known.at(at, said);
         SHARED.stream().filter(question::has).forEach(f -> whole.set(f, question.get(f)));
+        // once the deposit is off and a mark shows, what is tried is tried on the mark
+        Subject.mark(QuestionReader.read(question, base), base).ifPresent(mark -> whole.put("contaminant", mark));
         Attempt attempt = reader.read(whole);
         return new AttemptOnSpot(attempt, new Said(at, Optional.of(attempt.id()), said.told(), said.dwellMinutes(), said.signs()));
     }

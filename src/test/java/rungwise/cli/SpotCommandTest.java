@@ -63,6 +63,15 @@ class SpotCommandTest {
     }
 
     @Test
+    void a_mark_that_shows_is_said_first_and_its_ladder_follows() {
+        String id = kept();
+        Ran ran = spot("try", id, "clay_medium", "marked");
+        assertThat(ran.out()).as(ran.err()).startsWith("Kept on spot " + id + ": clay_medium, marked.").contains("OFF      Tar spot is off")
+                .contains("PREPARE  Finishing polish by hand.").contains("rungwise spot try " + id + " hand_polish_fine OUTCOME");
+        assertThat(run("log", "--data", data()).out()).contains("clay_medium on tar_spot, clear_2k_sound: marked");
+    }
+
+    @Test
     void a_try_is_in_the_log_and_on_the_spot_and_the_next_card_is_another() {
         String id = kept();
         Ran ran = spot("try", id, "Aliphatic tar remover", "no-change", "--minutes", "6", "--dwell", "3", "--done", "taped off,photo",

@@ -18,7 +18,7 @@ final class Law {
 
     static Answer with(Answer answer, List<Answer.Rung> rungs) {
         LadderAnswer a = answer.ladder().orElseThrow();
-        return new LadderAnswer(a.revision(), a.question(), a.facts(), a.assumed(), a.belief(), a.before(), rungs,
+        return new LadderAnswer(a.revision(), a.question(), a.facts(), a.mark(), a.assumed(), a.belief(), a.before(), rungs,
                 a.alternatives(), a.passedOver(), a.never(), a.notNow(), a.usedUp(), a.neighbours(), a.after(), a.wayOut(), a.next(),
                 a.expected(), a.advice(), a.reasons());
     }

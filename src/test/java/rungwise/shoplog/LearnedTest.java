@@ -54,6 +54,23 @@ class LearnedTest {
     }
 
     @Test
+    void a_mark_that_shows_teaches_of_the_deposit_that_it_is_off() {
+        take(10, old("marked", ""));
+        assertThat(likely("aliph_tar", SurfaceKind.PAINT).ifHardened()).isCloseTo((20 * prior("aliph_tar") + 10) / 30, within(0.001));
+    }
+
+    @Test
+    void a_mark_that_still_shows_teaches_of_the_mark_that_nothing_changed() {
+        Learned unchanged = new Learned(BASE);
+        for (long i = 1; i <= 4; i++) {
+            String polished = "{contaminant: etch_beneath, age: P3D, surface: clear_2k_sound, method: hand_polish_fine, outcome: ";
+            learned.take(Tried.of(i, Made.attempt(polished + "marked}")));
+            unchanged.take(Tried.of(i, Made.attempt(polished + "no-change}")));
+        }
+        assertThat(learned.lessons().moves()).isNotEmpty().isEqualTo(unchanged.lessons().moves());
+    }
+
+    @Test
     void an_empty_log_is_the_prior_and_a_method_nobody_tried_keeps_it() {
         assertThat(likely("aliph_tar", SurfaceKind.PAINT).learned()).isFalse();
         take(50, old("no-change", ""));

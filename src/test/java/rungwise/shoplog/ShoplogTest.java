@@ -70,6 +70,15 @@ abstract class ShoplogTest {
     }
 
     @Test
+    void a_mark_that_shows_is_kept_and_learnt_from_as_such() {
+        Shoplog log = open();
+        Attempt marked = Made.tar("clay_medium", "marked", "");
+        log.add(marked, Optional.empty());
+        assertThat(log.one(marked.id())).hasValue(marked);
+        assertThat(log.tried(0, 10)).singleElement().extracting(Tried::outcome).isEqualTo(Outcome.MARKED);
+    }
+
+    @Test
     void a_key_brings_the_first_attempt_back_and_adds_nothing() {
         Shoplog log = open();
         Attempt first = Made.tar("aliph_tar", "cleared", "");

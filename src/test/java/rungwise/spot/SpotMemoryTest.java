@@ -110,6 +110,23 @@ class SpotMemoryTest {
     }
 
     @Test
+    void once_a_mark_shows_what_is_tried_is_tried_on_the_mark() {
+        SpotNow spot = begin("{contaminant: bird_dropping, age: 3 days, surface: clear_2k_sound, setting: {airC: 18, panelC: 18, sun: shade, "
+                + "outdoors: true}, done: [washed, dry]}");
+        hoursLater(0.5);
+        Answer after = attempt(spot.id(), "{method: warm_compress, outcome: marked}").answer().answer();
+        assertThat(after.mark().orElseThrow().mark()).isEqualTo("etch_beneath");
+        assertThat(after.rungs().get(0).method()).isEqualTo("hand_polish_fine");
+        hoursLater(0.5);
+        SpotTried polished = attempt(spot.id(), "{method: hand_polish_fine, outcome: no-change}");
+        assertThat(polished.attempt().contaminant()).isEqualTo("etch_beneath");
+        assertThat(polished.answer().answer().rungs().get(0).method()).isEqualTo("machine_finish");
+        assertThat(attempt(spot.id(), "{method: machine_finish, outcome: cleared}").answer().answer().next().action()).isEqualTo("done");
+        assertThat(memory.show(spot.id(), false).attempts()).extracting(Attempt::contaminant)
+                .containsExactly("bird_dropping", "etch_beneath", "etch_beneath");
+    }
+
+    @Test
     void what_a_ladder_would_refuse_is_not_kept() {
         String wrong = "{contaminant: tarr, surface: clear_2k_sound, done: [polishd]}";
         assertThatThrownBy(() -> QuestionReader.read(yaml(wrong), Base.advisor().knowledge()))

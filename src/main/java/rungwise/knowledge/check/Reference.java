@@ -48,6 +48,7 @@ record Reference(Kind from, String path, Kind to) {
                     new Reference(Kind.CONTAMINANT, "emergency/method", Kind.METHOD),
                     new Reference(Kind.CONTAMINANT, "refersTo", Kind.METHOD),
                     new Reference(Kind.CONTAMINANT, "correction/*", Kind.METHOD),
+                    new Reference(Kind.CONTAMINANT, "leaves", Kind.CONTAMINANT),
                     new Reference(Kind.CONTAMINANT, "usualSurfaces/*", Kind.SURFACE),
                     new Reference(Kind.CONTAMINANT, "overrides/*/methods/*", Kind.METHOD),
                     new Reference(Kind.CONTAMINANT, "overrides/*/sources/*", Kind.SOURCE),

@@ -26,6 +26,7 @@ import rungwise.knowledge.surface.Surface;
  * @param hardens     when solvent or water has left it
  * @param marks       when a mark is to be expected beneath
  * @param correction  ids of methods that put its mark right
+ * @param leaves      id of the mark that shows once it is off; empty where that is the general one
  * @param nature      chemistry that rules speak of
  * @param hazards     what it does to people
  * @param holds       why no work starts at all, where that is so
@@ -37,8 +38,8 @@ import rungwise.knowledge.surface.Surface;
  * @param makeup      its components with all that is known of them
  * @param alsoCalled  other ways to say it; a question may use any of them
  */
-public record Contaminant(String id, String name, String what, Bond bond, MadeOf.Lying form, Optional<MadeOf> madeOf, Hours hardens, Hours marks, List<String> correction, String ageing,
-                          Set<Nature> nature, Set<String> hazards, List<String> ppe, Optional<String> holds,
+public record Contaminant(String id, String name, String what, Bond bond, MadeOf.Lying form, Optional<MadeOf> madeOf, Hours hardens, Hours marks, List<String> correction,
+                          Optional<String> leaves, String ageing, Set<Nature> nature, Set<String> hazards, List<String> ppe, Optional<String> holds,
                           Optional<Emergency> emergency, Optional<String> refersTo, Optional<String> dissolvesLike, Recognition recognise,
                           List<String> usualSurfaces, List<Override> overrides, Basis basis, List<String> sources,
                           @JsonIgnore Optional<Makeup> makeup, List<String> alsoCalled) {
@@ -49,6 +50,7 @@ public record Contaminant(String id, String name, String what, Bond bond, MadeOf
         hardens = hardens == null ? Hours.NEVER : hardens;
         marks = marks == null ? Hours.NEVER : marks;
         correction = correction == null ? List.of() : List.copyOf(correction);
+        leaves = leaves == null ? Optional.empty() : leaves;
         nature = Sorted.set(nature);
         hazards = Sorted.set(hazards);
         ppe = ppe == null ? List.of() : List.copyOf(ppe);
@@ -145,7 +147,7 @@ public record Contaminant(String id, String name, String what, Bond bond, MadeOf
     }
 
     private Contaminant madeUp(Makeup known) {
-        return new Contaminant(id, name, what, bond, form, madeOf, hardens, marks, correction, ageing, nature, hazards, ppe, holds, emergency,
+        return new Contaminant(id, name, what, bond, form, madeOf, hardens, marks, correction, leaves, ageing, nature, hazards, ppe, holds, emergency,
                 refersTo, dissolvesLike, recognise, usualSurfaces, overrides, basis, sources, Optional.of(known), alsoCalled);
     }
 
@@ -153,7 +155,7 @@ public record Contaminant(String id, String name, String what, Bond bond, MadeOf
     public Contaminant and(List<Override> more) {
         List<Override> all = new ArrayList<>(overrides);
         all.addAll(more);
-        return new Contaminant(id, name, what, bond, form, madeOf, hardens, marks, correction, ageing, nature, hazards, ppe, holds, emergency,
+        return new Contaminant(id, name, what, bond, form, madeOf, hardens, marks, correction, leaves, ageing, nature, hazards, ppe, holds, emergency,
                 refersTo, dissolvesLike, recognise, usualSurfaces, all, basis, sources, makeup, alsoCalled);
     }
 
@@ -164,5 +166,10 @@ public record Contaminant(String id, String name, String what, Bond bond, MadeOf
     /** Pure colour or shape change: there is nothing to remove. */
     public boolean isDamage() {
         return bond.hardened().equals("damage") && bond.fresh().equals("damage");
+    }
+
+    /** Damage with nothing on it: there is no deposit that could come off and bare a mark. */
+    public boolean isMark() {
+        return isDamage() && madeOf.isEmpty();
     }
 }

@@ -34,12 +34,12 @@ public record Deposit(Contaminant contaminant, boolean ageKnown, double ageHours
 
     /** Whether a component has to be taken; true also where nobody knows what it is made of. */
     public boolean has(String component) {
-        return part(component) > 0;
+        return most(held -> held.component().id().equals(component)) > 0;
     }
 
-    /** How much of what has to be taken is this component. */
+    /** How much of what has to be taken is this component; none of it where nothing lies there. */
     public double part(String component) {
-        return most(held -> held.component().id().equals(component));
+        return contaminant.isMark() ? 0 : most(held -> held.component().id().equals(component));
     }
 
     /** Whether it lies so, in a state that is believed. */
