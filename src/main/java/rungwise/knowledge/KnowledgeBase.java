@@ -12,6 +12,7 @@ import rungwise.knowledge.deposit.BondClass;
 import rungwise.knowledge.deposit.Contaminant;
 import rungwise.knowledge.deposit.Observation;
 import rungwise.knowledge.deposit.Signs;
+import rungwise.knowledge.deposit.Susceptibility;
 import rungwise.knowledge.matter.Matter;
 import rungwise.knowledge.method.Agent;
 import rungwise.knowledge.method.Family;
@@ -39,7 +40,8 @@ public record KnowledgeBase(String revision, Map<String, Contaminant> contaminan
                             Map<String, Exposure> exposures, Map<String, Permeation> gloves,
                             Map<String, Respirator> respirators, Map<String, Substance> substances,
                             Map<String, Solute> solutes, Map<String, HazardStatement> hazards, Decisions decisions, Assumptions assumptions,
-                            Signs signs, List<Waiver> waivers, QuestionWords questionWords, ProductWords productWords, Matter matter) {
+                            Signs signs, List<Waiver> waivers, QuestionWords questionWords, ProductWords productWords, Matter matter,
+                            Map<String, Susceptibility> susceptibilities) {
     public Agent agentOf(Method method) {
         return method.agent().equals("none") ? Agent.NONE : agents.get(method.agent());
     }
@@ -63,20 +65,23 @@ public record KnowledgeBase(String revision, Map<String, Contaminant> contaminan
                                Map<String, Tool> tools) {
         return new KnowledgeBase(revision, contaminants, surfaces, methods, agents, tools, families, gates,
                 circumstances, observations, sources, bondClasses, mechanisms, wastes, levels, ppe, notFollowed, steps, exposures, gloves,
-                respirators, substances, solutes, hazards, decisions, assumptions, signs, waivers, questionWords, productWords, matter);
+                respirators, substances, solutes, hazards, decisions, assumptions, signs, waivers, questionWords, productWords, matter,
+                susceptibilities);
     }
 
     /** The same with what a shop adds and tightens. */
     public KnowledgeBase overlaid(Map<String, Surface> surfaces, Map<String, Method> methods, Map<String, Agent> agents) {
         return new KnowledgeBase(revision, contaminants, surfaces, methods, agents, tools, families, gates,
                 circumstances, observations, sources, bondClasses, mechanisms, wastes, levels, ppe, notFollowed, steps, exposures, gloves,
-                respirators, substances, solutes, hazards, decisions, assumptions, signs, waivers, questionWords, productWords, matter);
+                respirators, substances, solutes, hazards, decisions, assumptions, signs, waivers, questionWords, productWords, matter,
+                susceptibilities);
     }
 
     /** The same with other entries for the contaminants. */
     public KnowledgeBase with(Map<String, Contaminant> others) {
         return new KnowledgeBase(revision, others, surfaces, methods, agents, tools, families, gates, circumstances,
                 observations, sources, bondClasses, mechanisms, wastes, levels, ppe, notFollowed, steps, exposures, gloves, respirators,
-                substances, solutes, hazards, decisions, assumptions, signs, waivers, questionWords, productWords, matter);
+                substances, solutes, hazards, decisions, assumptions, signs, waivers, questionWords, productWords, matter,
+                susceptibilities);
     }
 }

@@ -7,11 +7,13 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import rungwise.knowledge.KnowledgeBase;
+import rungwise.knowledge.common.Hours;
 import rungwise.knowledge.decision.AssumptionId;
 import rungwise.knowledge.decision.Assumptions;
 import rungwise.knowledge.decision.DecisionId;
 import rungwise.knowledge.decision.Decisions;
 import rungwise.knowledge.deposit.Contaminant;
+import rungwise.knowledge.deposit.Susceptibility;
 import rungwise.knowledge.surface.Place;
 import rungwise.knowledge.surface.Surface;
 import rungwise.question.Question;
@@ -50,6 +52,7 @@ import rungwise.rules.said.MightBe;
 import rungwise.rules.said.TreatAs;
 import rungwise.science.Belief;
 import rungwise.science.HeatIndex;
+import rungwise.science.Marking;
 import rungwise.science.PanelTemperature;
 
 /**
@@ -144,14 +147,25 @@ public record Situation(Question question, List<Suspect> suspects, List<Other> o
     private static Suspect suspect(Contaminant contaminant, double weight, double now, Question question, KnowledgeBase base) {
         Belief age = age(question, contaminant, base.assumptions());
         double counts = base.decisions().value(DecisionId.STATE_COUNTS);
-        if (question.ageHours().isEmpty()) {
-            return new Suspect(contaminant, weight, now, new Deposit(contaminant, false, 0, age.hardened(),
-                    contaminant.marks().isNever() ? 0 : 1, counts), age);
+        return new Suspect(contaminant, weight, now, new Deposit(contaminant, question.ageHours().isPresent(), question.ageHours().orElse(0),
+                age.hardened(), marked(contaminant, question, base), counts), age);
+    }
+
+    /** Belief that a mark is beneath; where nobody told the age, that of one as old as can be. */
+    private static double marked(Contaminant contaminant, Question question, KnowledgeBase base) {
+        Hours marks = contaminant.marks();
+        if (marks.isNever()) {
+            return 0;
         }
-        double hours = question.ageHours().getAsDouble();
-        double marked = Belief.byAge(hours, Belief.hoursAt(contaminant.marks().cool(), contaminant.marks().hot(),
-                warmest(question, base.assumptions()))).hardened();
-        return new Suspect(contaminant, weight, now, new Deposit(contaminant, true, hours, age.hardened(), marked, counts), age);
+        double warmest = warmest(question, base.assumptions());
+        if (contaminant.isMark()) {
+            return question.ageHours().isEmpty() ? 1 : Belief.byAge(question.ageHours().getAsDouble(),
+                    Belief.hoursAt(marks.cool(), marks.hot(), warmest)).hardened();
+        }
+        double dose = question.ageHours().isEmpty() ? Double.POSITIVE_INFINITY : Marking.dose(question.ageHours().getAsDouble(),
+                base.assumptions().value(AssumptionId.SUN_HOURS), marks.cool(), marks.hot(), warmest);
+        return named(question, base).stream().mapToDouble(s -> Susceptibility.of(s, contaminant.marksBy(), base.susceptibilities().values(),
+                (times, most) -> Marking.belief(dose, times, most))).max().orElse(0);
     }
 
     private static double warmest(Question question, Assumptions assumptions) {
@@ -171,11 +185,15 @@ public record Situation(Question question, List<Suspect> suspects, List<Other> o
         return List.of(surface.id().split("\\+")).contains(by.id()) ? surface : surface.stricter(by);
     }
 
-    /** The surface as named, where it is. */
-    static Surface asked(Question question, KnowledgeBase base) {
-        List<Surface> named = question.surface().contains(Question.UNKNOWN)
+    private static List<Surface> named(Question question, KnowledgeBase base) {
+        return question.surface().contains(Question.UNKNOWN)
                 ? List.copyOf(base.surfaces().values())
                 : question.surface().stream().distinct().sorted().map(base.surfaces()::get).toList();
+    }
+
+    /** The surface as named, where it is. */
+    static Surface asked(Question question, KnowledgeBase base) {
+        List<Surface> named = named(question, base);
         Surface strictest = named.get(0);
         for (Surface other : named) {
             strictest = tightened(strictest, other);

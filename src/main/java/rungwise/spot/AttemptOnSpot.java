@@ -79,9 +79,10 @@ record AttemptOnSpot(Attempt attempt, Said said) {
         ObjectNode whole = rest.deepCopy().put("at", at.toString()).put("spot", spot).put("contaminant", Question.UNKNOWN);
         ObjectNode question = known.at(at, said);
         SHARED.stream().filter(question::has).forEach(f -> whole.set(f, question.get(f)));
+        Attempt onDeposit = reader.read(whole);
         // once the deposit is off and a mark shows, what is tried is tried on the mark
-        Subject.mark(QuestionReader.read(question, base), base).ifPresent(mark -> whole.put("contaminant", mark));
-        Attempt attempt = reader.read(whole);
+        Attempt attempt = Subject.mark(QuestionReader.read(question, base), base)
+                .map(mark -> reader.read(whole.put("contaminant", mark))).orElse(onDeposit);
         return new AttemptOnSpot(attempt, new Said(at, Optional.of(attempt.id()), said.told(), said.dwellMinutes(), said.signs()));
     }
 

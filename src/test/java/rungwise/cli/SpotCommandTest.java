@@ -66,7 +66,7 @@ class SpotCommandTest {
     void a_mark_that_shows_is_said_first_and_its_ladder_follows() {
         String id = kept();
         Ran ran = spot("try", id, "clay_medium", "marked");
-        assertThat(ran.out()).as(ran.err()).startsWith("Kept on spot " + id + ": clay_medium, marked.").contains("OFF      Tar spot is off")
+        assertThat(ran.out()).as(ran.err()).startsWith("Kept on spot " + id + ": clay_medium, marked.").contains("OFF      The deposit is off (Tar spots), and a mark")
                 .contains("PREPARE  Finishing polish by hand.").contains("rungwise spot try " + id + " hand_polish_fine OUTCOME");
         assertThat(run("log", "--data", data()).out()).contains("clay_medium on tar_spot, clear_2k_sound: marked");
     }

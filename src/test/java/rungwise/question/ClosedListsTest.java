@@ -121,6 +121,8 @@ class ClosedListsTest {
         List.of("PT1H", "P9D").forEach(age -> KNOWN.contaminants().values().stream().filter(c -> c.holds().isEmpty())
                 .forEach(c -> heard.answer(read("{contaminant: " + c.id() + ", age: " + age + ", surface: " + c.usualSurfaces().get(0)
                         + ", setting: {airC: 20, panelC: 20, sun: shade}}"))));
+        // once a mark shows, the light comes first
+        heard.answer(read("{contaminant: bird_dropping, age: P3D, surface: clear_2k_sound, tried: [{method: warm_compress, outcome: marked}]}"));
         ofSteps.remove("");
         readBy.addAll(ofSteps);
         // what was tried before is off the spot, so no bridge stands before the first rung

@@ -67,7 +67,7 @@ class LearnedTest {
             learned.take(Tried.of(i, Made.attempt(polished + "marked}")));
             unchanged.take(Tried.of(i, Made.attempt(polished + "no-change}")));
         }
-        assertThat(learned.lessons().moves()).isNotEmpty().isEqualTo(unchanged.lessons().moves());
+        assertThat(learned.lessons().moved()).isNotEmpty().isEqualTo(unchanged.lessons().moved());
     }
 
     @Test

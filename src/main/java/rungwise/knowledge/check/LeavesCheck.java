@@ -10,7 +10,7 @@ import rungwise.knowledge.draft.Fault;
 import rungwise.knowledge.draft.Kind;
 import rungwise.text.Texts;
 
-/** A deposit that marks says what it leaves; what it leaves is a mark, and a mark leaves nothing more. */
+/** A deposit that marks says by what and what it leaves; what it leaves is a mark, and a mark leaves nothing more. */
 final class LeavesCheck implements Check {
     @Override
     public List<Fault> faults(Draft draft) {
@@ -19,6 +19,9 @@ final class LeavesCheck implements Check {
         return draft.each(Kind.CONTAMINANT, Contaminant.class, (entry, one) -> {
             if (one.isMark()) {
                 return one.leaves().stream().map(l -> entry.fault("leaves", Texts.said("fault.mark-leaves"), Texts.said("fault.leave-it-out")));
+            }
+            if (!one.marks().isNever() && one.marksBy().isEmpty()) {
+                return Stream.of(entry.fault("marksBy", Texts.said("fault.no-marks-by"), Texts.said("fault.no-marks-by.do")));
             }
             if (one.leaves().isEmpty()) {
                 return one.marks().isNever() && one.correction().isEmpty() ? Stream.empty()

@@ -52,6 +52,7 @@ record Reference(Kind from, String path, Kind to) {
                     new Reference(Kind.CONTAMINANT, "usualSurfaces/*", Kind.SURFACE),
                     new Reference(Kind.CONTAMINANT, "overrides/*/methods/*", Kind.METHOD),
                     new Reference(Kind.CONTAMINANT, "overrides/*/sources/*", Kind.SOURCE),
+                    new Reference(Kind.SUSCEPTIBILITY, "surfaces/*", Kind.SURFACE),
                     new Reference(Kind.EXPOSURE, "limits/*/sources/*", Kind.SOURCE),
                     new Reference(Kind.EXPOSURE, "vapour/sources/*", Kind.SOURCE),
                     new Reference(Kind.EXPOSURE, "dissociation/sources/*", Kind.SOURCE),

@@ -24,7 +24,8 @@ import rungwise.knowledge.surface.Surface;
  * @param form        how it lies
  * @param madeOf      its components; empty where nothing lies there, or nobody can say what
  * @param hardens     when solvent or water has left it
- * @param marks       when a mark is to be expected beneath
+ * @param marks       when half of them have marked sound clear coat beneath
+ * @param marksBy     by what it marks
  * @param correction  ids of methods that put its mark right
  * @param leaves      id of the mark that shows once it is off; empty where that is the general one
  * @param nature      chemistry that rules speak of
@@ -38,8 +39,8 @@ import rungwise.knowledge.surface.Surface;
  * @param makeup      its components with all that is known of them
  * @param alsoCalled  other ways to say it; a question may use any of them
  */
-public record Contaminant(String id, String name, String what, Bond bond, MadeOf.Lying form, Optional<MadeOf> madeOf, Hours hardens, Hours marks, List<String> correction,
-                          Optional<String> leaves, String ageing, Set<Nature> nature, Set<String> hazards, List<String> ppe, Optional<String> holds,
+public record Contaminant(String id, String name, String what, Bond bond, MadeOf.Lying form, Optional<MadeOf> madeOf, Hours hardens, Hours marks, Optional<Attack> marksBy,
+                          List<String> correction, Optional<String> leaves, String ageing, Set<Nature> nature, Set<String> hazards, List<String> ppe, Optional<String> holds,
                           Optional<Emergency> emergency, Optional<String> refersTo, Optional<String> dissolvesLike, Recognition recognise,
                           List<String> usualSurfaces, List<Override> overrides, Basis basis, List<String> sources,
                           @JsonIgnore Optional<Makeup> makeup, List<String> alsoCalled) {
@@ -50,6 +51,7 @@ public record Contaminant(String id, String name, String what, Bond bond, MadeOf
         hardens = hardens == null ? Hours.NEVER : hardens;
         marks = marks == null ? Hours.NEVER : marks;
         correction = correction == null ? List.of() : List.copyOf(correction);
+        marksBy = marksBy == null ? Optional.empty() : marksBy;
         leaves = leaves == null ? Optional.empty() : leaves;
         nature = Sorted.set(nature);
         hazards = Sorted.set(hazards);
@@ -147,7 +149,7 @@ public record Contaminant(String id, String name, String what, Bond bond, MadeOf
     }
 
     private Contaminant madeUp(Makeup known) {
-        return new Contaminant(id, name, what, bond, form, madeOf, hardens, marks, correction, leaves, ageing, nature, hazards, ppe, holds, emergency,
+        return new Contaminant(id, name, what, bond, form, madeOf, hardens, marks, marksBy, correction, leaves, ageing, nature, hazards, ppe, holds, emergency,
                 refersTo, dissolvesLike, recognise, usualSurfaces, overrides, basis, sources, Optional.of(known), alsoCalled);
     }
 
@@ -155,7 +157,7 @@ public record Contaminant(String id, String name, String what, Bond bond, MadeOf
     public Contaminant and(List<Override> more) {
         List<Override> all = new ArrayList<>(overrides);
         all.addAll(more);
-        return new Contaminant(id, name, what, bond, form, madeOf, hardens, marks, correction, leaves, ageing, nature, hazards, ppe, holds, emergency,
+        return new Contaminant(id, name, what, bond, form, madeOf, hardens, marks, marksBy, correction, leaves, ageing, nature, hazards, ppe, holds, emergency,
                 refersTo, dissolvesLike, recognise, usualSurfaces, all, basis, sources, makeup, alsoCalled);
     }
 

@@ -27,6 +27,7 @@ import rungwise.knowledge.deposit.Inspection;
 import rungwise.knowledge.deposit.Observation;
 import rungwise.knowledge.deposit.SignGroup;
 import rungwise.knowledge.deposit.Signs;
+import rungwise.knowledge.deposit.Susceptibility;
 import rungwise.knowledge.matter.Component;
 import rungwise.knowledge.matter.ComponentClass;
 import rungwise.knowledge.matter.Matter;
@@ -148,7 +149,7 @@ public record Draft(List<Entry> entries, Optional<Set<String>> usedElsewhere, Se
                         items(Kind.CHECK, Inspection.class), items(Kind.FREQUENCY, Frequency.class)),
                 List.copyOf(items(Kind.WAIVER, Waiver.class).values()), questionWords(),
                 new ProductWords(items(Kind.PRODUCT_FUNCTION, ProductFunction.class), items(Kind.SHEET_PART, SheetPart.class),
-                        items(Kind.TELLING_PART, TellingPart.class)), matter());
+                        items(Kind.TELLING_PART, TellingPart.class)), matter(), items(Kind.SUSCEPTIBILITY, Susceptibility.class));
     }
 
     private SpokenWords spokenWords() {

@@ -16,6 +16,7 @@ import rungwise.knowledge.deposit.Frequency;
 import rungwise.knowledge.deposit.Inspection;
 import rungwise.knowledge.deposit.Observation;
 import rungwise.knowledge.deposit.SignGroup;
+import rungwise.knowledge.deposit.Susceptibility;
 import rungwise.knowledge.matter.Component;
 import rungwise.knowledge.matter.ComponentClass;
 import rungwise.knowledge.matter.Reach;
@@ -64,6 +65,7 @@ public enum Kind {
     SIGN_GROUP("words/sign-groups.yaml", "sign-group", SignGroup.class),
     CHECK("checks.yaml", "inspection", Inspection.class),
     FREQUENCY("frequencies.yaml", "frequency", Frequency.class),
+    SUSCEPTIBILITY("susceptibility.yaml", "susceptibility", Susceptibility.class),
     EXPOSURE("exposure.yaml", "exposure", Exposure.class),
     GLOVES("gloves.yaml", "gloves", Permeation.class),
     RESPIRATOR("respirators.yaml", "respirator", Respirator.class),
