@@ -31,8 +31,12 @@ final class Card {
     private static final String ALL = "--all";
     /** Cautions for the vehicle; those for people are all said. */
     private static final int CAUTIONS = 2;
+    /** About as many lines as defer to data sheets. */
+    private static final int LAST = 2;
     private static final int AFTERWARDS = 3;
     private static final int REASONS = 2;
+    /** What bars fewer is about those few, and no reason why nothing is tried. */
+    private static final int BARS_SEVERAL = 3;
     private static final int THEN = 5;
     private static final int BARRED = 4;
     private static final Set<String> WITH_A_METHOD = Set.of("try", "test", "prepare", "repeat");
@@ -42,6 +46,8 @@ final class Card {
 
     private final KnowledgeBase base;
     private final Page page;
+    /** The lines that give way first where a card is too long. */
+    private final List<String> why = new ArrayList<>();
 
     Card(KnowledgeBase base, int width, boolean plain) {
         this.base = base;
@@ -75,6 +81,7 @@ final class Card {
      */
     private List<String> lines(Answer answer, UnaryOperator<String> tell, String all) {
         List<String> telling = List.of();
+        why.clear();
         now(answer);
         if (answer.isStopped()) {
             page.add(say("avoid"), answer.firstAid().map(Answer.FirstAid::avoid).orElse(""));
@@ -104,6 +111,10 @@ final class Card {
             barred(answer);
             page.add(say("unused"), String.join(", ", UnusedFacts.names(answer)));
         }
+        int at = Collections.indexOfSubList(page.lines(), why);
+        if (!why.isEmpty() && at >= 0 && page.lines().size() > PAGE - LAST) {
+            page.lines().subList(at, at + why.size()).clear();
+        }
         int body = page.lines().size();
         page.add("", say("sheets", "all", all, "revision", answer.revision()));
         return cut(page.lines(), telling, page.lines().size() - body, all);
@@ -129,8 +140,8 @@ final class Card {
         page.add(say("first"), first);
         page.add(say("mix"), rung.agent().filter(a -> !a.dilution().isEmpty()).map(a -> (a.name().equals(rung.name()) ? "" : a.name() + ", ")
                 + a.dilution() + (a.mix().isEmpty() ? "" : ". " + a.mix())).orElse(""));
-        page.add(say("how"), rung.technique() + (rung.dwell().to() == 0 ? "" : " " + say("dwell", "from", Figures.text(rung.dwell().from()),
-                "to", Figures.text(rung.dwell().to()))));
+        page.add(say("how"), rung.technique() + (rung.dwell().to() == 0 ? "" : " " + say(rung.dwell().from() >= rung.dwell().to()
+                ? "dwell-at-most" : "dwell", "from", Figures.text(rung.dwell().from()), "to", Figures.text(rung.dwell().to()))));
         page.add(say("see"), base.mechanismOf(base.methods().get(rung.method())).see());
         page.add(say("wear"), Stream.of(wear(rung.ppe()), gloves(rung)).filter(t -> !t.isEmpty()).collect(Collectors.joining("; ")));
         page.add(say("stop"), String.join(", ", rung.stopSigns()));
@@ -138,8 +149,10 @@ final class Card {
         List<Answer.Risk> risks = rung.risks().stream().filter(r -> glove(r).isEmpty()).toList();
         page.add(say("caution"), Stream.concat(risks.stream().filter(Answer.Risk::toPeople),
                 risks.stream().filter(r -> !r.toPeople()).limit(CAUTIONS)).map(Answer.Risk::text).distinct().toList());
+        int beforeWhy = page.lines().size();
         page.add(say("why"), rung.because().stream().limit(1).map(b -> Texts.chosen().fill(b.says(), b.figures())).collect(Collectors.joining())
                 + " " + say("works", "often", often(rung.chance().mean())));
+        why.addAll(page.lines().subList(beforeWhy, page.lines().size()));
     }
 
     /** Where nothing is tried: what to do, what to mind, and by which reasons all that could be tried is kept off. */
@@ -150,10 +163,16 @@ final class Card {
         Map<String, Long> bars = Stream.concat(answer.never().stream(), answer.notNow().stream()).filter(b -> !b.madeForOther())
                 .map(b -> b.because().get(0)).map(b -> Texts.chosen().fill(b.says(), b.figures()))
                 .collect(Collectors.groupingBy(w -> w, LinkedHashMap::new, Collectors.counting()));
-        List<String> barring = bars.entrySet().stream().sorted(Map.Entry.<String, Long>comparingByValue().reversed()).limit(REASONS)
-                .map(Map.Entry::getKey).toList();
-        page.add(say("why"), barring.isEmpty() ? answer.next().because().stream().limit(1)
+        List<String> barring = bars.entrySet().stream().filter(e -> e.getValue() >= BARS_SEVERAL)
+                .sorted(Map.Entry.<String, Long>comparingByValue().reversed()).limit(REASONS).map(Map.Entry::getKey).toList();
+        page.add(say("why"), damage(answer).map(List::of).orElse(List.of()));
+        page.add(damage(answer).isEmpty() ? say("why") : "", barring.isEmpty() && damage(answer).isPresent() ? List.of() : barring.isEmpty() ? answer.next().because().stream().limit(1)
                 .map(b -> Texts.chosen().fill(b.says(), b.figures())).toList() : barring);
+    }
+
+    /** What a named damage is: that there is nothing to clean is reason enough. */
+    private Optional<String> damage(Answer answer) {
+        return answer.question().contaminant().map(base.contaminants()::get).filter(c -> c != null && c.isDamage()).map(c -> c.what() + ".");
     }
 
     /** The glove of a caution that speaks of gloves; it is read beside what else is worn. */

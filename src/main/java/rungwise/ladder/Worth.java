@@ -61,11 +61,24 @@ final class Worth {
         able.removeIf(c -> isPointless(c, weights, pointless));
         Set<String> there = new HashSet<>();
         able.forEach(c -> there.add(c.id()));
-        able.removeIf(c -> !kept.contains(c.id()) && isNeedless(c, there, pointless));
+        Offer offer = among(able, there, weights, kept, pointless);
+        // what stands in for another has to be offered: where nothing is, the other is weighed after all
+        return offer.rungs().isEmpty() ? among(able, Set.of(), weights, kept, pointless) : offer;
+    }
+
+    /**
+     * The offer.
+     *
+     * @param there what may stand in for another
+     */
+    private Offer among(List<Choice> thought, Set<String> there, double[] weights, Set<String> kept, Map<String, PassedOver> left) {
+        Map<String, PassedOver> without = new LinkedHashMap<>(left);
+        List<Choice> able = new ArrayList<>(thought);
+        able.removeIf(c -> !kept.contains(c.id()) && isNeedless(c, there, without));
         // a method is left out only for one that is offered: what turned out not to be offered replaces nothing
         Set<String> absent = new HashSet<>();
         while (true) {
-            Map<String, PassedOver> passed = new LinkedHashMap<>(pointless);
+            Map<String, PassedOver> passed = new LinkedHashMap<>(without);
             List<Twin> twins = twins(able, weights, absent, kept);
             twins.forEach(t -> pass(t.one(), DecisionId.SAME_AGAIN, List.of(t.rule(), because(DecisionId.SAME_AGAIN,
                     Figure.of("instead", t.other().method().name()), Figure.against("chance", rounded(t.one().mean(weights)), "",
