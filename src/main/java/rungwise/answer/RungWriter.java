@@ -220,7 +220,7 @@ final class RungWriter {
                 corrections.add(steps.plain(correction, List.of(StepWriter.entry(from))));
             }
         });
-        if (corrections.isEmpty()) {
+        if (corrections.isEmpty() && around.isPermitted(StepWriter.LEAVE)) {
             corrections.add(steps.leaveTheMark(List.of(StepWriter.entry(method))));
         }
         return corrections;

@@ -24,7 +24,7 @@ import rungwise.workup.Rinses;
 final class StepWriter {
     /** The step after the last rung that takes all chemistry off. */
     private static final String RINSES_OFF = "neutral_rewash";
-    private static final String LEAVE = "leave_monitor";
+    static final String LEAVE = "leave_monitor";
 
     private final KnowledgeBase base;
     private final Ladder ladder;

@@ -114,7 +114,8 @@ final class Order {
             return List.of(push.because());
         }
         List<Because> earlier = sequence.earlierThan(push.conclusion().later()).getOrDefault(first.id(), List.of());
-        return earlier.stream().limit(1).map(b -> new Because(b.reason(), List.of(Figure.of("waitsFor",
+        // a rule of this spot speaks for itself
+        return earlier.isEmpty() ? List.of(push.because()) : earlier.stream().limit(1).map(b -> new Because(b.reason(), List.of(Figure.of("waitsFor",
                 methods.get(first.id()).name())), b.sources())).toList();
     }
 }

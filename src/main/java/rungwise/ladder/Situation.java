@@ -97,6 +97,9 @@ public record Situation(Question question, List<Suspect> suspects, List<Other> o
                 others.add(new Other(other, weight, age(question, other, base.assumptions())));
             }
         });
+        // what is hardly believed is no suspect, and what is left of the belief is all there is, for bars as for what is printed
+        double suspected = suspects.stream().mapToDouble(Suspect::now).sum();
+        suspects.replaceAll(s -> new Suspect(s.contaminant(), s.weight(), s.now() / suspected, s.deposit(), s.age()));
         Optional<Place> place = question.facts().place().map(base.questionWords().places()::get);
         Panel panel = panel(question, place, base.assumptions());
         List<Attempt> attempts = attempts(question, base);

@@ -87,7 +87,7 @@ public final class Surroundings {
 
     /** Every method that may be named beside the rungs: preparation and finish, what follows, corrects or bridges each. */
     private Set<String> named() {
-        Set<String> named = new TreeSet<>();
+        Set<String> named = new TreeSet<>(Set.of("leave_monitor"));
         steps.forEach(s -> named.add(s.name()));
         addNamed(ladder.rungs(), named);
         ladder.slow().forEach(c -> addNamed(List.of(c), named));

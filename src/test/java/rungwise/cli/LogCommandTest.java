@@ -93,7 +93,7 @@ class LogCommandTest {
 
     @Test
     void a_spot_that_nobody_named_uses_the_log_and_can_be_told_not_to() throws Exception {
-        add("a.csv", "contaminant,age,surface,method,outcome\n" + "sap_conifer,P5D,clear_2k_sound,alc_70,no-change\n".repeat(9));
+        add("a.csv", "contaminant,age,surface,method,outcome\n" + "sap_conifer,P5D,clear_2k_sound,alc_gel,no-change\n".repeat(9));
         String spot = Files.writeString(folder.resolve("spot.yaml"), "{observations: [near_conifers, form_beads, water_no_change], "
                 + "age: P5D, surface: clear_2k_sound, setting: {panelC: 18, sun: shade}}").toString();
         String prior = run("ladder", spot, "--json").out();

@@ -30,7 +30,7 @@ class SessionTest {
         double gelBefore;
         try (Learning learning = new Learning(Shoplog.open(folder.toString()), Base.advisor().knowledge(), true);
                 Service service = Service.start(Base.advisor(), Optional.of(learning), "127.0.0.1", 0)) {
-            double cleanerBefore = chance(service, ladder, "alk_pre_mild");
+            double cleanerBefore = chance(service, ladder, "warm_compress");
             gelBefore = chance(service, ladder, "alc_gel");
             for (JsonNode step : script) {
                 assertThat(step.path("post").asString().equals("/v1/ladders") && step.path("body").has("contaminant"))
@@ -45,7 +45,7 @@ class SessionTest {
             JsonNode lessons = JSON.readTree(Wire.get(service, "/v1/learned").body());
             assertThat(lessons.path("counted").asInt()).isEqualTo(1);
             assertThat(lessons.path("leftOut").path("unknown").asInt()).as("nobody knew what it was done to").isEqualTo(1);
-            assertThat(chance(service, ladder, "alk_pre_mild")).isEqualTo(cleanerBefore);
+            assertThat(chance(service, ladder, "warm_compress")).isEqualTo(cleanerBefore);
             assertThat(chance(service, ladder, "alc_gel") - gelBefore).isPositive().isLessThan(ONE_TRY);
         }
         try (Learning off = new Learning(Shoplog.open(folder.toString()), Base.advisor().knowledge(), false);

@@ -55,9 +55,12 @@ final class BeliefChecks {
         return wrong;
     }
 
-    /** Law 2: what a suspect that counts forbids is not "not worth it". */
+    /**
+     * Law 2: what a suspect that counts forbids is not "not worth it". Each suspect alone is asked as the mixture is: what could do nothing
+     * to any of them is judged by no rule of today in either.
+     */
     static List<String> barredButPassedOver(Placed answer) {
-        Set<String> barred = barred(answer, alone(answer, BAR_FROM, true), true);
+        Set<String> barred = barred(answer, alone(answer, BAR_FROM, false), true);
         return answer.left().stream().filter(l -> l.place() == Placed.Place.PASSED_OVER && barred.contains(l.method()))
                 .map(l -> "passed over " + l.method()).toList();
     }
