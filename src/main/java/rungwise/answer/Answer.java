@@ -8,7 +8,6 @@ import rungwise.knowledge.common.Basis;
 import rungwise.question.FactUse;
 import rungwise.question.Question;
 import rungwise.rules.said.Because;
-import rungwise.workup.AtOnce;
 import rungwise.workup.Rinse;
 import rungwise.workup.Wet;
 
@@ -269,6 +268,10 @@ public sealed interface Answer permits LadderAnswer, StoppedAnswer {
      * @param toPeople it harms people, not the vehicle; these stand first
      */
     public record Risk(String text, boolean toPeople, List<Because> because) {
+        /** The same, said by another as well. */
+        Risk also(Risk other) {
+            return new Risk(text, toPeople || other.toPeople, Stream.concat(because.stream(), other.because.stream()).toList());
+        }
     }
 
     /**

@@ -76,7 +76,7 @@ final class NextWriter {
     private List<Answer.Due> due(NextStep next) {
         Choice first = ladder.rungs().get(0);
         List<Answer.Due> due = new ArrayList<>();
-        next.gates().stream().filter(g -> isFirst(g)).forEach(g -> due.add(due(g)));
+        next.gates().stream().filter(this::isFirst).forEach(g -> due.add(due(g)));
         if (!next.bridges().isEmpty()) {
             due.addAll(rungs.due(first));
         }

@@ -132,23 +132,16 @@ final class RungWriter {
 
     /** What to mind, people before the vehicle: what an agent or a tool is known for harms people, what a method does the part. */
     private List<Answer.Risk> risks(Choice choice) {
-        List<Concluded<Caution>> cautions = join(choice.verdict().cautions(), ladder.verdicts().general().cautions());
-        List<Answer.Risk> risks = new ArrayList<>();
-        for (boolean toPeople : new boolean[] {true, false}) {
-            Map<String, List<Because>> texts = new LinkedHashMap<>();
-            cautions.stream().filter(c -> c.conclusion().guardsPeople() == toPeople)
-                    .forEach(c -> texts.computeIfAbsent(c.conclusion().text(), t -> new ArrayList<>()).add(c.because()));
-            texts.forEach((text, because) -> risks.add(new Answer.Risk(text, toPeople, because)));
+        Map<String, Answer.Risk> risks = new LinkedHashMap<>();
+        for (Concluded<Caution> caution : join(choice.verdict().cautions(), ladder.verdicts().general().cautions())) {
+            risks.merge(caution.conclusion().text(), new Answer.Risk(caution.conclusion().text(), caution.conclusion().guardsPeople(),
+                    List.of(caution.because())), Answer.Risk::also);
         }
-        stated(choice.method(), Stream.of(choice.use().agent().risks(), choice.use().tool().risks()), true, risks);
-        stated(choice.method(), Stream.of(choice.method().risks()), false, risks);
-        risks.sort(Comparator.comparing(r -> !r.toPeople()));
-        return List.copyOf(risks);
-    }
-
-    private static void stated(Method method, Stream<List<String>> said, boolean toPeople, List<Answer.Risk> risks) {
-        said.flatMap(List::stream).filter(text -> risks.stream().noneMatch(r -> r.text().equals(text)))
-                .forEach(text -> risks.add(new Answer.Risk(text, toPeople, List.of(StepWriter.entry(method)))));
+        List<Because> stated = List.of(StepWriter.entry(choice.method()));
+        Stream.of(choice.use().agent().risks(), choice.use().tool().risks()).flatMap(List::stream)
+                .forEach(text -> risks.putIfAbsent(text, new Answer.Risk(text, true, stated)));
+        choice.method().risks().forEach(text -> risks.putIfAbsent(text, new Answer.Risk(text, false, stated)));
+        return risks.values().stream().sorted(Comparator.comparing(r -> !r.toPeople())).toList();
     }
 
     /** What a method asks for here, whether it is a rung or first aid. */

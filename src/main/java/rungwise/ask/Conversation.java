@@ -195,8 +195,13 @@ public final class Conversation {
                 .or(Hearing.isYes(said) ? listed.stream()::findFirst : Optional::empty)
                 .or(() -> Hearing.ways(said).stream().flatMap(w -> names.id(w).stream()).findFirst().map(names::called));
         List<Called> partly = named.isPresent() || listed.isEmpty() ? List.of()
-                : first(said, (n, w) -> n.partly(w).stream().filter(listed::contains).toList(), names);
+                : partly(said, names, listed);
         return named.or(() -> partly.size() == 1 ? Optional.of(partly.get(0)) : Optional.empty());
+    }
+
+    /** Of what was listed, what a part of its name was said of. */
+    private static List<Called> partly(String said, Names names, List<Called> listed) {
+        return first(said, (n, w) -> n.partly(w).stream().filter(listed::contains).toList(), names);
     }
 
     /** What a word may mean: of what was listed, where it means or names some of that; else whatever it may. */
@@ -205,7 +210,7 @@ public final class Conversation {
                 .orElse(List.of()).stream().limit(LISTED).toList();
         List<Called> both = mayBe.stream().filter(listed::contains).toList();
         List<Called> partly = listed.isEmpty() || !both.isEmpty() ? both
-                : first(said, (n, w) -> n.partly(w).stream().filter(listed::contains).toList(), names);
+                : partly(said, names, listed);
         return !both.isEmpty() ? both : !partly.isEmpty() ? partly : mayBe;
     }
 

@@ -24,14 +24,14 @@ final class Overheard {
     private final Vocabulary vocabulary;
     private final Trials trials;
     private final Voice voice;
-    private final Sentence sentence;
+    private final Listener listener;
 
     Overheard(KnowledgeBase base, Vocabulary vocabulary, Trials trials, Voice voice) {
         this.base = base;
         this.vocabulary = vocabulary;
         this.trials = trials;
         this.voice = voice;
-        this.sentence = new Sentence(base, vocabulary);
+        this.listener = new Listener(base, vocabulary);
     }
 
     /**
@@ -45,7 +45,7 @@ final class Overheard {
 
     /** What a line tells of everything that was not asked yet. */
     Found in(String line, String asked, Told told) {
-        Sentence.Heard heard = sentence.hear(line, asked.equals(Told.SURFACE));
+        Listener.Heard heard = listener.hear(line, asked.equals(Told.SURFACE));
         List<String> kept = new ArrayList<>();
         Map<String, String> open = new HashMap<>();
         Told known = facts(heard, told, kept);
@@ -56,20 +56,22 @@ final class Overheard {
         }
         List<String> said = new ArrayList<>(kept);
         open.entrySet().stream().filter(e -> !e.getKey().equals(asked)).forEach(e -> said.add(e.getValue()));
-        if (!said.isEmpty()) {
-            voice.say(Texts.said("ask.heard", "heard", PlainText.shown(String.join("; ", said))));
-        }
+        repeat(said);
         return new Found(kept.isEmpty() ? Optional.empty() : Optional.of(known), open);
     }
 
     /** The same answer with what its sentence told besides of age and place. */
     Told beside(String line, Told told) {
         List<String> kept = new ArrayList<>();
-        Told known = facts(sentence.hear(line, false), told, kept);
-        if (!kept.isEmpty()) {
-            voice.say(Texts.said("ask.heard", "heard", String.join("; ", kept)));
-        }
+        Told known = facts(listener.hear(line, false), told, kept);
+        repeat(kept);
         return known;
+    }
+
+    private void repeat(List<String> heard) {
+        if (!heard.isEmpty()) {
+            voice.say(Texts.said("ask.heard", "heard", PlainText.shown(String.join("; ", heard))));
+        }
     }
 
     /** A word that is too wide for a surface may still be a place: "door"; "glass" is none, as it may lie on either side. */
@@ -89,7 +91,7 @@ final class Overheard {
         return names.mayBe(word, all -> id.equals(Told.DEPOSIT) ? where.deposits(all) : where.surfaces(all));
     }
 
-    private Told facts(Sentence.Heard heard, Told told, List<String> kept) {
+    private Told facts(Listener.Heard heard, Told told, List<String> kept) {
         Told known = told;
         if (heard.age().isPresent() && !known.tree().has(AGE)) {
             known = known.hearing(AGE, Told.field(AGE, List.of(heard.age().get())));
@@ -110,7 +112,7 @@ final class Overheard {
         return known;
     }
 
-    private static Told signs(Sentence.Heard heard, Told told, List<String> kept) {
+    private static Told signs(Listener.Heard heard, Told told, List<String> kept) {
         Told known = told;
         for (var one : heard.signs().entrySet()) {
             known = known.hearing(one.getKey().id(), Trials.gives(one.getValue()));

@@ -18,6 +18,7 @@ import rungwise.knowledge.common.Sentence;
 import rungwise.knowledge.decision.DecisionId;
 import rungwise.knowledge.method.Gate.GateKind;
 import rungwise.knowledge.safety.Protective;
+import rungwise.rules.said.Because;
 import rungwise.text.Texts;
 import rungwise.workup.Wet;
 
@@ -46,8 +47,6 @@ final class Card {
 
     private final KnowledgeBase base;
     private final Page page;
-    /** The lines that give way first where a card is too long. */
-    private final List<String> why = new ArrayList<>();
 
     Card(KnowledgeBase base, int width, boolean plain) {
         this.base = base;
@@ -81,7 +80,7 @@ final class Card {
      */
     private List<String> lines(Answer answer, UnaryOperator<String> tell, String all) {
         List<String> telling = List.of();
-        why.clear();
+        List<String> why = List.of();
         now(answer);
         if (answer.isStopped()) {
             page.add(say("avoid"), answer.firstAid().map(Answer.FirstAid::avoid).orElse(""));
@@ -96,17 +95,16 @@ final class Card {
         } else {
             Optional<Answer.Rung> first = answer.rungs().stream().findFirst().filter(r -> answer.next().method().filter(r.method()::equals)
                     .isPresent() && WITH_A_METHOD.contains(answer.next().action()));
-            first.ifPresent(r -> doing(answer, r));
-            if (first.isEmpty()) {
+            if (first.isPresent()) {
+                why = doing(answer, first.get());
+            } else {
                 handingOver(answer);
             }
             page.add(say("until"), answer.next().until().orElse(""));
             page.add(say("dries"), answer.notNow().stream().filter(b -> answer.next().method().filter(b.method()::equals).isPresent())
                     .flatMap(b -> b.staysWet().stream()).filter(w -> w.basis().equals("computed")).map(Card::dries).findFirst()
                     .map(d -> say("dries-now", "dries", d)).orElse(""));
-            int beforeTelling = page.lines().size();
-            page.add(say("tell"), first.isEmpty() ? "" : tell.apply(first.get().method()));
-            telling = List.copyOf(page.lines().subList(beforeTelling, page.lines().size()));
+            telling = added(say("tell"), first.isEmpty() ? "" : tell.apply(first.get().method()));
             then(answer, first.isPresent() ? 1 : 0);
             barred(answer);
             page.add(say("unused"), String.join(", ", UnusedFacts.names(answer)));
@@ -128,8 +126,12 @@ final class Card {
                         .map(m -> base.methods().get(m).name() + ". ").orElse("") + answer.firstAid().map(Answer.FirstAid::act).orElse(answer.next().text())));
     }
 
-    /** The first step: what to ask and do before it, mix, how, how long, what to wear, when to stop, and why. */
-    private void doing(Answer answer, Answer.Rung rung) {
+    /**
+     * The first step: what to ask and do before it, mix, how, how long, what to wear, when to stop, and why.
+     *
+     * @return the lines of the reason, which give way first where a card is too long
+     */
+    private List<String> doing(Answer answer, Answer.Rung rung) {
         List<Answer.GateState> missing = rung.gates().stream().filter(g -> rung.isMissing(g.id())).toList();
         List<String> first = new ArrayList<>();
         Stream.concat(answer.next().steps().stream().map(Answer.Due::text), missing.stream().filter(g -> kind(g) == GateKind.PREPARATION)
@@ -149,10 +151,15 @@ final class Card {
         List<Answer.Risk> risks = rung.risks().stream().filter(r -> glove(r).isEmpty()).toList();
         page.add(say("caution"), Stream.concat(risks.stream().filter(Answer.Risk::toPeople),
                 risks.stream().filter(r -> !r.toPeople()).limit(CAUTIONS)).map(Answer.Risk::text).distinct().toList());
-        int beforeWhy = page.lines().size();
-        page.add(say("why"), rung.because().stream().limit(1).map(b -> Texts.chosen().fill(b.says(), b.figures())).collect(Collectors.joining())
+        return added(say("why"), rung.because().stream().limit(1).map(Card::said).collect(Collectors.joining())
                 + " " + say("works", "often", often(rung.chance().mean())));
-        why.addAll(page.lines().subList(beforeWhy, page.lines().size()));
+    }
+
+    /** Adds to the page, and gives the lines that were added. */
+    private List<String> added(String label, String text) {
+        int before = page.lines().size();
+        page.add(label, text);
+        return List.copyOf(page.lines().subList(before, page.lines().size()));
     }
 
     /** Where nothing is tried: what to do, what to mind, and by which reasons all that could be tried is kept off. */
@@ -161,13 +168,20 @@ final class Card {
         page.add(say("caution"), answer.advice().stream().filter(a -> a.about().equals(SAFETY)).map(Answer.Advice::text).toList());
         page.add(say("after"), answer.after().stream().map(Answer.Around::text).toList());
         Map<String, Long> bars = Stream.concat(answer.never().stream(), answer.notNow().stream()).filter(b -> !b.madeForOther())
-                .map(b -> b.because().get(0)).map(b -> Texts.chosen().fill(b.says(), b.figures()))
+                .map(b -> said(b.because().get(0)))
                 .collect(Collectors.groupingBy(w -> w, LinkedHashMap::new, Collectors.counting()));
-        List<String> barring = bars.entrySet().stream().filter(e -> e.getValue() >= BARS_SEVERAL)
-                .sorted(Map.Entry.<String, Long>comparingByValue().reversed()).limit(REASONS).map(Map.Entry::getKey).toList();
-        page.add(say("why"), damage(answer).map(List::of).orElse(List.of()));
-        page.add(damage(answer).isEmpty() ? say("why") : "", barring.isEmpty() && damage(answer).isPresent() ? List.of() : barring.isEmpty() ? answer.next().because().stream().limit(1)
-                .map(b -> Texts.chosen().fill(b.says(), b.figures())).toList() : barring);
+        List<String> why = new ArrayList<>();
+        damage(answer).ifPresent(why::add);
+        bars.entrySet().stream().filter(e -> e.getValue() >= BARS_SEVERAL)
+                .sorted(Map.Entry.<String, Long>comparingByValue().reversed()).limit(REASONS).map(Map.Entry::getKey).forEach(why::add);
+        if (why.isEmpty()) {
+            answer.next().because().stream().limit(1).map(Card::said).forEach(why::add);
+        }
+        page.add(say("why"), why);
+    }
+
+    private static String said(Because because) {
+        return Texts.chosen().fill(because.says(), because.figures());
     }
 
     /** What a named damage is: that there is nothing to clean is reason enough. */

@@ -23,9 +23,6 @@ final class SpotListCommand implements Callable<Integer> {
     @Mixin
     private SpotPlace place;
 
-    @Mixin
-    private Output output;
-
     @Option(names = "--all")
     private boolean all;
 
@@ -37,7 +34,7 @@ final class SpotListCommand implements Callable<Integer> {
     public Integer call() {
         return place.there(open -> {
             List<SpotListed> spots = spots(open.memory());
-            return output.print(new Listed(spots), out -> print(spots, open.place(), out));
+            return place.print(new Listed(spots), out -> print(spots, open.place(), out));
         });
     }
 

@@ -15,9 +15,6 @@ final class SpotNewCommand implements Callable<Integer> {
     @Mixin
     private SpotPlace place;
 
-    @Mixin
-    private Output output;
-
     @Parameters(paramLabel = "FILE", descriptionKey = "FILE")
     private String file;
 
@@ -26,7 +23,7 @@ final class SpotNewCommand implements Callable<Integer> {
         JsonNode question = QuestionFile.read(file);
         return place.orMake(open -> {
             SpotNow spot = QuestionFile.asked(file, () -> open.memory().begin(question, Optional.empty()));
-            return place.said(output, open, spot, spot.answer(), spot.id(), Texts.said("cli.spot-kept", "id", spot.id(), "place", open.place()));
+            return place.said(open, spot, spot.answer(), spot.id(), Texts.said("cli.spot-kept", "id", spot.id(), "place", open.place()));
         });
     }
 }

@@ -2,6 +2,7 @@ package rungwise.cli;
 
 import java.io.PrintWriter;
 import java.time.InstantSource;
+import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import picocli.CommandLine;
@@ -26,6 +27,9 @@ import rungwise.text.Texts;
 final class SpotPlace {
     @Mixin
     private DataOption data;
+
+    @Mixin
+    private Output output;
 
     @Option(names = "--no-learning")
     private boolean noLearning;
@@ -79,12 +83,17 @@ final class SpotPlace {
     }
 
     /** Prints what became of a spot: a sentence and the card, or all of it as JSON. */
-    int said(Output output, Open open, Object found, SpotAnswer answer, String id, String sentence) {
-        return output.print(found, out -> {
+    int said(Open open, Object found, SpotAnswer answer, String id, String sentence) {
+        return print(found, out -> {
             out.println(sentence);
             out.println();
             card(open, answer, id);
         });
+    }
+
+    /** Prints what was found, for a person or as JSON. */
+    int print(Object found, Consumer<PrintWriter> forAPerson) {
+        return output.print(found, forAPerson);
     }
 
     /** The card of a spot, with what stands beside it. */

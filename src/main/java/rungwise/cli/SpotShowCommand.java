@@ -15,9 +15,6 @@ final class SpotShowCommand implements Callable<Integer> {
     @Mixin
     private SpotPlace place;
 
-    @Mixin
-    private Output output;
-
     @Parameters(paramLabel = "ID", descriptionKey = "ID")
     private String id;
 
@@ -35,7 +32,7 @@ final class SpotShowCommand implements Callable<Integer> {
         return place.at(id, "cli.spot-unreadable", open -> {
             String method = why == null ? null : LadderCommand.method(open.advisor(), why);
             SpotNow spot = open.memory().show(id, why != null);
-            return output.print(spot, out -> print(open, spot, method, out));
+            return place.print(spot, out -> print(open, spot, method, out));
         });
     }
 

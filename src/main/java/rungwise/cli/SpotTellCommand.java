@@ -21,9 +21,6 @@ final class SpotTellCommand implements Callable<Integer> {
     @Mixin
     private SpotPlace place;
 
-    @Mixin
-    private Output output;
-
     @Parameters(index = "0", paramLabel = "ID", descriptionKey = "ID")
     private String id;
 
@@ -36,7 +33,7 @@ final class SpotTellCommand implements Callable<Integer> {
         facts.forEach(fact -> ToldFacts.gather(told, fact(fact)));
         return place.at(id, "cli.spot-unkept", open -> {
             SpotNow spot = open.memory().tell(id, told, Optional.empty());
-            return place.said(output, open, spot, spot.answer(), spot.id(), Texts.said("cli.spot-told", "id", spot.id()));
+            return place.said(open, spot, spot.answer(), spot.id(), Texts.said("cli.spot-told", "id", spot.id()));
         });
     }
 

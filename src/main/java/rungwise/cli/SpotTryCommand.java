@@ -21,9 +21,6 @@ final class SpotTryCommand implements Callable<Integer> {
     @Mixin
     private SpotPlace place;
 
-    @Mixin
-    private Output output;
-
     @Parameters(index = "0", paramLabel = "ID", descriptionKey = "ID")
     private String id;
 
@@ -73,7 +70,7 @@ final class SpotTryCommand implements Callable<Integer> {
     public Integer call() {
         return place.at(id, "cli.spot-unkept", open -> {
             SpotTried tried = open.memory().attempt(id, attempt(), Optional.empty());
-            return place.said(output, open, tried, tried.answer(), tried.spot(), Texts.said("cli.spot-tried", "id", tried.spot(), "method",
+            return place.said(open, tried, tried.answer(), tried.spot(), Texts.said("cli.spot-tried", "id", tried.spot(), "method",
                     tried.attempt().method(), "outcome", tried.attempt().outcome().word()));
         });
     }

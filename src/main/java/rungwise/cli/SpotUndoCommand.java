@@ -21,9 +21,6 @@ final class SpotUndoCommand implements Callable<Integer> {
     @Mixin
     private SpotPlace place;
 
-    @Mixin
-    private Output output;
-
     @Parameters(index = "0", paramLabel = "ID", descriptionKey = "ID")
     private String id;
 
@@ -43,7 +40,7 @@ final class SpotUndoCommand implements Callable<Integer> {
                     .orElseThrow(() -> InputProblem.said("spot-nothing-to-undo", "id", id));
             ObjectNode order = Mappers.json().createObjectNode().put("attempt", attempt).put("why", why);
             SpotNow spot = open.memory().undo(id, by == null ? order : order.put("by", by), Optional.empty());
-            return place.said(output, open, spot, spot.answer(), spot.id(), undone(spot, attempt));
+            return place.said(open, spot, spot.answer(), spot.id(), undone(spot, attempt));
         });
     }
 

@@ -47,35 +47,25 @@ final class Spots {
     /** Keeps an attempt on a spot, in the log as any other. */
     SpotTried attempt(Context ctx) throws IOException {
         SpotMemory open = open();
-        Parameters.only(ctx, List.of());
-        JsonNode attempt = Asking.tree(ctx);
-        String id = ctx.pathParam("id");
-        // the same words about another spot are another attempt
-        Optional<SenderKey> key = Attempts.key(ctx, SpotMemory.on(id, attempt));
-        SpotTried tried = kept(() -> open.attempt(id, attempt, key));
+        Sent attempt = sent(ctx);
+        SpotTried tried = kept(() -> open.attempt(attempt.spot(), attempt.body(), attempt.key()));
         ctx.status(201).header("Location", "/v1/attempts/" + tried.attempt().id());
         return tried;
     }
 
     SpotNow tell(Context ctx) throws IOException {
         SpotMemory open = open();
-        Parameters.only(ctx, List.of());
-        JsonNode facts = Asking.tree(ctx);
-        String id = ctx.pathParam("id");
-        Optional<SenderKey> key = Attempts.key(ctx, SpotMemory.on(id, facts));
-        return kept(() -> open.tell(id, facts, key));
+        Sent facts = sent(ctx);
+        return kept(() -> open.tell(facts.spot(), facts.body(), facts.key()));
     }
 
     /** Takes an attempt back. */
     SpotNow undo(Context ctx) throws IOException {
         SpotMemory open = open();
-        Parameters.only(ctx, List.of());
-        JsonNode order = Asking.tree(ctx);
-        String id = ctx.pathParam("id");
-        Optional<SenderKey> key = Attempts.key(ctx, SpotMemory.on(id, order));
+        Sent order = sent(ctx);
         SpotNow spot = kept(() -> {
             try {
-                return open.undo(id, order, key);
+                return open.undo(order.spot(), order.body(), order.key());
             } catch (BadAttempt e) {
                 throw new Refused(Kind.NOT_UNDONE, Texts.said("refusal.no-order"), e.problems().stream().map(Refusal.Entry::of).toList());
             }
@@ -107,6 +97,17 @@ final class Spots {
         SpotMemory open = open();
         boolean all = Asking.all(ctx);
         return kept(() -> open.show(ctx.pathParam("id"), all)).answer();
+    }
+
+    /** What was sent about a spot; the same words about another one are something else. */
+    private record Sent(String spot, JsonNode body, Optional<SenderKey> key) {
+    }
+
+    private static Sent sent(Context ctx) throws IOException {
+        Parameters.only(ctx, List.of());
+        JsonNode body = Asking.tree(ctx);
+        String spot = ctx.pathParam("id");
+        return new Sent(spot, body, Attempts.key(ctx, SpotMemory.on(spot, body)));
     }
 
     private SpotMemory open() {

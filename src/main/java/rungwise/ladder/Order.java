@@ -108,14 +108,10 @@ final class Order {
         return carried;
     }
 
-    /** The rule that puts one before the other, naming the one that is waited for. */
+    /** The rule that puts one before the other: of everywhere, naming the one that is waited for, or of this spot, which names it itself. */
     private List<Because> reasons(Concluded<Pushes> push, Choice first) {
-        if (push.conclusion().waits()) {
-            return List.of(push.because());
-        }
-        List<Because> earlier = sequence.earlierThan(push.conclusion().later()).getOrDefault(first.id(), List.of());
-        // a rule of this spot speaks for itself
-        return earlier.isEmpty() ? List.of(push.because()) : earlier.stream().limit(1).map(b -> new Because(b.reason(), List.of(Figure.of("waitsFor",
-                methods.get(first.id()).name())), b.sources())).toList();
+        List<Because> everywhere = sequence.earlierThan(push.conclusion().later()).getOrDefault(first.id(), List.of());
+        return List.of(push.conclusion().waits() || everywhere.isEmpty() ? push.because() : new Because(everywhere.get(0).reason(),
+                List.of(Figure.of("waitsFor", methods.get(first.id()).name())), everywhere.get(0).sources()));
     }
 }

@@ -63,7 +63,8 @@ final class Worth {
         able.forEach(c -> there.add(c.id()));
         Offer offer = among(able, there, weights, kept, pointless);
         // what stands in for another has to be offered: where nothing is, the other is weighed after all
-        return offer.rungs().isEmpty() ? among(able, Set.of(), weights, kept, pointless) : offer;
+        return offer.rungs().isEmpty() && able.stream().anyMatch(c -> c.verdict().needless().stream().anyMatch(n -> there.contains(n.conclusion()
+                .instead()))) ? among(able, Set.of(), weights, kept, pointless) : offer;
     }
 
     /**

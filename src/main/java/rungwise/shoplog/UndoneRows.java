@@ -4,6 +4,7 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import org.jdbi.v3.core.Handle;
+import org.jdbi.v3.core.mapper.RowMapper;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.node.JsonNodeFactory;
 
@@ -13,6 +14,9 @@ final class UndoneRows {
     static final String COUNTS = " NOT EXISTS (SELECT 1 FROM undone WHERE undone.attempt = attempt.id) ";
     private static final String ALL = "SELECT a.body AS made, s.body AS said, u.at_millis, u.said_by, u.why FROM undone u "
             + "JOIN attempt a ON a.id = u.attempt LEFT JOIN spot_said s ON s.attempt = a.id ";
+
+    private static final RowMapper<Undone> UNDONE = (row, ctx) -> undone(row.getString("made"), row.getString("said"), row.getLong("at_millis"),
+            row.getString("said_by"), row.getString("why"));
 
     private UndoneRows() {
     }
@@ -37,13 +41,11 @@ final class UndoneRows {
 
     /** Those of a spot, in the order in which they were taken back. */
     static List<Undone> of(Handle handle, String spot) {
-        return handle.createQuery(ALL + "WHERE a.spot = :spot ORDER BY u.seq").bind("spot", spot).map((row, ctx) -> undone(row.getString("made"),
-                row.getString("said"), row.getLong("at_millis"), row.getString("said_by"), row.getString("why"))).list();
+        return handle.createQuery(ALL + "WHERE a.spot = :spot ORDER BY u.seq").bind("spot", spot).map(UNDONE).list();
     }
 
     static List<Undone> all(Handle handle) {
-        return handle.createQuery(ALL + "ORDER BY u.seq").map((row, ctx) -> undone(row.getString("made"), row.getString("said"),
-                row.getLong("at_millis"), row.getString("said_by"), row.getString("why"))).list();
+        return handle.createQuery(ALL + "ORDER BY u.seq").map(UNDONE).list();
     }
 
     private static Undone undone(String made, String said, long at, String by, String why) {

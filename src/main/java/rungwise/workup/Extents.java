@@ -29,19 +29,16 @@ public record Extents(double areaOfASpot) {
             return perSpot(method);
         }
         double bySpots = extent.spots().isPresent() ? extent.spots().getAsInt() * perSpot(method) : Double.POSITIVE_INFINITY;
-        double area = extent.areaM2().orElseGet(() -> extent.spots().getAsInt() * areaOfASpot);
-        double byArea = method.minutes().squareMetre().isPresent() ? area * method.minutes().squareMetre().getAsDouble()
-                : area / areaOfASpot * perSpot(method);
-        return Math.min(bySpots, byArea);
+        return Math.min(bySpots, over(extent.areaM2().orElseGet(() -> extent.spots().getAsInt() * areaOfASpot), method));
     }
 
     /** The same as hands and air are exposed to it: over the area, where that is told. */
     double workMinutes(Method method, Question.Extent extent) {
-        if (extent.areaM2().isEmpty()) {
-            return extent.spots().orElse(1) * perSpot(method);
-        }
-        double area = extent.areaM2().getAsDouble();
-        return method.minutes().squareMetre().isPresent() ? area * method.minutes().squareMetre().getAsDouble()
-                : area / areaOfASpot * perSpot(method);
+        return extent.areaM2().isPresent() ? over(extent.areaM2().getAsDouble(), method) : extent.spots().orElse(1) * perSpot(method);
+    }
+
+    private double over(double areaM2, Method method) {
+        return method.minutes().squareMetre().isPresent() ? areaM2 * method.minutes().squareMetre().getAsDouble()
+                : areaM2 / areaOfASpot * perSpot(method);
     }
 }

@@ -21,14 +21,13 @@ class SettingFiguresTest {
                 .orElseThrow(() -> new AssertionError(method + " is not offered: " + answer.rungs().stream().map(Answer.Rung::method).toList()));
     }
 
-    private static List<String> said(Answer.Rung rung, String rule) {
-        return rung.risks().stream().filter(r -> r.because().stream().anyMatch(b -> b.name().equals(rule)))
+    private static List<String> said(Answer.Rung rung, String... rules) {
+        return Stream.of(rules).flatMap(rule -> rung.risks().stream().filter(r -> r.because().stream().anyMatch(b -> b.name().equals(rule))))
                 .map(Answer.Risk::text).toList();
     }
 
     private static List<String> heat(String question) {
-        return List.of("warm-work", "hot-work", "dangerous-heat", "extreme-heat").stream()
-                .flatMap(rule -> said(Base.ask(question).rungs().get(0), rule).stream()).toList();
+        return said(Base.ask(question).rungs().get(0), "warm-work", "hot-work", "dangerous-heat", "extreme-heat");
     }
 
     private static String glue(String rest) {
@@ -120,7 +119,7 @@ class SettingFiguresTest {
 
     /** The glove of a rung, with its time where that is short. */
     private static List<String> gloves(Answer.Rung rung) {
-        return Stream.of("gloves-named", "gloves-hold").flatMap(rule -> said(rung, rule).stream()).toList();
+        return said(rung, "gloves-named", "gloves-hold");
     }
 
     /** US National Weather Service SR 90-23; 34 °C at 60 % feels like 43 °C. */

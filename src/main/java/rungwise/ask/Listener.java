@@ -15,7 +15,7 @@ import rungwise.names.Vocabulary;
  * What a whole sentence tells, whatever was asked: "brake fluid, ten minutes ago, on the door" names a deposit, an age, a surface
  * and a place. The longest words that name something count, and what stands after "on" or "in" is rather where than what it is.
  */
-final class Sentence {
+final class Listener {
     private static final int LONGEST_RUN = 6;
     private static final int MOST_WORDS = 60;
     private static final int SHORTEST = 3;
@@ -29,7 +29,7 @@ final class Sentence {
     private final Names surfaces;
     private final Names places;
 
-    Sentence(KnowledgeBase base, Vocabulary vocabulary) {
+    Listener(KnowledgeBase base, Vocabulary vocabulary) {
         this.base = base;
         this.vocabulary = vocabulary;
         this.deposits = vocabulary.deposits();
