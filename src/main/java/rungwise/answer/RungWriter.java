@@ -130,7 +130,7 @@ final class RungWriter {
                 base.families().get(method.family()).contactCapMinutes().map(cap -> Math.max(0, cap - contact)));
     }
 
-    /** What to mind, people before the vehicle: what an agent or a tool is known for harms people, what a method does the part. */
+    /** What to mind, people before the vehicle: what an agent, a tool or a method is known for harms people. */
     private List<Answer.Risk> risks(Choice choice) {
         Map<String, Answer.Risk> risks = new LinkedHashMap<>();
         for (Concluded<Caution> caution : join(choice.verdict().cautions(), ladder.verdicts().general().cautions())) {
@@ -138,9 +138,8 @@ final class RungWriter {
                     List.of(caution.because())), Answer.Risk::also);
         }
         List<Because> stated = List.of(StepWriter.entry(choice.method()));
-        Stream.of(choice.use().agent().risks(), choice.use().tool().risks()).flatMap(List::stream)
+        Stream.of(choice.use().agent().risks(), choice.use().tool().risks(), choice.method().risks()).flatMap(List::stream)
                 .forEach(text -> risks.putIfAbsent(text, new Answer.Risk(text, true, stated)));
-        choice.method().risks().forEach(text -> risks.putIfAbsent(text, new Answer.Risk(text, false, stated)));
         return risks.values().stream().sorted(Comparator.comparing(r -> !r.toPeople())).toList();
     }
 
