@@ -4,8 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -20,7 +23,10 @@ import tools.jackson.databind.node.ObjectNode;
 /**
  * An instrument more than a test: how much of the ladder that an expert would write for each deposit, on a usual surface at
  * a usual age, is in the answer, and how much of what is offered is not the expert's. Each difference stands in
- * {@code target/expert-ladders.txt}. The floors hold what was reached, so that it can only rise.
+ * {@code target/expert-ladders.txt}, and in the ladder itself with the reason of the trade why the answer keeps it: under
+ * {@code without} a rung that is not offered, under {@code besides} one that is offered and not the expert's, under
+ * {@code otherwise} a rung that stands after one it should precede, a correction, a closing step or a way out that differs.
+ * The floors hold what was reached, so that it can only rise; they count such a difference as one.
  */
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
 class ExpertLaddersTest {
@@ -30,13 +36,15 @@ class ExpertLaddersTest {
 
     private final Score foundShare = new Score("found");
     private final Score foundAnywhereShare = new Score("found-anywhere");
+    private final Score preparationShare = new Score("preparation");
     private final Score orderShare = new Score("order");
     private final Score markShare = new Score("mark");
     private final Score afterwardsShare = new Score("afterwards");
     private final Score wayOutShare = new Score("way-out");
     private final Score notTheirsShare = new Score("not-theirs");
     private final Score pointlessOrHarmfulShare = new Score("pointless-or-harmful");
-    private final List<Score> floored = List.of(foundShare, foundAnywhereShare, orderShare, markShare,
+    private final List<String> unexplained = new ArrayList<>();
+    private final List<Score> floored = List.of(foundShare, foundAnywhereShare, preparationShare, orderShare, markShare,
             afterwardsShare, wayOutShare);
     private final List<Score> capped = List.of(notTheirsShare, pointlessOrHarmfulShare);
 
@@ -47,7 +55,7 @@ class ExpertLaddersTest {
             ObjectNode question = one.path("question").deepCopy().asObject();
             TOLD.forEachEntry((key, value) -> question.set(key, question.path(key).isObject()
                     ? value.deepCopy().asObject().setAll(question.path(key).asObject()) : value));
-            Printed printed = Printed.of(question);
+            Printed printed = Printed.worked(question);
             List<String> missed = missed(one, printed);
             if (!missed.isEmpty()) {
                 misses.add(where(one));
@@ -72,6 +80,12 @@ class ExpertLaddersTest {
         capped.forEach(s -> assertThat(s.share()).as(s.toString()).isLessThanOrEqualTo(floors.path(s.name()).asDouble()));
     }
 
+    /** A difference is mended, or it has its reason; and a reason whose difference has gone goes too. */
+    @Test
+    void each_difference_has_its_reason_and_each_reason_its_difference() {
+        assertThat(unexplained).isEmpty();
+    }
+
     @Test
     void every_deposit_has_a_ladder() {
         assertThat(LADDERS.stream().map(l -> l.path("question").path("contaminant").asString()).collect(Collectors.toSet()))
@@ -87,7 +101,7 @@ class ExpertLaddersTest {
             String where = where(one);
             assertThat(wheres.add(where)).as(where).isTrue();
             assertThat(one.propertyNames()).as(where).isSubsetOf("question", "preparation", "ladder", "mark", "afterwards",
-                    "wayOut", "byHand", "not", "notByHand", "note", "basis", "sources");
+                    "wayOut", "byHand", "not", "notByHand", "without", "besides", "otherwise", "note", "basis", "sources");
             assertThat(one.path("basis").asString()).as(where).isIn("published", "common_practice", "memory");
             assertThat(base.sources().keySet()).as(where).containsAll(Trade.names(one.path("sources")));
             List<String> theirs = theirs(one);
@@ -109,38 +123,54 @@ class ExpertLaddersTest {
         List<String> missed = new ArrayList<>();
         List<String> offered = printed.offered();
         List<String> anywhere = printed.anywhere();
+        Set<String> without = new TreeSet<>();
         for (JsonNode rung : one.path("ladder")) {
             List<String> choice = choice(rung);
             foundAnywhereShare.count(choice.stream().anyMatch(anywhere::contains));
-            note(foundShare, choice.stream().anyMatch(offered::contains), "no rung: " + choice.stream().map(c -> c + printed.where(c)).collect(Collectors.joining(" or ")), missed);
+            if (!foundShare.count(choice.stream().anyMatch(offered::contains))) {
+                without.add(choice.get(0));
+                missed.add("no rung: " + choice.stream().map(c -> c + printed.where(c)).collect(Collectors.joining(" or ")));
+            }
         }
-        order(one, printed.rungs(), missed);
+        one.path("preparation").forEach(p -> preparationShare.count(choice(p).stream().anyMatch(anywhere::contains)));
+        Map<String, String> otherwise = new TreeMap<>();
+        order(one, printed.rungs(), otherwise);
         one.path("mark").forEach(m -> note(markShare, choice(m).stream().anyMatch(c -> printed.marks().contains(c)
-                || offered.contains(c) || printed.wayOut().equals(c)), "not for the mark: " + String.join(" or ", choice(m)), missed));
+                || offered.contains(c) || printed.wayOut().equals(c)), choice(m).get(0), "not for the mark", otherwise));
         one.path("afterwards").forEach(a -> note(afterwardsShare, choice(a).stream().anyMatch(anywhere::contains),
-                "not afterwards: " + String.join(" or ", choice(a)), missed));
+                choice(a).get(0), "not afterwards", otherwise));
         if (one.has("wayOut")) {
-            note(wayOutShare, choice(one.path("wayOut")).contains(printed.wayOut()), "way out " + printed.wayOut() + ", not "
-                    + String.join(" or ", choice(one.path("wayOut"))), missed);
+            note(wayOutShare, choice(one.path("wayOut")).contains(printed.wayOut()), choice(one.path("wayOut")).get(0),
+                    "no way out, but " + printed.wayOut(), otherwise);
         }
+        otherwise.forEach((what, how) -> missed.add(what + ": " + how));
+        explained(one, "otherwise", otherwise.keySet());
         List<String> theirs = theirs(one);
         List<String> not = Trade.expanded(one.path("not"));
         List<String> strange = offered.stream().filter(m -> notTheirsShare.count(!theirs.contains(m))).toList();
         List<String> bad = offered.stream().filter(m -> pointlessOrHarmfulShare.count(not.contains(m))).toList();
+        explained(one, "without", without);
+        explained(one, "besides", strange);
         if (!strange.isEmpty()) {
             missed.add("not theirs: " + strange + (bad.isEmpty() ? "" : ", pointless or harmful: " + bad));
         }
         return missed;
     }
 
+    private void explained(JsonNode one, String as, Collection<String> differences) {
+        Set<String> given = new TreeSet<>(one.path(as).propertyNames());
+        differences.stream().filter(d -> !given.contains(d)).forEach(d -> unexplained.add(where(one) + ": no reason " + as + " " + d));
+        given.stream().filter(g -> !differences.contains(g)).forEach(g -> unexplained.add(where(one) + ": no difference any more, " + as + " " + g));
+    }
+
     /** Neighbours in the expert's ladder that are both rungs stand in the same order. */
-    private void order(JsonNode one, List<String> rungs, List<String> missed) {
+    private void order(JsonNode one, List<String> rungs, Map<String, String> missed) {
         List<Integer> places = new ArrayList<>();
         one.path("ladder").forEach(r -> choice(r).stream().mapToInt(rungs::indexOf).filter(i -> i >= 0).findFirst()
                 .ifPresent(places::add));
         for (int i = 1; i < places.size(); i++) {
-            note(orderShare, places.get(i - 1) < places.get(i), "turned: " + rungs.get(places.get(i - 1)) + " before "
-                    + rungs.get(places.get(i)), missed);
+            note(orderShare, places.get(i - 1) < places.get(i), rungs.get(places.get(i - 1)),
+                    "after " + rungs.get(places.get(i)) + " in the answer", missed);
         }
     }
 
@@ -155,9 +185,9 @@ class ExpertLaddersTest {
         return entry.isArray() ? Trade.names(entry) : List.of(entry.asString());
     }
 
-    private static void note(Score score, boolean met, String otherwise, List<String> missed) {
+    private static void note(Score score, boolean met, String what, String otherwise, Map<String, String> missed) {
         if (!score.count(met)) {
-            missed.add(otherwise);
+            missed.put(what, otherwise);
         }
     }
 }

@@ -12,6 +12,7 @@ import rungwise.answer.Answer;
 import rungwise.knowledge.load.Mappers;
 import rungwise.question.QuestionReader;
 import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.node.ObjectNode;
 
 /**
  * An answer as the one who works reads it: what to do now, and which methods stand where. The one place of this package
@@ -44,6 +45,23 @@ record Printed(String action, Optional<String> method, List<String> before, List
                 answer.alternatives().stream().map(Answer.Alternative::method).toList(),
                 steps(answer.rungs().stream().flatMap(r -> r.ifMarked().stream())),
                 steps(answer.after().stream()), answer.whoTakesOver().map(Answer.WayOut::method).orElse(""), words.toString().toLowerCase(Locale.ROOT), left(tree));
+    }
+
+    /**
+     * The answer to work by: where minutes count the card is first aid alone, and the ladder is what it says once that was
+     * done to no avail.
+     */
+    static Printed worked(ObjectNode question) {
+        Printed now = of(question);
+        if (!now.action.equals("flush") || now.method.isEmpty()) {
+            return now;
+        }
+        ObjectNode later = question.deepCopy();
+        later.withArray("tried").addObject().put("method", now.method.get()).put("outcome", "no-change").put("hoursAgo", 0.1);
+        Printed then = of(later);
+        return new Printed(now.action, now.method, then.before, Stream.concat(now.around.stream(), then.around.stream()).toList(),
+                Stream.concat(now.method.stream(), then.rungs.stream()).distinct().toList(), then.alternatives, then.marks,
+                Stream.concat(now.after.stream(), then.after.stream()).distinct().toList(), then.wayOut, now.words + then.words, then.left);
     }
 
     /** What only a later rung asks for comes before that one. */
