@@ -1,16 +1,21 @@
 package rungwise.names;
 
+import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Stream;
 import rungwise.knowledge.KnowledgeBase;
 import rungwise.knowledge.common.Listed;
 import rungwise.knowledge.method.Method;
+import rungwise.knowledge.product.LabelReading;
+import rungwise.knowledge.product.ProductFunction;
 import rungwise.knowledge.surface.Surface;
 import rungwise.knowledge.words.AskedFact;
 import rungwise.knowledge.words.IdleWord;
 import rungwise.knowledge.words.Spoken;
 import rungwise.knowledge.words.SpokenWords;
+import rungwise.knowledge.words.WideWord;
 
 /** What everything in a base is called. */
 public final class Vocabulary {
@@ -60,11 +65,27 @@ public final class Vocabulary {
                 List.of());
     }
 
-    /** What stands on a shelf is an agent or a tool before it is a method. */
+    /** What stands on a shelf is an agent or a tool before it is what a label says it is for, and that before it is a method. */
     public Names shelf() {
         Names tools = new Names(spoken, base.tools().values().stream().map(t -> new Called(t.id(), t.name(), List.of(), "", ""))
                 .toList(), List.of());
-        return agents().and(tools).and(methods());
+        return agents().and(tools).and(functions()).and(methods());
+    }
+
+    /** What labels say: the one agent that is sold under the words, or the methods that it may be for. */
+    private Names functions() {
+        List<Called> one = new ArrayList<>();
+        List<WideWord> several = new ArrayList<>();
+        for (ProductFunction f : base.productWords().functions().values()) {
+            List<Method> sold = f.readings().stream().map(LabelReading::method).distinct().map(base.methods()::get).toList();
+            List<String> said = Stream.concat(Stream.of(f.name()), f.alsoCalled().stream()).toList();
+            if (sold.stream().map(Method::agent).distinct().count() == 1) {
+                one.add(new Called(sold.get(0).agent(), f.name(), said, "", ""));
+            } else if (!sold.isEmpty()) {
+                several.add(new WideWord(f.id(), said, sold.stream().map(Method::id).toList(), false));
+            }
+        }
+        return new Names(spoken, one, several);
     }
 
     /** Methods, and gates by their id. */
