@@ -35,6 +35,8 @@ public enum Nature {
     WATER_CURES,
     /** Droppings or nest of rodents: soaked in disinfectant before anything else touches it. */
     DROPPINGS,
+    /** Food: it carries germs once it has turned, and is no body matter. */
+    FOOD,
     /** Fresh, lumps of it lie on top: they are lifted before anything presses on them. */
     SOLIDS
 }

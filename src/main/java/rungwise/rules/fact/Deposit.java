@@ -70,6 +70,11 @@ public record Deposit(Contaminant contaminant, boolean ageKnown, double ageHours
         return Stream.of(false, true).filter(old -> (old ? hardened : 1 - hardened) > stateCounts);
     }
 
+    /** Whether whoever touches it meets germs: of food only once it has turned. */
+    public boolean hasGerms() {
+        return hasHazard("pathogen") && !(is(Nature.FOOD) && ageKnown && hardened < 0.5);
+    }
+
     public boolean hasHazard(String hazard) {
         return contaminant.hazards().contains(hazard);
     }
