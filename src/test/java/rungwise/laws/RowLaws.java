@@ -240,9 +240,11 @@ final class RowLaws {
                 bars |= Checks.barred(with).stream().anyMatch(offered::contains);
                 protects |= Checks.offered(with).map(Answer.Rung::method).anyMatch(offered::contains);
                 say(wrong, "12 without " + fact + " a bar goes", Checks.unasked(with, without, asks));
-                say(wrong, "12 without " + fact + " a gate goes", Checks.gatesLost(with, without, asks));
-                // a place that is worse than what an untold one counts as may ask for more
-                if (!value.equals(Dimensions.BOX)) {
+                // a place that is worse than what an untold one counts as may ask for more air and protection
+                boolean box = value.equals(Dimensions.BOX);
+                say(wrong, "12 without " + fact + " a gate goes", Checks.gatesLost(with, without, asks).stream()
+                        .filter(lost -> !box || !lost.endsWith("without more_air")).toList());
+                if (!box) {
                     say(wrong, "12 without " + fact + " protection goes", Checks.protectionLost(with, without));
                 }
             }
