@@ -54,7 +54,7 @@ final class NextWriter {
         Optional<Answer.Rung> rung = written.stream().filter(r -> next.method().filter(r.method()::equals).isPresent()).findFirst();
         String text = texts.say("next." + said.text(), "method", method.map(Method::name).orElse(""),
                 "technique", method.map(Method::technique).orElse(""), "until", until.orElse(""),
-                "steps", due.stream().map(Answer.Due::text).collect(Collectors.joining(" ")), "wayOut", wayOutText(next.wayOut()),
+                "steps", due.stream().map(Answer.Due::text).collect(Collectors.joining(" ")), "wayOut", said.action() == Action.REFER ? handOver(next) : wayOutText(next),
                 "what", figure(said, "what"), "act", figure(said, "act"), "avoid", figure(said, "avoid"), "doFirst", figure(said, "doFirst"),
                 "ask", rung.map(this::questions).orElse(""));
         return new Answer.Next(said.action().word(), next.method(), until, text, due,
@@ -75,24 +75,24 @@ final class NextWriter {
 
     private List<Answer.Due> due(NextStep next) {
         Choice first = ladder.rungs().get(0);
-        List<Answer.Due> due = new ArrayList<>();
-        next.gates().stream().filter(this::isFirst).forEach(g -> due.add(due(g)));
+        List<Answer.Due> preparing = steps.gathered(around.preparing(first).stream().map(steps::step).toList()).stream()
+                .map(s -> new Answer.Due(s.step(), s.text(), minutes(s.step()), s.because())).toList();
+        FirstThings things = new FirstThings(base);
+        next.gates().stream().filter(g -> gate(g).first()).forEach(g -> things.keepPeopleSafe(due(g)));
         if (!next.bridges().isEmpty()) {
-            due.addAll(rungs.due(first));
+            rungs.due(first).forEach(things::rinseBetween);
         }
-        steps.gathered(around.preparing(first).stream().map(steps::step).toList())
-                .forEach(s -> due.add(new Answer.Due(s.step(), s.text(), minutes(s.step()), s.because())));
-        next.gates().stream().filter(g -> !isFirst(g)).forEach(g -> due.add(due(g)));
-        return due;
+        next.gates().stream().filter(g -> !gate(g).first()).forEach(g -> things.meet(gate(g), due(g)));
+        things.prepare(preparing);
+        return things.inOrder();
     }
 
-    private boolean isFirst(Concluded<Gated> gated) {
-        return base.gates().get(gated.conclusion().gate()).first();
+    private Gate gate(Concluded<Gated> gated) {
+        return base.gates().get(gated.conclusion().gate());
     }
 
     private Answer.Due due(Concluded<Gated> gated) {
-        Gate gate = base.gates().get(gated.conclusion().gate());
-        return new Answer.Due(gate.id(), gate.obtain(), 0, List.of(gated.because()));
+        return new Answer.Due(gate(gated).id(), gate(gated).obtain(), 0, List.of(gated.because()));
     }
 
     private double minutes(String step) {
@@ -106,12 +106,18 @@ final class NextWriter {
         return asked.isEmpty() ? "" : texts.say("next.ask", "questions", String.join("; ", asked)) + " ";
     }
 
-    Answer.WayOut wayOut(Method method) {
-        return new Answer.WayOut(method.id(), wayOutText(method), List.of(Because.of(Reason.surface(ladder.situation().asked()),
-                List.of())));
+    Answer.WayOut wayOut(NextStep next) {
+        List<Because> because = new ArrayList<>(List.of(Because.of(Reason.surface(ladder.situation().asked()), List.of())));
+        next.leavable().ifPresent(l -> because.add(l.because()));
+        return new Answer.WayOut(next.wayOut().id(), wayOutText(next), because);
     }
 
-    private String wayOutText(Method method) {
-        return method.kind() == MethodKind.WAIT ? texts.say("wayOut.leave") : texts.say("wayOut.hand-over", "method", method.name());
+    private String wayOutText(NextStep next) {
+        return next.wayOut().kind() == MethodKind.WAIT ? texts.say("wayOut.leave")
+                : next.leavable().isPresent() ? texts.say("wayOut.leave-or-hand-over", "method", next.wayOut().name()) : handOver(next);
+    }
+
+    private String handOver(NextStep next) {
+        return next.wayOut().kind() == MethodKind.WAIT ? texts.say("wayOut.leave") : texts.say("wayOut.hand-over", "method", next.wayOut().name());
     }
 }

@@ -76,7 +76,7 @@ final class Writer {
         NextStep step = NextStep.of(ladder, around);
         StoppedAnswer answer = new StoppedAnswer(base.revision(), ladder.asked(), facts(), assumed().stream()
                 .filter(a -> FactUse.countsWhereWorkStops(a.fact())).toList(), held(),
-                next.of(step, List.of()), call(step).map(next::wayOut), firstAid(step), Map.of());
+                next.of(step, List.of()), call(step).map(m -> next.wayOut(step)), firstAid(step), Map.of());
         return answer.with(Reasons.in(answer));
     }
 
@@ -108,7 +108,7 @@ final class Writer {
         Map<String, List<Answer.Barred>> barred = barred();
         LadderAnswer answer = new LadderAnswer(base.revision(), ladder.asked(), facts(), mark(), assumed(), state(), steps.of("before"),
                 written, ladder.slow().stream().map(this::alternative).toList(), passedOver(), barred.get("never"), barred.get("notNow"),
-                barred.get("usedUp"), neighbours(written), steps.of("after"), next.wayOut(step.wayOut()),
+                barred.get("usedUp"), neighbours(written), steps.of("after"), next.wayOut(step),
                 next.of(step, written), expected(written), around.advice().stream().map(a -> advice(a)).distinct().toList(), Map.of());
         return answer.with(Reasons.in(answer));
     }

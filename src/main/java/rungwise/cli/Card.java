@@ -1,8 +1,9 @@
 package rungwise.cli;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collections;
-import java.util.LinkedHashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -12,15 +13,18 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import picocli.CommandLine.Model.CommandSpec;
 import rungwise.answer.Answer;
+import rungwise.card.Before;
+import rungwise.card.Dwelling;
+import rungwise.card.KeptOff;
+import rungwise.card.PlainTime;
 import rungwise.knowledge.KnowledgeBase;
-import rungwise.knowledge.common.Figures;
 import rungwise.knowledge.common.Sentence;
 import rungwise.knowledge.decision.DecisionId;
-import rungwise.knowledge.method.Gate.GateKind;
+import rungwise.knowledge.method.Method;
 import rungwise.knowledge.safety.Protective;
 import rungwise.rules.said.Because;
 import rungwise.text.Texts;
-import rungwise.workup.Wet;
+import rungwise.workup.Sight;
 
 /**
  * An answer as a card to hang beside the vehicle: what to do now, what to wear, when to stop, what then. It never runs over one
@@ -35,11 +39,7 @@ final class Card {
     /** About as many lines as defer to data sheets. */
     private static final int LAST = 2;
     private static final int AFTERWARDS = 3;
-    private static final int REASONS = 2;
-    /** What bars fewer is about those few, and no reason why nothing is tried. */
-    private static final int BARS_SEVERAL = 3;
-    private static final int THEN = 5;
-    private static final int BARRED = 4;
+    private static final int THEN = 3;
     private static final Set<String> WITH_A_METHOD = Set.of("try", "test", "prepare", "repeat");
 
     private static final String FIRST_AID = "flush";
@@ -102,8 +102,8 @@ final class Card {
             }
             page.add(say("until"), answer.next().until().orElse(""));
             page.add(say("dries"), answer.notNow().stream().filter(b -> answer.next().method().filter(b.method()::equals).isPresent())
-                    .flatMap(b -> b.staysWet().stream()).filter(w -> w.basis().equals("computed")).map(Card::dries).findFirst()
-                    .map(d -> say("dries-now", "dries", d)).orElse(""));
+                    .flatMap(b -> b.staysWet().stream()).filter(w -> w.basis().equals("computed")).findFirst()
+                    .map(w -> say("dries-now", "dries", PlainTime.ofMinutes(w.fromSeconds() / 60))).orElse(""));
             telling = added(say("tell"), first.isEmpty() ? "" : tell.apply(first.get().method()));
             then(answer, first.isPresent() ? 1 : 0);
             barred(answer);
@@ -134,23 +134,20 @@ final class Card {
     private List<String> doing(Answer answer, Answer.Rung rung) {
         List<Answer.GateState> missing = rung.gates().stream().filter(g -> rung.isMissing(g.id())).toList();
         List<String> first = new ArrayList<>();
-        Stream.concat(answer.next().steps().stream().map(Answer.Due::text), missing.stream().filter(g -> kind(g) == GateKind.PREPARATION)
-                .map(Answer.GateState::obtain)).distinct().forEach(t -> first.add(first.size() + 1 + ". " + t));
-        page.add(say("ask"), missing.stream().filter(g -> kind(g) == GateKind.FACT).map(g -> g.name() + "?").collect(Collectors.joining(" ")));
-        page.add(say("agree"), missing.stream().filter(g -> base.gates().get(g.id()).needsAgreement()).map(Answer.GateState::obtain)
-                .filter(t -> answer.next().steps().stream().noneMatch(s -> s.text().equals(t))).toList());
+        Before.of(base, answer, rung).lines(answer.next().steps(), missing).forEach(l -> first.add(first.size() + 1 + ". " + l));
+        page.add(say("ask"), missing.stream().filter(g -> base.gates().get(g.id()).asks()).map(g -> g.name() + "?").collect(Collectors.joining(" ")));
         page.add(say("first"), first);
         page.add(say("mix"), rung.agent().filter(a -> !a.dilution().isEmpty()).map(a -> (a.name().equals(rung.name()) ? "" : a.name() + ", ")
                 + a.dilution() + (a.mix().isEmpty() ? "" : ". " + a.mix())).orElse(""));
-        page.add(say("how"), rung.technique() + (rung.dwell().to() == 0 ? "" : " " + say(rung.dwell().from() >= rung.dwell().to()
-                ? "dwell-at-most" : "dwell", "from", Figures.text(rung.dwell().from()), "to", Figures.text(rung.dwell().to()))));
-        page.add(say("see"), base.mechanismOf(base.methods().get(rung.method())).see());
-        page.add(say("wear"), Stream.of(wear(rung.ppe()), gloves(rung)).filter(t -> !t.isEmpty()).collect(Collectors.joining("; ")));
-        page.add(say("stop"), String.join(", ", rung.stopSigns()));
-        page.add(say("dries"), rung.staysWet().filter(w -> w.basis().equals("computed")).map(Card::dries).orElse(""));
+        Dwelling dwelling = Dwelling.of(rung);
+        page.add(say("how"), (rung.technique() + " " + dwelling.words()).strip());
+        page.add(say("see"), see(answer, rung));
+        page.add(say("wear"), Stream.of(wear(rung.ppe()), gloves(rung)).filter(w -> !w.isEmpty()).collect(Collectors.joining("; ")));
+        page.add(say("stop"), rung.stopSigns().stream().filter(dwelling::reaches).collect(Collectors.joining(", ")));
         List<Answer.Risk> risks = rung.risks().stream().filter(r -> glove(r).isEmpty()).toList();
         page.add(say("caution"), Stream.concat(risks.stream().filter(Answer.Risk::toPeople),
-                risks.stream().filter(r -> !r.toPeople()).limit(CAUTIONS)).map(Answer.Risk::text).distinct().toList());
+                risks.stream().filter(r -> !r.toPeople()).limit(CAUTIONS)).map(Answer.Risk::text).map(onceOnly(new HashSet<>()))
+                .filter(t -> !t.isEmpty()).toList());
         return added(say("why"), rung.because().stream().limit(1).map(Card::said).collect(Collectors.joining())
                 + " " + say("works", "often", often(rung.chance().mean())));
     }
@@ -167,17 +164,25 @@ final class Card {
         page.add(say("how"), answer.next().method().map(m -> base.methods().get(m).technique()).orElse(""));
         page.add(say("caution"), answer.advice().stream().filter(a -> a.about().equals(SAFETY)).map(Answer.Advice::text).toList());
         page.add(say("after"), answer.after().stream().map(Answer.Around::text).toList());
-        Map<String, Long> bars = Stream.concat(answer.never().stream(), answer.notNow().stream()).filter(b -> !b.madeForOther())
-                .map(b -> said(b.because().get(0)))
-                .collect(Collectors.groupingBy(w -> w, LinkedHashMap::new, Collectors.counting()));
         List<String> why = new ArrayList<>();
-        damage(answer).ifPresent(why::add);
-        bars.entrySet().stream().filter(e -> e.getValue() >= BARS_SEVERAL)
-                .sorted(Map.Entry.<String, Long>comparingByValue().reversed()).limit(REASONS).map(Map.Entry::getKey).forEach(why::add);
-        if (why.isEmpty()) {
-            answer.next().because().stream().limit(1).map(Card::said).forEach(why::add);
-        }
+        damage(answer).or(() -> new KeptOff(base, answer).reason())
+                .or(() -> answer.next().because().stream().findFirst().map(Card::said)).ifPresent(why::add);
         page.add(say("why"), why);
+    }
+
+    /** Leaves out of each text the sentences that an earlier one has said. */
+    private static UnaryOperator<String> onceOnly(Set<String> said) {
+        return text -> Arrays.stream(text.split("(?<=[.])\\s+")).filter(said::add).collect(Collectors.joining(" "));
+    }
+
+    /** By how the deposit lies, where it is known by name and on one surface; else by the way of working. */
+    private String see(Answer answer, Answer.Rung rung) {
+        Method method = base.methods().get(rung.method());
+        return answer.mark().isPresent() || answer.question().surface().size() != 1
+                || !base.surfaces().containsKey(answer.question().surface().get(0)) ? base.mechanismOf(method).see()
+                : answer.question().contaminant().map(base.contaminants()::get).map(c -> Sight.of(base, method, c,
+                base.surfaces().get(answer.question().surface().get(0)), answer.ladder().filter(l -> l.belief().hardened() >= 0.5).isPresent()))
+                .orElse(base.mechanismOf(method).see());
     }
 
     private static String said(Because because) {
@@ -197,14 +202,6 @@ final class Card {
 
     private static String gloves(Answer.Rung rung) {
         return rung.risks().stream().map(Card::glove).flatMap(Optional::stream).distinct().map(Sentence::within).collect(Collectors.joining(" "));
-    }
-
-    private GateKind kind(Answer.GateState gate) {
-        return base.gates().get(gate.id()).kind();
-    }
-
-    private static String dries(Wet wet) {
-        return AnswerText.span(wet) + wet.atOnce().spots().map(n -> say("at-once", "many", n)).orElse("");
     }
 
     /** Sets spelled out, and for a place that was not told what it alone asks for. */
@@ -229,7 +226,7 @@ final class Card {
         if (more > 0) {
             all.add(say("more", "many", more));
         }
-        answer.whoTakesOver().filter(w -> !answer.rungs().isEmpty()).ifPresent(w -> all.add(say("else", "who", w.text())));
+        answer.whoTakesOver().filter(w -> !answer.rungs().isEmpty()).ifPresent(w -> all.add(say("else", "who", Sentence.within(w.text()))));
         page.add(say("then"), String.join("; ", all));
         if (!answer.rungs().isEmpty()) {
             page.add(say("after"), answer.after().stream().map(Answer.Around::text).distinct().limit(AFTERWARDS).collect(Collectors.joining(" ")));
@@ -238,15 +235,10 @@ final class Card {
 
     /** What a hand may reach for and must not: of those made for this material. */
     private void barred(Answer answer) {
-        page.add(say("never"), names(answer.never()));
-        page.add(say("not-now"), names(answer.notNow()));
-        page.add(say("used-up"), names(answer.usedUp()));
-    }
-
-    private static String names(List<Answer.Barred> barred) {
-        List<String> names = barred.stream().filter(b -> !b.madeForOther()).map(Answer.Barred::name).toList();
-        return String.join(", ", names.subList(0, Math.min(BARRED, names.size())))
-                + (names.size() > BARRED ? " " + say("and-more", "many", names.size() - BARRED) : "");
+        KeptOff off = new KeptOff(base, answer);
+        page.add(say("never"), off.names(answer.never()));
+        page.add(say("not-now"), off.names(answer.notNow()));
+        page.add(say("used-up"), off.names(answer.usedUp()));
     }
 
     private String often(double chance) {

@@ -24,7 +24,9 @@ final class UnusedFacts {
     /** What they are called, without their reasons. */
     static List<String> names(Answer answer) {
         JsonNode question = Mappers.json().valueToTree(answer.question());
-        return answer.facts().unused().stream().map(u -> name(u.pointer(), question)).distinct().toList();
+        // what was done does not ask to have counted
+        return answer.facts().unused().stream().map(FactUse.Unused::pointer).filter(p -> !p.startsWith("/done/") && !p.startsWith("/tried/"))
+                .map(p -> name(p, question)).distinct().toList();
     }
 
     static List<String> lines(Answer answer) {

@@ -20,10 +20,12 @@ import rungwise.rules.said.Bar;
 import rungwise.rules.said.Clash;
 import rungwise.rules.said.Cleared;
 import rungwise.rules.said.Concluded;
+import rungwise.rules.said.Conclusions;
 import rungwise.rules.said.FlushFirst;
 import rungwise.rules.said.Gated;
 import rungwise.rules.said.Halt;
 import rungwise.rules.said.Hold;
+import rungwise.rules.said.Leavable;
 import rungwise.rules.said.Next;
 import rungwise.rules.use.Ahead;
 import rungwise.rules.use.Left;
@@ -35,8 +37,10 @@ import rungwise.rules.use.Waiting;
  * @param gates   of the first rung, still missing and for the worker to do now
  * @param bridges due before the first rung, for what was brought to the spot in this visit
  * @param wayOut  method of who takes over, or of leaving it
+ * @param leavable whether what is left may stay before anybody takes over
  */
-public record NextStep(Concluded<Next> said, List<Concluded<Gated>> gates, List<Concluded<Clash>> bridges, Method wayOut) {
+public record NextStep(Concluded<Next> said, List<Concluded<Gated>> gates, List<Concluded<Clash>> bridges, Method wayOut,
+                       Optional<Concluded<Leavable>> leavable) {
     /** By which the question says that what was used before is off the spot. */
     private static final String RINSED = "rinsed";
 
@@ -69,12 +73,13 @@ public record NextStep(Concluded<Next> said, List<Concluded<Gated>> gates, List<
             }
         }
         List<String> awaited = facts.stream().anyMatch(Waiting.class::isInstance) ? awaited(ladder) : List.of();
-        Concluded<Next> most = ladder.revision().book().run(Phase.NEXT, facts).of(Next.class).stream()
+        Conclusions concluded = ladder.revision().book().run(Phase.NEXT, facts);
+        Concluded<Next> most = concluded.of(Next.class).stream()
                 .min(Comparator.comparing((Concluded<Next> n) -> n.conclusion().action())
                         .thenComparingInt(n -> awaited.indexOf(n.conclusion().method())).thenComparing(n -> n.conclusion().text())
                         .thenComparing(n -> n.conclusion().method()))
                 .orElseThrow(() -> new IllegalStateException("no rule says what to do next"));
-        return new NextStep(most, gates, bridges, wayOut);
+        return new NextStep(most, gates, bridges, wayOut, concluded.of(Leavable.class).stream().findFirst());
     }
 
     /** What only the weather keeps away, in the order of the ladder on which it would stand. */

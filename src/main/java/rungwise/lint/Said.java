@@ -22,6 +22,7 @@ import rungwise.rules.said.Moved;
 import rungwise.rules.said.Narrow;
 import rungwise.rules.said.Needless;
 import rungwise.rules.said.NeighbourNote;
+import rungwise.rules.said.Leavable;
 import rungwise.rules.said.Next;
 import rungwise.rules.said.Protect;
 import rungwise.rules.said.Pushes;
@@ -122,6 +123,9 @@ final class Said {
         }
         if (one instanceof Cleared) {
             return "cleared";
+        }
+        if (one instanceof Leavable) {
+            return "leavable";
         }
         if (one instanceof Next n) {
             return "next " + n.action() + " " + n.method() + " " + n.text();

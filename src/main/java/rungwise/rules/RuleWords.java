@@ -79,6 +79,7 @@ public final class RuleWords {
             Place.of("method", "new\\s+Clash\\([^;]*?(?:java\\.util\\.)?List\\.of\\(([^)]*)\\)", base -> base.methods().keySet()),
             Place.of("method", "\\b(?:firstAid)\\(\\s*(\"[^\"]*\")", base -> base.methods().keySet()),
             Place.of("method", "\\bmethod" + COMPARED, base -> base.methods().keySet()),
+            Place.of("method", "\\bwayOut" + COMPARED, base -> base.methods().keySet()),
             Place.of("method", "\\b(?:method\\.id|use\\.name\\(\\))" + COMPARED, base -> base.methods().keySet()),
             Place.of("method", "new\\s+Next\\(\\s*Action\\.\\w+\\s*,\\s*(\"[^\"]*\")", base -> base.methods().keySet()),
             Place.of("method-or-step", "Step\\.\\w+\\(\\s*\\d+\\s*,\\s*(\"[^\"]*\")",

@@ -68,7 +68,7 @@ class DemoFiguresTest {
 
     @Test
     void the_same_is_printed_for_a_person() {
-        assertThat(run("ladder", "--no-learning", SPOTS + "tar-on-sound-clear.yaml")).containsPattern("DRIES IN .* at most");
+        assertThat(run("ladder", "--no-learning", SPOTS + "tar-on-sound-clear.yaml")).containsPattern("\\d spots at a\\s+time at most");
         String sun = run("ladder", "--no-learning", "--all", SPOTS + "resin-in-sun-and-wind.yaml");
         assertThat(sun).startsWith("WAIT").contains("Let it cool below", "Wet for only ");
         // what is waited for says itself how short it would stay wet

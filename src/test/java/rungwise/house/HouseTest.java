@@ -30,7 +30,7 @@ class HouseTest {
     /** From the top: a room may use those of the floors below it, and none of its own floor. */
     private static final List<List<String>> FLOORS = List.of(
             List.of("cli"),
-            List.of("http", "book", "start", "ask"),
+            List.of("http", "book", "start", "ask", "card"),
             List.of("spot"),
             List.of("lint", "diagnosis", "shoplog"),
             List.of("compare"),

@@ -27,7 +27,7 @@ class WorkingTest {
     @Test
     void the_sentence_names_what_works_on_what() {
         assertThat(said("aliph_tar", "tar_spot", "bituminous"))
-                .isEqualTo("Aliphatic tar remover dissolves the tar spots, so that a wipe takes off what would have to be rubbed.");
+                .isEqualTo("Aliphatic tar remover dissolves the tar spots, so that a wipe is enough.");
         assertThat(said("clay_fine", "fallout_iron", "ferrous_embedded"))
                 .isEqualTo("With the fine clay the airborne iron, rail dust is pushed off along the surface.");
     }

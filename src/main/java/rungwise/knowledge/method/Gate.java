@@ -10,16 +10,23 @@ import rungwise.knowledge.common.Basis;
  * @param kind      consent = the customer's; supervision = a supervisor's; preparation = what the worker does first;
  *                  fact = a question that somebody answers
  * @param obtain    what to get or do
+ * @param agrees    what is agreed on, where several agreements stand in one line
+ * @param turn      when it is met among what comes before the work, the lower the sooner; 0 = as agreements are
  * @param otherwise what happens if it is refused or cannot be had
  * @param first     it keeps people from harm and is met before anything else is touched
  * @param opens     what else opens it, beside being granted or done
  */
-public record Gate(String id, String name, GateKind kind, String obtain, String otherwise, boolean first, Opens opens, Basis basis,
+public record Gate(String id, String name, GateKind kind, String obtain, String agrees, int turn, String otherwise, boolean first, Opens opens, Basis basis,
                    List<String> sources) {
     /** Who opens a gate. */
     public enum GateKind { CONSENT, SUPERVISION, PREPARATION, FACT }
 
+    /** After the vehicle is photographed and measured, before anything is taped or tried. */
+    private static final int AGREEMENTS = 40;
+
     public Gate {
+        agrees = agrees == null ? "" : agrees;
+        turn = turn == 0 ? AGREEMENTS : turn;
         otherwise = otherwise == null ? "" : otherwise;
         opens = opens == null ? Opens.NOTHING : opens;
         sources = sources == null ? List.of() : List.copyOf(sources);

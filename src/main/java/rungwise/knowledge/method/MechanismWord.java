@@ -10,8 +10,9 @@ import rungwise.knowledge.common.Basis;
  * @param says  the sentence, with {agent}, {tool} and {deposit} where their names go
  * @param cause what lies beneath it
  * @param see   what is seen where it works
+ * @param ownSign whether that tells more than how the deposit lies: a reagent, heat and cold show themselves
  */
-public record MechanismWord(String id, String says, String cause, String see, Basis basis, List<String> sources) {
+public record MechanismWord(String id, String says, String cause, String see, boolean ownSign, Basis basis, List<String> sources) {
     public MechanismWord {
         sources = sources == null ? List.of() : List.copyOf(sources);
     }

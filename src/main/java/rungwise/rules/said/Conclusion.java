@@ -5,7 +5,7 @@ import rungwise.text.Figure;
 
 /** What a rule may assert. Rules only add conclusions; none takes one back. */
 public sealed interface Conclusion extends Named permits Advice, After, Assume, Bar, Caution, Clash, Cleared,
-        Climbed, Finer, FlushFirst, Gated, Halt, Hold, Marring, MightBe, Moved, Narrow, Needless, NeighbourNote, Next, Protect, Pushes, Repeated,
+        Climbed, Finer, FlushFirst, Gated, Halt, Hold, Leavable, Marring, MightBe, Moved, Narrow, Needless, NeighbourNote, Next, Protect, Pushes, Repeated,
         Replaces, Spared, Step, TreatAs {
     /** What was matched, in words and figures. */
     List<Figure> figures();

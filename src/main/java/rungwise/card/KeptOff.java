@@ -1,0 +1,106 @@
+package rungwise.card;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import rungwise.answer.Answer;
+import rungwise.knowledge.KnowledgeBase;
+import rungwise.knowledge.common.Sentence;
+import rungwise.knowledge.deposit.Contaminant;
+import rungwise.knowledge.method.Method;
+import rungwise.rules.said.Because;
+import rungwise.text.Texts;
+
+/** What is kept off the spot, in the order in which a hand would reach for it, and by which reasons. */
+public final class KeptOff {
+    private static final int NAMES = 4;
+    /** What bars fewer is about those few, and no reason why nothing is tried. */
+    private static final int SEVERAL = 3;
+    /** So much more is a method reached for that the deposit itself forbids. */
+    private static final double FORBIDDEN_BY_DEPOSIT = 0.5;
+
+    private final KnowledgeBase base;
+    private final Answer answer;
+    private final Optional<Contaminant> deposit;
+    private final boolean hardened;
+
+    public KeptOff(KnowledgeBase base, Answer answer) {
+        this.base = base;
+        this.answer = answer;
+        this.deposit = answer.question().contaminant().map(base.contaminants()::get).map(c -> answer.question().surface().size() == 1 && base.surfaces().containsKey(answer.question().surface().get(0))
+                ? c.on(base.surfaces().get(answer.question().surface().get(0))) : c);
+        this.hardened = answer.ladder().filter(l -> l.belief().hardened() >= 0.5).isPresent();
+    }
+
+    /** A family of which all is kept off for one reason goes by its own name. */
+    public String names(List<Answer.Barred> barred) {
+        List<Answer.Barred> real = barred.stream().filter(b -> !b.madeForOther()).sorted(Comparator.comparingDouble(this::reach).reversed()
+                .thenComparing(Comparator.comparingInt(this::harm).reversed())).toList();
+        Map<String, List<Answer.Barred>> groups = new LinkedHashMap<>();
+        Set<String> elsewhere = elsewhere(barred);
+        real.forEach(b -> groups.computeIfAbsent(group(b, real, elsewhere), g -> new ArrayList<>()).add(b));
+        List<String> names = List.copyOf(groups.keySet());
+        List<String> shown = names.subList(0, Math.min(NAMES, names.size()));
+        int more = real.size() - shown.stream().mapToInt(n -> groups.get(n).size()).sum();
+        return String.join(", ", shown) + (more == 0 ? "" : " " + Texts.said("card.and-more", "many", more));
+    }
+
+    private String group(Answer.Barred one, List<Answer.Barred> real, Set<String> elsewhere) {
+        String family = base.methods().get(one.method()).family();
+        List<Answer.Barred> kin = real.stream().filter(b -> base.methods().get(b.method()).family().equals(family)
+                && b.because().get(0).id().equals(one.because().get(0).id())).toList();
+        boolean all = !elsewhere.contains(family) && real.stream().filter(b -> base.methods().get(b.method()).family().equals(family)).count() == kin.size();
+        String name = base.families().get(family).name();
+        return kin.size() == 1 ? one.name() : !all ? Alike.names(kin.stream().map(Answer.Barred::name).toList(), one.name())
+                : offered().anyMatch(m -> base.methods().get(m).family().equals(family))
+                ? Texts.said("card.others", "family", Sentence.within(name)) : name;
+    }
+
+    private Stream<String> offered() {
+        return Stream.concat(answer.rungs().stream().map(Answer.Rung::method), answer.alternatives().stream().map(Answer.Alternative::method));
+    }
+
+    /** Families of which something stands in another list: their name would say too much. */
+    private Set<String> elsewhere(List<Answer.Barred> barred) {
+        Set<String> here = barred.stream().map(Answer.Barred::method).collect(Collectors.toSet());
+        return Stream.concat(answer.passedOver().stream().map(Answer.PassedOver::method), answer.barred().stream().map(Answer.Barred::method))
+                .filter(m -> !here.contains(m)).map(m -> base.methods().get(m).family()).collect(Collectors.toSet());
+    }
+
+    /** Why nothing is tried: what keeps off those that would be thought of first, a reason of its own before a mere limit. */
+    public Optional<String> reason() {
+        Map<String, List<Because>> byReason = new LinkedHashMap<>();
+        Map<String, Double> reached = new HashMap<>();
+        Stream.concat(answer.never().stream(), answer.notNow().stream()).filter(b -> !b.madeForOther()).forEach(b -> b.because().forEach(why -> {
+            byReason.computeIfAbsent(why.id(), i -> new ArrayList<>()).add(why);
+            reached.merge(why.id(), reach(b), Double::sum);
+        }));
+        return byReason.values().stream().filter(w -> w.size() >= SEVERAL)
+                .max(Comparator.comparing((List<Because> w) -> !isLimit(w.get(0))).thenComparingInt(List::size)
+                        .thenComparingDouble(w -> reached.get(w.get(0).id())))
+                .map(w -> Texts.chosen().fill(w.get(0).says(), w.get(0).figures()));
+    }
+
+    /** Whether it is a figure of the surface, as its pH or its hardness, and not what the surface is for. */
+    private static boolean isLimit(Because why) {
+        return why.figures().stream().anyMatch(f -> f.limit().isPresent());
+    }
+
+    private double reach(Answer.Barred one) {
+        Method method = base.methods().get(one.method());
+        double chance = deposit.map(d -> d.chances(method).of(hardened).probability()).orElse(0.0);
+        return chance + (one.because().get(0).figures().stream().anyMatch(f -> f.name().equals("deposit")) ? FORBIDDEN_BY_DEPOSIT : 0);
+    }
+
+    private int harm(Answer.Barred one) {
+        Method method = base.methods().get(one.method());
+        return method.severity().mechanical() + method.severity().chemical();
+    }
+}
