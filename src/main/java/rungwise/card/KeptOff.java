@@ -58,8 +58,7 @@ public final class KeptOff {
                 && b.because().get(0).id().equals(one.because().get(0).id())).toList();
         boolean all = !elsewhere.contains(family) && real.stream().filter(b -> base.methods().get(b.method()).family().equals(family)).count() == kin.size();
         String name = base.families().get(family).name();
-        return kin.size() == 1 ? one.name() : !all ? Alike.names(kin.stream().map(Answer.Barred::name).toList(), one.name())
-                : offered().anyMatch(m -> base.methods().get(m).family().equals(family))
+        return kin.size() == 1 || !all ? one.name() : offered().anyMatch(m -> base.methods().get(m).family().equals(family))
                 ? Texts.said("card.others", "family", Sentence.within(name)) : name;
     }
 

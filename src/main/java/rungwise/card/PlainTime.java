@@ -7,7 +7,8 @@ public final class PlainTime {
     private static final double HALF_TO = 0.75;
     private static final double MINUTE_TO = 2;
     private static final double MINUTES_TO = 100;
-    private static final double HOURS_TO = 36 * 60;
+    private static final double HOUR = 60;
+    private static final double DAY = 24 * HOUR;
 
     private PlainTime() {
     }
@@ -15,7 +16,8 @@ public final class PlainTime {
     public static String ofMinutes(double minutes) {
         return minutes < HALF_TO ? say("half-minute") : minutes < MINUTE_TO ? say("minute")
                 : minutes < MINUTES_TO ? say("minutes", "many", (long) minutes)
-                : minutes < HOURS_TO ? say("hours", "many", (long) (minutes / 60)) : say("days", "many", (long) (minutes / 1440));
+                : minutes < 2 * HOUR ? say("hour") : minutes < DAY ? say("hours", "many", (long) (minutes / HOUR))
+                : minutes < 2 * DAY ? say("day") : say("days", "many", (long) (minutes / DAY));
     }
 
     /** Two of them, the unit once where it is the same. */

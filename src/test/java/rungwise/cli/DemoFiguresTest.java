@@ -49,7 +49,7 @@ class DemoFiguresTest {
     void in_sun_and_wind_it_is_dry_sooner_less_is_wetted_at_once_and_the_panel_waits() {
         JsonNode sun = json("ladder", SPOTS + "resin-in-sun-and-wind.yaml");
         JsonNode shade = json("ladder", SPOTS + "resin-in-the-shade.yaml");
-        for (String method : List.of("alc_50", "terpene_neat")) {
+        for (String method : List.of("alc_70", "terpene_neat")) {
             JsonNode hot = wet(sun, method);
             JsonNode cool = wet(shade, method);
             assertThat(hot.path("basis").asString()).as(method).isEqualTo("computed");
