@@ -30,7 +30,7 @@ class DwellingTest {
     /** A longer time than it has is never said. */
     @Test
     void no_end_is_rounded_up() {
-        assertThat(List.of(2.5, 2.99, 119.0, 1.9)).extracting(PlainTime::ofMinutes).containsExactly("2 min", "2 min", "1 hours", "about a minute");
+        assertThat(List.of(2.5, 2.99, 119.0, 1.9)).extracting(PlainTime::ofMinutes).containsExactly("2 min", "2 min", "an hour", "about a minute");
     }
 
     @Test
