@@ -54,7 +54,8 @@ final class NextWriter {
         Optional<Answer.Rung> rung = written.stream().filter(r -> next.method().filter(r.method()::equals).isPresent()).findFirst();
         String text = texts.say("next." + said.text(), "method", method.map(Method::name).orElse(""),
                 "technique", method.map(Method::technique).orElse(""), "until", until.orElse(""),
-                "steps", due.stream().map(Answer.Due::text).collect(Collectors.joining(" ")), "wayOut", said.action() == Action.REFER ? handOver(next) : wayOutText(next),
+                "steps", due.stream().map(Answer.Due::text).collect(Collectors.joining(" ")), "wayOut",
+                said.action() == Action.REFER ? handOver(next) : wayOutText(next),
                 "what", figure(said, "what"), "act", figure(said, "act"), "avoid", figure(said, "avoid"), "doFirst", figure(said, "doFirst"),
                 "ask", rung.map(this::questions).orElse(""));
         return new Answer.Next(said.action().word(), next.method(), until, text, due,
@@ -112,9 +113,10 @@ final class NextWriter {
         return new Answer.WayOut(next.wayOut().id(), wayOutText(next), because);
     }
 
+    /** Leaving it comes first where that harms nobody. */
     private String wayOutText(NextStep next) {
-        return next.wayOut().kind() == MethodKind.WAIT ? texts.say("wayOut.leave")
-                : next.leavable().isPresent() ? texts.say("wayOut.leave-or-hand-over", "method", next.wayOut().name()) : handOver(next);
+        return next.leavable().isPresent() && next.wayOut().kind() != MethodKind.WAIT
+                ? texts.say("wayOut.leave-or-hand-over", "method", next.wayOut().name()) : handOver(next);
     }
 
     private String handOver(NextStep next) {

@@ -5,6 +5,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import rungwise.answer.Answer;
 import rungwise.text.Texts;
+import rungwise.workup.Wet;
 
 /**
  * How long it stays on, as one reading: no longer than its dwell, than what contact is left, and than it stays wet here.
@@ -19,9 +20,9 @@ public record Dwelling(double shortest, double longest, boolean dries, Optional<
 
     public static Dwelling of(Answer.Rung rung) {
         double may = Math.min(rung.dwell().to(), rung.tries().contactMinutesLeft().orElse(Double.MAX_VALUE));
-        Optional<Double> wet = rung.staysWet().filter(w -> w.basis().equals("computed")).map(w -> w.fromSeconds() / 60);
-        return new Dwelling(rung.dwell().from(), Math.min(may, wet.orElse(may)), wet.filter(w -> w < may).isPresent(),
-                rung.staysWet().filter(w -> w.basis().equals("computed")).flatMap(w -> w.atOnce().spots()).filter(s -> s <= FEW),
+        Optional<Wet> wet = rung.staysWet().filter(Wet::computed);
+        double dry = wet.map(w -> w.fromSeconds() / 60).orElse(Double.MAX_VALUE);
+        return new Dwelling(rung.dwell().from(), Math.min(may, dry), dry < may, wet.flatMap(w -> w.atOnce().spots()).filter(s -> s <= FEW),
                 Pattern.compile(say("dwell-told")).matcher(rung.technique()).find());
     }
 

@@ -13,7 +13,6 @@ import java.util.stream.Stream;
 import rungwise.answer.Answer;
 import rungwise.knowledge.KnowledgeBase;
 import rungwise.knowledge.common.Sentence;
-import rungwise.knowledge.deposit.Contaminant;
 import rungwise.knowledge.method.Method;
 import rungwise.rules.said.Because;
 import rungwise.text.Texts;
@@ -28,15 +27,12 @@ public final class KeptOff {
 
     private final KnowledgeBase base;
     private final Answer answer;
-    private final Optional<Contaminant> deposit;
-    private final boolean hardened;
+    private final Lying lying;
 
     public KeptOff(KnowledgeBase base, Answer answer) {
         this.base = base;
         this.answer = answer;
-        this.deposit = answer.question().contaminant().map(base.contaminants()::get).map(c -> answer.question().surface().size() == 1 && base.surfaces().containsKey(answer.question().surface().get(0))
-                ? c.on(base.surfaces().get(answer.question().surface().get(0))) : c);
-        this.hardened = answer.ladder().filter(l -> l.belief().hardened() >= 0.5).isPresent();
+        this.lying = Lying.of(base, answer);
     }
 
     /** A family of which all is kept off for one reason goes by its own name. */
@@ -53,13 +49,18 @@ public final class KeptOff {
     }
 
     private String group(Answer.Barred one, List<Answer.Barred> real, Set<String> elsewhere) {
-        String family = base.methods().get(one.method()).family();
-        List<Answer.Barred> kin = real.stream().filter(b -> base.methods().get(b.method()).family().equals(family)
-                && b.because().get(0).id().equals(one.because().get(0).id())).toList();
-        boolean all = !elsewhere.contains(family) && real.stream().filter(b -> base.methods().get(b.method()).family().equals(family)).count() == kin.size();
+        String family = family(one.method());
+        List<Answer.Barred> kin = real.stream().filter(b -> family(b.method()).equals(family)).toList();
+        if (kin.size() == 1 || elsewhere.contains(family)
+                || !kin.stream().allMatch(b -> b.because().get(0).id().equals(one.because().get(0).id()))) {
+            return one.name();
+        }
         String name = base.families().get(family).name();
-        return kin.size() == 1 || !all ? one.name() : offered().anyMatch(m -> base.methods().get(m).family().equals(family))
-                ? Texts.said("card.others", "family", Sentence.within(name)) : name;
+        return offered().anyMatch(m -> family(m).equals(family)) ? Texts.said("card.others", "family", Sentence.within(name)) : name;
+    }
+
+    private String family(String method) {
+        return base.methods().get(method).family();
     }
 
     private Stream<String> offered() {
@@ -70,7 +71,7 @@ public final class KeptOff {
     private Set<String> elsewhere(List<Answer.Barred> barred) {
         Set<String> here = barred.stream().map(Answer.Barred::method).collect(Collectors.toSet());
         return Stream.concat(answer.passedOver().stream().map(Answer.PassedOver::method), answer.barred().stream().map(Answer.Barred::method))
-                .filter(m -> !here.contains(m)).map(m -> base.methods().get(m).family()).collect(Collectors.toSet());
+                .filter(m -> !here.contains(m)).map(this::family).collect(Collectors.toSet());
     }
 
     /** Why nothing is tried: what keeps off those that would be thought of first, a reason of its own before a mere limit. */
@@ -93,9 +94,7 @@ public final class KeptOff {
     }
 
     private double reach(Answer.Barred one) {
-        Method method = base.methods().get(one.method());
-        double chance = deposit.map(d -> d.chances(method).of(hardened).probability()).orElse(0.0);
-        return chance + (one.because().get(0).figures().stream().anyMatch(f -> f.name().equals("deposit")) ? FORBIDDEN_BY_DEPOSIT : 0);
+        return lying.chance(base.methods().get(one.method())) + (one.because().get(0).figures().stream().anyMatch(f -> f.name().equals("deposit")) ? FORBIDDEN_BY_DEPOSIT : 0);
     }
 
     private int harm(Answer.Barred one) {

@@ -117,7 +117,7 @@ final class AnswerText {
             lines.add(say("more", "many", byReason.values().stream().skip(BARRED_SHOWN).mapToInt(List::size).sum()));
         }
         List<String> soonDry = barred.stream().filter(b -> b.opensWith().isPresent())
-                .filter(b -> b.staysWet().filter(w -> w.basis().equals("computed")).isPresent())
+                .filter(b -> b.staysWet().filter(Wet::computed).isPresent())
                 .sorted(Comparator.comparingDouble(b -> b.staysWet().get().toSeconds())).limit(SOON_DRY_SHOWN)
                 .map(b -> b.name() + " " + span(b.staysWet().get())).toList();
         if (!soonDry.isEmpty()) {
@@ -155,14 +155,14 @@ final class AnswerText {
     }
 
     private void wet(String id, Wet wet) {
-        if (wet.basis().equals("computed")) {
+        if (wet.computed()) {
             out.println("  " + say(id, "span", span(wet)) + wet.atOnce().spots()
                     .map(s -> say(s == 1 ? "spot" : "spots", "many", s)).or(() -> wet.atOnce().areaM2().map(m -> say("area", "area", m)))
                     .map(most -> say("at-once", "most", most)).orElse(""));
         }
     }
 
-    static String span(Wet wet) {
+    private static String span(Wet wet) {
         String from = minutes(wet.fromSeconds());
         String to = minutes(wet.toSeconds());
         return from.equals(to) ? from : Texts.said("span", "from", from, "to", to);

@@ -16,6 +16,7 @@ import rungwise.answer.Answer;
 import rungwise.card.Before;
 import rungwise.card.Dwelling;
 import rungwise.card.KeptOff;
+import rungwise.card.Lying;
 import rungwise.card.PlainTime;
 import rungwise.knowledge.KnowledgeBase;
 import rungwise.knowledge.common.Sentence;
@@ -24,7 +25,7 @@ import rungwise.knowledge.method.Method;
 import rungwise.knowledge.safety.Protective;
 import rungwise.rules.said.Because;
 import rungwise.text.Texts;
-import rungwise.workup.Sight;
+import rungwise.workup.Wet;
 
 /**
  * An answer as a card to hang beside the vehicle: what to do now, what to wear, when to stop, what then. It never runs over one
@@ -102,7 +103,7 @@ final class Card {
             }
             page.add(say("until"), answer.next().until().orElse(""));
             page.add(say("dries"), answer.notNow().stream().filter(b -> answer.next().method().filter(b.method()::equals).isPresent())
-                    .flatMap(b -> b.staysWet().stream()).filter(w -> w.basis().equals("computed")).findFirst()
+                    .flatMap(b -> b.staysWet().stream()).filter(Wet::computed).findFirst()
                     .map(w -> say("dries-now", "dries", PlainTime.ofMinutes(w.fromSeconds() / 60))).orElse(""));
             telling = added(say("tell"), first.isEmpty() ? "" : tell.apply(first.get().method()));
             then(answer, first.isPresent() ? 1 : 0);
@@ -145,9 +146,8 @@ final class Card {
         page.add(say("wear"), Stream.of(wear(rung.ppe()), gloves(rung)).filter(w -> !w.isEmpty()).collect(Collectors.joining("; ")));
         page.add(say("stop"), rung.stopSigns().stream().filter(dwelling::reaches).collect(Collectors.joining(", ")));
         List<Answer.Risk> risks = rung.risks().stream().filter(r -> glove(r).isEmpty()).toList();
-        page.add(say("caution"), Stream.concat(risks.stream().filter(Answer.Risk::toPeople),
-                risks.stream().filter(r -> !r.toPeople()).limit(CAUTIONS)).map(Answer.Risk::text).map(onceOnly(new HashSet<>()))
-                .filter(t -> !t.isEmpty()).toList());
+        page.add(say("caution"), once(Stream.concat(risks.stream().filter(Answer.Risk::toPeople),
+                risks.stream().filter(r -> !r.toPeople()).limit(CAUTIONS)).map(Answer.Risk::text)));
         return added(say("why"), rung.because().stream().limit(1).map(Card::said).collect(Collectors.joining())
                 + " " + say("works", "often", often(rung.chance().mean())));
     }
@@ -164,24 +164,21 @@ final class Card {
         page.add(say("how"), answer.next().method().map(m -> base.methods().get(m).technique()).orElse(""));
         page.add(say("caution"), answer.advice().stream().filter(a -> a.about().equals(SAFETY)).map(Answer.Advice::text).toList());
         page.add(say("after"), answer.after().stream().map(Answer.Around::text).toList());
-        List<String> why = new ArrayList<>();
-        damage(answer).or(() -> new KeptOff(base, answer).reason())
-                .or(() -> answer.next().because().stream().findFirst().map(Card::said)).ifPresent(why::add);
-        page.add(say("why"), why);
+        page.add(say("why"), damage(answer).or(() -> new KeptOff(base, answer).reason())
+                .or(() -> answer.next().because().stream().findFirst().map(Card::said)).orElse(""));
     }
 
-    /** Leaves out of each text the sentences that an earlier one has said. */
-    private static UnaryOperator<String> onceOnly(Set<String> said) {
-        return text -> Arrays.stream(text.split("(?<=[.])\\s+")).filter(said::add).collect(Collectors.joining(" "));
+    /** The texts without the sentences that an earlier one has said. */
+    private static List<String> once(Stream<String> texts) {
+        Set<String> said = new HashSet<>();
+        return texts.map(text -> Arrays.stream(text.split("(?<=[.])\\s+")).filter(said::add).collect(Collectors.joining(" ")))
+                .filter(text -> !text.isEmpty()).toList();
     }
 
     /** By how the deposit lies, where it is known by name and on one surface; else by the way of working. */
     private String see(Answer answer, Answer.Rung rung) {
         Method method = base.methods().get(rung.method());
-        return answer.mark().isPresent() || answer.question().surface().size() != 1
-                || !base.surfaces().containsKey(answer.question().surface().get(0)) ? base.mechanismOf(method).see()
-                : answer.question().contaminant().map(base.contaminants()::get).map(c -> Sight.of(base, method, c,
-                base.surfaces().get(answer.question().surface().get(0)), answer.ladder().filter(l -> l.belief().hardened() >= 0.5).isPresent()))
+        return Optional.of(Lying.of(base, answer)).filter(l -> answer.mark().isEmpty()).flatMap(l -> l.seen(base, method))
                 .orElse(base.mechanismOf(method).see());
     }
 

@@ -3,8 +3,8 @@ package rungwise.workup;
 import java.util.Optional;
 import rungwise.knowledge.KnowledgeBase;
 import rungwise.knowledge.deposit.Contaminant;
-import rungwise.knowledge.method.Method;
 import rungwise.knowledge.method.MechanismWord;
+import rungwise.knowledge.method.Method;
 import rungwise.knowledge.surface.Surface;
 import rungwise.knowledge.surface.SurfaceKind;
 

@@ -10,4 +10,10 @@ import rungwise.rules.said.Because;
  * @param atOnce what may be wetted at once and still be wiped before it dries or has stayed too long
  */
 public record Wet(double fromSeconds, double toSeconds, String basis, AtOnce atOnce, List<Because> because) {
+    private static final String COMPUTED = "computed";
+
+    /** Whether it was reckoned for this panel and this air. */
+    public boolean computed() {
+        return basis.equals(COMPUTED);
+    }
 }

@@ -13,6 +13,7 @@ import rungwise.knowledge.method.Method;
 import rungwise.knowledge.method.Tool;
 import rungwise.knowledge.method.ToolKind;
 import rungwise.knowledge.surface.Surface;
+import rungwise.knowledge.surface.SurfaceKind;
 import rungwise.knowledge.surface.Trait;
 import rungwise.text.Figure;
 import rungwise.text.Texts;
@@ -139,6 +140,11 @@ public record Use(Method method, Agent agent, Tool tool, Surface surface) {
     /** Whether water may run over the surface and off. */
     public boolean waterRuns() {
         return !on(Trait.NO_RUNNING_WATER);
+    }
+
+    /** Whether what lies there is rinsed off rather than taken up dry: water runs, and no weave holds it. */
+    public boolean isRinsedOff() {
+        return waterRuns() && surface.kind() != SurfaceKind.TEXTILE;
     }
 
     public boolean isFamily(String family) {
