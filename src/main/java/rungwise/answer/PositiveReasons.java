@@ -46,10 +46,9 @@ final class PositiveReasons {
         if (open) {
             figures.add(Figure.of("belief", Figures.thousandths(ladder.belief().get(suspect))));
         }
-        Optional<Contaminant.Override> override = contaminant.overrides().stream()
-                .filter(o -> contaminant.makeupFor(choice.method()).isEmpty()).filter(o -> o.methods().contains(choice.id())).findFirst();
+        Optional<Contaminant.Remark> remark = contaminant.remark(choice.id()).filter(r -> contaminant.makeupFor(choice.method()).isEmpty());
         String bond = ladder.hardened() > 0.5 ? contaminant.bond().hardened() : contaminant.bond().fresh();
-        Because works = override.map(o -> new Because(Reason.contaminant(contaminant), List.of(Figure.of("why", o.why())), o.sources()))
+        Because works = remark.map(r -> Because.of(Reason.remark(contaminant, r), List.of()))
                 .orElseGet(() -> Working.of(base, choice.use(), contaminant, bond));
         figures.addAll(works.figures());
         Taking.of(choice.method(), contaminant, ladder.hardened() > 0.5).ifPresent(figures::add);

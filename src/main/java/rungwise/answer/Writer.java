@@ -156,7 +156,7 @@ final class Writer {
         return List.copyOf(passed.values());
     }
 
-    /** A chance that is too small says what of the likeliest deposit the method leaves. */
+    /** A chance that is too small says what of the likeliest deposit the method leaves, and what is known of the two. */
     private List<Because> explained(PassedOver one) {
         Because last = one.because().get(one.because().size() - 1);
         if (!one.step().equals(DecisionId.POINTLESS.id())) {
@@ -164,8 +164,11 @@ final class Writer {
         }
         Contaminant deposit = base.contaminants().get(ladder.belief().keySet().iterator().next()).on(ladder.situation().asked());
         List<Because> because = new ArrayList<>(one.because().subList(0, one.because().size() - 1));
-        because.add(Taking.of(one.choice().method(), deposit, ladder.hardened() > 0.5)
-                .map(f -> new Because(last.reason(), Figure.all(last.figures(), List.of(f)), last.sources())).orElse(last));
+        List<Figure> figures = new ArrayList<>(last.figures());
+        Taking.of(one.choice().method(), deposit, ladder.hardened() > 0.5).ifPresent(figures::add);
+        Optional<Contaminant.Remark> remark = deposit.remark(one.choice().id());
+        remark.ifPresent(r -> figures.add(Figure.of("why", r.why())));
+        because.add(new Because(last.reason(), figures, remark.map(Contaminant.Remark::sources).orElse(last.sources())));
         return because;
     }
 

@@ -4,12 +4,14 @@ import static j2html.TagCreator.text;
 
 import j2html.tags.DomContent;
 import java.util.List;
+import java.util.Optional;
 import rungwise.answer.Answer;
 import rungwise.knowledge.KnowledgeBase;
 import rungwise.knowledge.common.Figures;
 import rungwise.knowledge.common.Hours;
 import rungwise.knowledge.deposit.Contaminant;
 import rungwise.knowledge.matter.MadeOf;
+import rungwise.knowledge.method.Chance;
 import rungwise.text.Texts;
 
 /** What is stuck: how it is known, how it ages, what it does to people, and the ladder where it is usually met. */
@@ -50,12 +52,16 @@ final class ContaminantPage {
                 .fact("nature", said(one.nature().stream().map(Words::of).toList()));
         sheet.sentences("protection", new Protection(base).of(one.ppe()));
         ladders.forEach(answer -> ladder.write(sheet, answer));
-        sheet.ungroup().table("chances-that-differ", List.of("methods", "fresh", "hardened", "why", "basis"),
-                one.overrides().stream().map(o -> List.<DomContent>of(links.all(Chapter.METHOD, o.methods()),
-                        text(Words.of(o.fresh())), text(Words.of(o.hardened())), text(o.why()),
+        sheet.ungroup().table("remarks", List.of("methods", "fresh", "hardened", "why", "basis"),
+                one.remarks().stream().map(o -> List.<DomContent>of(links.all(Chapter.METHOD, o.methods()),
+                        chance(o.fresh()), chance(o.hardened()), text(o.why()),
                         links.basis(o.basis(), o.sources()))).toList());
         return sheet.head("where-this-comes-from").fact("basis", links.basis(one.basis(), one.sources()))
                 .page(Chapter.CONTAMINANT.path(one.id()), one.name());
+    }
+
+    private static DomContent chance(Optional<Chance> one) {
+        return text(one.map(Words::of).orElse(""));
     }
 
     private void signs(Sheet sheet, Contaminant one) {

@@ -25,7 +25,7 @@ final class MethodPage {
     }
 
     Page of(Method one) {
-        Sheet sheet = new Sheet().say(one.technique()).fact("also-called", String.join(", ", one.alsoCalled()))
+        Sheet sheet = new Sheet().say(one.inOneGo()).fact("also-called", String.join(", ", one.alsoCalled()))
                 .fact("for", Words.of(one.kind())).fact("works-by", links.to(Chapter.MECHANISM, one.mechanism().id()))
                 .fact("family", base.families().containsKey(one.family()) ? base.families().get(one.family()).name()
                         : Words.of(one.family()))
@@ -62,8 +62,8 @@ final class MethodPage {
                 .table("chances",
                         List.of("bond-class", "fresh", "hardened"), one.chances().entrySet().stream()
                                 .map(this::chance).toList())
-                .list("deposits-apart", base.contaminants().values().stream()
-                        .filter(c -> c.overrides().stream().anyMatch(o -> o.methods().contains(one.id())))
+                .list("remarked-on", base.contaminants().values().stream()
+                        .filter(c -> c.remark(one.id()).isPresent())
                         .map(c -> links.to(Chapter.CONTAMINANT, c.id())).toList());
         return sheet.head("where-this-comes-from").fact("basis", links.basis(one.basis(), one.sources()))
                 .page(Chapter.METHOD.path(one.id()), one.name());

@@ -32,8 +32,8 @@ public record ChemistryDoubt(String contaminant, String method, Chance stated, C
     }
 
     static boolean isStated(Contaminant contaminant, Method method) {
-        return contaminant.makeupFor(method).map(m -> m.whereReached(method).isPresent()).orElseGet(() -> contaminant.overrides().stream()
-                .anyMatch(o -> o.methods().contains(method.id())) || method.chances().containsKey(contaminant.bond().fresh()));
+        return contaminant.makeupFor(method).map(m -> m.whereReached(method).isPresent()).orElseGet(() -> contaminant.remark(method.id()).isPresent()
+                || method.chances().containsKey(contaminant.bond().fresh()));
     }
 
     /** Chemistry knows nothing of how a deposit lies: of what it is made of only what is taken where it is reached is held against it. */

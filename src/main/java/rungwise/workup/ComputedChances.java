@@ -40,7 +40,7 @@ public record ComputedChances(KnowledgeBase base, Map<String, Set<String>> compu
         Map<String, Contaminant> contaminants = new TreeMap<>();
         Map<String, Set<String>> computed = new HashMap<>();
         known.contaminants().forEach((id, contaminant) -> {
-            List<Contaminant.Override> more = new ArrayList<>();
+            List<Contaminant.Remark> more = new ArrayList<>();
             known.methods().values().forEach(m -> computed(contaminant, m, known).ifPresent(more::add));
             Set<String> methods = new HashSet<>();
             more.forEach(o -> methods.addAll(o.methods()));
@@ -54,10 +54,10 @@ public record ComputedChances(KnowledgeBase base, Map<String, Set<String>> compu
         return computed.getOrDefault(contaminant, Set.of()).contains(method);
     }
 
-    private static Optional<Contaminant.Override> computed(Contaminant contaminant, Method method, KnowledgeBase base) {
+    private static Optional<Contaminant.Remark> computed(Contaminant contaminant, Method method, KnowledgeBase base) {
         String fresh = contaminant.bond().fresh();
         String hardened = contaminant.bond().hardened();
-        boolean stated = contaminant.makeupFor(method).isPresent() || contaminant.overrides().stream().anyMatch(o -> o.methods().contains(method.id()))
+        boolean stated = contaminant.makeupFor(method).isPresent() || contaminant.remark(method.id()).isPresent()
                 || method.chances().containsKey(fresh) && method.chances().containsKey(hardened);
         if (stated || !dissolves(method)) {
             return Optional.empty();
@@ -74,7 +74,7 @@ public record ComputedChances(KnowledgeBase base, Map<String, Set<String>> compu
         if (!contaminant.bond().changes() && ifHardened.compareTo(ifFresh) > 0) {
             ifHardened = ifFresh;
         }
-        return Optional.of(new Contaminant.Override(List.of(method.id()), ifFresh, ifHardened,
+        return Optional.of(new Contaminant.Remark(method, new Chances(ifFresh, ifHardened),
                 old.or(() -> young).orElseThrow().why(), Basis.MEMORY, List.of("H01", "H02")));
     }
 

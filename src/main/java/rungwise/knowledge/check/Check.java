@@ -9,7 +9,7 @@ import rungwise.knowledge.draft.Fault;
 public interface Check {
     List<Check> ALL = List.of(new DuplicateIdCheck(), new FileNameCheck(), new DanglingIdCheck(),
             new MissingSourceCheck(), new UnusedEntryCheck(), new AskedForCheck(), new NeededMethodCheck(), new AgeingChanceCheck(),
-            new OverrideCheck(), new RinseCheck(), new WindowCheck(), new DwellCheck(),
+            new RemarkCheck(), new RinseCheck(), new WindowCheck(), new DwellCheck(),
             new PercentCheck(), new HoursCheck(), new AgeOrderCheck(), new LeavesCheck(), new MechanicalCheck(), new ExposureCheck(),
             new GloveCheck(), new RespiratorCheck(), new CompositionCheck(),
             new SubstanceCheck(), new RoleCheck(), new MechanismCheck(), new SharesCheck(), new WayCheck(),

@@ -11,7 +11,7 @@ import tools.jackson.databind.JsonNode;
 /** A statement called published that names nothing published. */
 final class MissingSourceCheck implements Check {
     /** Fields whose parts carry a basis of their own. */
-    private static final List<String> NESTED = List.of("overrides", "solvents", "limits", "vapour", "dissociation", "henry", "charts",
+    private static final List<String> NESTED = List.of("remarks", "solvents", "limits", "vapour", "dissociation", "henry", "charts",
             "spheres");
 
     @Override

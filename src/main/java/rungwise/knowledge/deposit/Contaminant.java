@@ -35,14 +35,14 @@ import rungwise.knowledge.surface.Surface;
  * @param refersTo    method id of who takes over, where the deposit and not the surface decides it
  * @param dissolvesLike material whose spheres stand for it, where those of its bond class do not fit
  * @param usualSurfaces surface ids where it is usually met
- * @param overrides   chances that differ from those of its bond class
+ * @param remarks     what single methods do to it, and why
  * @param makeup      its components with all that is known of them
  * @param alsoCalled  other ways to say it; a question may use any of them
  */
 public record Contaminant(String id, String name, String what, Bond bond, MadeOf.Lying form, Optional<MadeOf> madeOf, Hours hardens, Hours marks, Optional<Attack> marksBy,
                           List<String> correction, Optional<String> leaves, String ageing, Set<Nature> nature, Set<String> hazards, List<String> ppe, Optional<String> holds,
                           Optional<Emergency> emergency, Optional<String> refersTo, Optional<String> dissolvesLike, Recognition recognise,
-                          List<String> usualSurfaces, List<Override> overrides, Basis basis, List<String> sources,
+                          List<String> usualSurfaces, List<Remark> remarks, Basis basis, List<String> sources,
                           @JsonIgnore Optional<Makeup> makeup, List<String> alsoCalled) {
     public Contaminant {
         form = form == null ? MadeOf.Lying.UNTOLD : form;
@@ -61,7 +61,7 @@ public record Contaminant(String id, String name, String what, Bond bond, MadeOf
         refersTo = refersTo == null ? Optional.empty() : refersTo;
         dissolvesLike = dissolvesLike == null ? Optional.empty() : dissolvesLike;
         usualSurfaces = usualSurfaces == null ? List.of() : List.copyOf(usualSurfaces);
-        overrides = overrides == null ? List.of() : List.copyOf(overrides);
+        remarks = remarks == null ? List.of() : List.copyOf(remarks);
         sources = sources == null ? List.of() : List.copyOf(sources);
         alsoCalled = alsoCalled == null ? List.of() : List.copyOf(alsoCalled);
     }
@@ -97,30 +97,46 @@ public record Contaminant(String id, String name, String what, Bond bond, MadeOf
     public record Recognition(String look, String feel, String place, String test, List<String> lookAlikes) {
     }
 
-    public record Override(List<String> methods, Chance fresh, Chance hardened, String why, Basis basis,
-                           List<String> sources) {
-        public Override {
+    /**
+     * What some methods do to it. A chance of its own counts before what its parts give; without one the remark only explains.
+     *
+     * @param why the reason in the chemistry
+     */
+    public record Remark(List<String> methods, Optional<Chance> fresh, Optional<Chance> hardened, String why, Basis basis,
+                         List<String> sources) {
+        public Remark {
+            fresh = fresh == null ? Optional.empty() : fresh;
+            hardened = hardened == null ? Optional.empty() : hardened;
             sources = sources == null ? List.of() : List.copyOf(sources);
+        }
+
+        public Remark(Method method, Chances chances, String why, Basis basis, List<String> sources) {
+            this(List.of(method.id()), Optional.of(chances.fresh()), Optional.of(chances.hardened()), why, basis, sources);
+        }
+
+        public Optional<Chances> chances() {
+            return fresh.flatMap(f -> hardened.map(h -> new Chances(f, h)));
         }
     }
 
-    /** What one correct attempt takes of it: by what it is made of, else by how it holds. */
+    /** What one correct attempt takes of it: as was remarked, else by what it is made of, else by how it holds. */
     public Chances chances(Method method) {
-        Optional<Makeup> parts = makeupFor(method);
-        if (parts.isPresent()) {
-            return parts.get().chances(method);
-        }
-        for (Override override : overrides) {
-            if (override.methods().contains(method.id())) {
-                return new Chances(override.fresh(), override.hardened());
-            }
-        }
-        return new Chances(method.chancesFor(bond.fresh()).fresh(), method.chancesFor(bond.hardened()).hardened());
+        return remarked(method).or(() -> makeupFor(method).map(m -> m.chances(method)))
+                .orElseGet(() -> new Chances(method.chancesFor(bond.fresh()).fresh(), method.chancesFor(bond.hardened()).hardened()));
+    }
+
+    private Optional<Chances> remarked(Method method) {
+        return remarks.stream().filter(r -> r.fresh().isPresent() && r.methods().contains(method.id())).findFirst().flatMap(Remark::chances);
+    }
+
+    /** What was said of this method on it. */
+    public Optional<Remark> remark(String method) {
+        return remarks.stream().filter(r -> r.methods().contains(method)).findFirst();
     }
 
     /** What it is made of, where that decides what this method does to it. */
     public Optional<Makeup> makeupFor(Method method) {
-        return makeup.filter(m -> method.role().isPresent());
+        return makeup.filter(m -> method.role().isPresent() && remarked(method).isEmpty());
     }
 
     /** Shares of the parts that have to be taken one by one; one whole where nobody said what it is made of. */
@@ -150,12 +166,12 @@ public record Contaminant(String id, String name, String what, Bond bond, MadeOf
 
     private Contaminant madeUp(Makeup known) {
         return new Contaminant(id, name, what, bond, form, madeOf, hardens, marks, marksBy, correction, leaves, ageing, nature, hazards, ppe, holds, emergency,
-                refersTo, dissolvesLike, recognise, usualSurfaces, overrides, basis, sources, Optional.of(known), alsoCalled);
+                refersTo, dissolvesLike, recognise, usualSurfaces, remarks, basis, sources, Optional.of(known), alsoCalled);
     }
 
-    /** The same with more overrides. */
-    public Contaminant and(List<Override> more) {
-        List<Override> all = new ArrayList<>(overrides);
+    /** The same with more remarks. */
+    public Contaminant and(List<Remark> more) {
+        List<Remark> all = new ArrayList<>(remarks);
         all.addAll(more);
         return new Contaminant(id, name, what, bond, form, madeOf, hardens, marks, marksBy, correction, leaves, ageing, nature, hazards, ppe, holds, emergency,
                 refersTo, dissolvesLike, recognise, usualSurfaces, all, basis, sources, makeup, alsoCalled);

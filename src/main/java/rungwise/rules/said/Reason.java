@@ -53,7 +53,7 @@ public sealed interface Reason permits KnownReason {
     }
 
     static Reason method(Method method) {
-        return new KnownReason("methods/" + method.id(), method.technique(), "", method.sources(), method.basis());
+        return new KnownReason("methods/" + method.id(), method.inOneGo(), "", method.sources(), method.basis());
     }
 
     static Reason agent(Agent agent) {
@@ -62,6 +62,10 @@ public sealed interface Reason permits KnownReason {
 
     static Reason surface(Surface surface) {
         return new KnownReason("surfaces/" + surface.id(), surface.name(), "", surface.sources(), surface.basis());
+    }
+
+    static Reason remark(Contaminant contaminant, Contaminant.Remark remark) {
+        return new KnownReason("contaminants/" + contaminant.id(), remark.why(), "", remark.sources(), remark.basis());
     }
 
     static Reason contaminant(Contaminant contaminant) {
