@@ -122,7 +122,7 @@ class ExpertLaddersTest {
     private List<String> missed(JsonNode one, Printed printed) {
         List<String> missed = new ArrayList<>();
         List<String> offered = printed.offered();
-        List<String> anywhere = printed.anywhere();
+        List<String> anywhere = printed.done();
         Set<String> without = new TreeSet<>();
         for (JsonNode rung : one.path("ladder")) {
             List<String> choice = choice(rung);

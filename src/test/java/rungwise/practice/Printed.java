@@ -1,5 +1,6 @@
 package rungwise.practice;
 
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -29,6 +30,7 @@ import tools.jackson.databind.node.ObjectNode;
  */
 record Printed(String action, Optional<String> method, List<String> before, List<String> around, List<String> rungs,
                List<String> alternatives, List<String> marks, List<String> after, String wayOut, String words, Map<String, String> left) {
+    private static final JsonNode DOES = Trade.map(Path.of("src/test/resources/expert-ladders"), "does.yaml");
     /** Actions that start the work on a rung; the others keep hands off or call somebody. */
     private static final Set<String> DOING = Set.of("try", "test", "prepare", "repeat");
     /** What was asked, what is left out, and why: no word of these says what to do. */
@@ -124,11 +126,13 @@ record Printed(String action, Optional<String> method, List<String> before, List
                 method.stream(), Stream.of(wayOut)).flatMap(s -> s).distinct().toList();
     }
 
+    /** The same, and what a step around the rungs does as well as a method would. */
+    List<String> done() {
+        return anywhere().stream().flatMap(step -> Stream.of(step, DOES.path(step).asString(step))).distinct().toList();
+    }
+
     /** Where a method is that is no rung, as words to add to its name. */
     String where(String missing) {
-        if (left.containsKey(missing)) {
-            return ", " + left.get(missing);
-        }
-        return anywhere().contains(missing) ? ", done around the rungs" : ", not thought of";
+        return done().contains(missing) ? ", done around the rungs" : ", " + left.getOrDefault(missing, "not thought of");
     }
 }
