@@ -32,11 +32,12 @@ public sealed interface Answer permits LadderAnswer, StoppedAnswer {
     /**
      * One method worth trying.
      *
+     * @param parts what it is done by, in order: one where it is one operation
      * @param visit from 1: what may never meet in one visit stands in two
      */
     public record Rung(int rank, int visit, String method, String name, Grades severity, Odds chance, double minutes,
                        Optional<Brought> agent, Span dwell, Optional<Wet> staysWet, Optional<Span> window, Optional<Double> pressureBar,
-                       String tool, String technique, Tries tries, String level, List<String> stopSigns,
+                       String tool, String technique, List<String> parts, Tries tries, String level, List<String> stopSigns,
                        List<Risk> risks, List<Ppe> ppe, List<GateState> gates, String waste,
                        List<Bridge> bridgeBefore, List<Around> ifCleared, List<Around> ifMarked,
                        List<Because> because) {

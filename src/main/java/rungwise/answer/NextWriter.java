@@ -53,7 +53,7 @@ final class NextWriter {
         }
         Optional<Answer.Rung> rung = written.stream().filter(r -> next.method().filter(r.method()::equals).isPresent()).findFirst();
         String text = texts.say("next." + said.text(), "method", method.map(Method::name).orElse(""),
-                "technique", method.map(Method::technique).orElse(""), "until", until.orElse(""),
+                "technique", method.map(Method::inOneGo).orElse(""), "until", until.orElse(""),
                 "steps", due.stream().map(Answer.Due::text).collect(Collectors.joining(" ")), "wayOut",
                 said.action() == Action.REFER ? handOver(next) : wayOutText(next),
                 "what", figure(said, "what"), "act", figure(said, "act"), "avoid", figure(said, "avoid"), "doFirst", figure(said, "doFirst"),

@@ -97,7 +97,7 @@ final class RungWriter {
                         Figures.thousandths(Math.min(1, mean + half)), basis(choice)),
                 Figures.thousandths(minutes(method)), agent(choice.use()), new Answer.Span(dwell.from(), dwell.to()),
                 wetness.of(choice.use(), dwell), method.window().map(w -> new Answer.Span(w.from(), w.to())), method.pressureBar(),
-                choice.use().tool().name(), method.technique(), tries(method), method.level(), method.stopSigns(),
+                choice.use().tool().name(), method.inOneGo(), method.technique(), tries(method), method.level(), method.stopSigns(),
                 risks(choice), ppe(choice.id()), gates(choice), method.waste(), bridges(choice, earlier),
                 ifCleared(method), ifMarked(method), reasons(choice, next));
     }

@@ -58,7 +58,7 @@ final class StepWriter {
     }
 
     Answer.Around plain(Method method, List<Because> because) {
-        return new Answer.Around(method.id(), method.technique(), because);
+        return new Answer.Around(method.id(), method.inOneGo(), because);
     }
 
     Answer.Around leaveTheMark(List<Because> because) {

@@ -14,6 +14,7 @@ import rungwise.answer.Answer;
 import rungwise.knowledge.KnowledgeBase;
 import rungwise.knowledge.common.Sentence;
 import rungwise.knowledge.method.Method;
+import rungwise.knowledge.surface.SurfaceKind;
 import rungwise.rules.said.Because;
 import rungwise.text.Texts;
 
@@ -37,7 +38,7 @@ public final class KeptOff {
 
     /** A family of which all is kept off for one reason goes by its own name. */
     public String names(List<Answer.Barred> barred) {
-        List<Answer.Barred> real = barred.stream().filter(b -> !b.madeForOther()).sorted(Comparator.comparingDouble(this::reach).reversed()
+        List<Answer.Barred> real = barred.stream().filter(this::isReachedFor).sorted(Comparator.comparingDouble(this::reach).reversed()
                 .thenComparing(Comparator.comparingInt(this::harm).reversed())).toList();
         Map<String, List<Answer.Barred>> groups = new LinkedHashMap<>();
         Set<String> elsewhere = elsewhere(barred);
@@ -46,6 +47,12 @@ public final class KeptOff {
         List<String> shown = names.subList(0, Math.min(NAMES, names.size()));
         int more = real.size() - shown.stream().mapToInt(n -> groups.get(n).size()).sum();
         return String.join(", ", shown) + (more == 0 ? "" : " " + Texts.said("card.and-more", "many", more));
+    }
+
+    /** What was made for another material no hand brings here, whatever harm it would do. */
+    private boolean isReachedFor(Answer.Barred one) {
+        Set<SurfaceKind> made = base.methods().get(one.method()).madeFor();
+        return !one.madeForOther() && (made.isEmpty() || lying.surface().isEmpty() || made.stream().anyMatch(lying.surface().get()::mayBe));
     }
 
     private String group(Answer.Barred one, List<Answer.Barred> real, Set<String> elsewhere) {

@@ -141,7 +141,7 @@ final class Card {
         page.add(say("mix"), rung.agent().filter(a -> !a.dilution().isEmpty()).map(a -> (a.name().equals(rung.name()) ? "" : a.name() + ", ")
                 + a.dilution() + (a.mix().isEmpty() ? "" : ". " + a.mix())).orElse(""));
         Dwelling dwelling = Dwelling.of(rung);
-        page.add(say("how"), (rung.technique() + " " + dwelling.words()).strip());
+        page.add(say("how"), how(rung.parts(), dwelling));
         page.add(say("see"), see(answer, rung));
         page.add(say("wear"), Stream.of(wear(rung.ppe()), gloves(rung)).filter(w -> !w.isEmpty()).collect(Collectors.joining("; ")));
         page.add(say("stop"), rung.stopSigns().stream().filter(dwelling::reaches).collect(Collectors.joining(", ")));
@@ -161,7 +161,7 @@ final class Card {
 
     /** Where nothing is tried: what to do, what to mind, and by which reasons all that could be tried is kept off. */
     private void handingOver(Answer answer) {
-        page.add(say("how"), answer.next().method().map(m -> base.methods().get(m).technique()).orElse(""));
+        page.add(say("how"), answer.next().method().map(m -> base.methods().get(m).inOneGo()).orElse(""));
         page.add(say("caution"), answer.advice().stream().filter(a -> a.about().equals(SAFETY)).map(Answer.Advice::text).toList());
         page.add(say("after"), answer.after().stream().map(Answer.Around::text).toList());
         page.add(say("why"), damage(answer).or(() -> new KeptOff(base, answer).reason())
@@ -173,6 +173,15 @@ final class Card {
         Set<String> said = new HashSet<>();
         return texts.map(text -> Arrays.stream(text.split("(?<=[.])\\s+")).filter(said::add).collect(Collectors.joining(" ")))
                 .filter(text -> !text.isEmpty()).toList();
+    }
+
+    /** In one go, or part by part with the time last. */
+    private static List<String> how(List<String> parts, Dwelling dwelling) {
+        String first = parts.size() == 1 ? parts.get(0) + " " : "";
+        List<String> how = new ArrayList<>();
+        parts.stream().skip(first.isEmpty() ? 0 : 1).forEach(p -> how.add(how.size() + 1 + ". " + p));
+        how.add((first + dwelling.words()).strip());
+        return how;
     }
 
     /** By how the deposit lies, where it is known by name and on one surface; else by the way of working. */
@@ -198,7 +207,8 @@ final class Card {
     }
 
     private static String gloves(Answer.Rung rung) {
-        return rung.risks().stream().map(Card::glove).flatMap(Optional::stream).distinct().map(Sentence::within).collect(Collectors.joining(" "));
+        return rung.risks().stream().map(Card::glove).flatMap(Optional::stream).distinct().map(Sentence::within)
+                .map(g -> g.replaceFirst("[.]$", "")).collect(Collectors.joining("; "));
     }
 
     /** Sets spelled out, and for a place that was not told what it alone asks for. */

@@ -57,7 +57,7 @@ public final class Vocabulary {
     }
 
     private static Called called(Method m) {
-        return new Called(m.id(), m.name(), m.alsoCalled(), "", m.technique());
+        return new Called(m.id(), m.name(), m.alsoCalled(), "", m.inOneGo());
     }
 
     public Names agents() {

@@ -3,6 +3,8 @@ package rungwise.workup;
 import java.util.Optional;
 import rungwise.knowledge.KnowledgeBase;
 import rungwise.knowledge.deposit.Contaminant;
+import rungwise.knowledge.matter.DepositForm;
+import rungwise.knowledge.method.Mechanism;
 import rungwise.knowledge.method.MechanismWord;
 import rungwise.knowledge.method.Method;
 import rungwise.knowledge.surface.Surface;
@@ -18,6 +20,11 @@ public final class Sight {
         MechanismWord word = base.mechanismOf(method);
         return word.ownSign() ? word.see() : deposit.on(surface).makeup().filter(m -> m.reaches(method, hardened))
                 .flatMap(m -> method.role().flatMap(r -> Optional.ofNullable(m.reaches().get(r)))
-                        .flatMap(r -> r.seen(m.lies(hardened), surface.mayBe(SurfaceKind.TEXTILE)))).orElse(word.see());
+                        .flatMap(r -> r.seen(lies(method, m.lies(hardened)), surface.mayBe(SurfaceKind.TEXTILE)))).orElse(word.see());
+    }
+
+    /** A vacuum takes what lies loose, however the rest may lie. */
+    private static DepositForm lies(Method method, DepositForm form) {
+        return method.mechanism() == Mechanism.SUCTION ? DepositForm.LOOSE_DUST : form;
     }
 }

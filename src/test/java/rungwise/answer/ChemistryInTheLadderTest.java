@@ -41,7 +41,7 @@ class ChemistryInTheLadderTest {
                 Map.of(kind, percent), Set.of(Reactive.FLAMMABLE), "", "", 0, Set.of(), List.of("solvent_set"), List.of(),
                 false, Map.of(substance, percent, "water", 100 - percent), Optional.empty(), Basis.MEMORY, List.of());
         Method method = new Method("ulmo_dab", "Ulmo dab", MethodKind.REMOVE, "alcohol", Mechanism.DISSOLVE, Optional.empty(), List.of(), List.of(), agent.id(),
-                "cloth", null, false, "Dab.", new Dwell(1, 2, 0), 2, null, null, null, null, new Severity(2, 3, 0, 0), 5,
+                "cloth", null, false, List.of("Dab."), new Dwell(1, 2, 0), 2, null, null, null, null, new Severity(2, 3, 0, 0), 5,
                 new Minutes(java.util.OptionalDouble.of(1), null), "L2", chances, Set.of(), false, null, List.of(),
                 List.of("neutral_rewash"), List.of(), List.of(), "w_gen", List.of(), List.of(), "", Basis.MEMORY,
                 List.of(), List.of());

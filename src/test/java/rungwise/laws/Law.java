@@ -31,7 +31,7 @@ final class Law {
     static Answer.Rung with(Answer.Rung r, String method, List<Answer.Ppe> ppe, List<Answer.GateState> gates,
                             List<rungwise.rules.said.Because> because) {
         return new Answer.Rung(r.rank(), r.visit(), method, r.name(), r.severity(), r.chance(), r.minutes(), r.agent(),
-                r.dwell(), r.staysWet(), r.window(), r.pressureBar(), r.tool(), r.technique(), r.tries(), r.level(),
+                r.dwell(), r.staysWet(), r.window(), r.pressureBar(), r.tool(), r.technique(), r.parts(), r.tries(), r.level(),
                 r.stopSigns(), r.risks(), ppe, gates, r.waste(), r.bridgeBefore(), r.ifCleared(), r.ifMarked(), because);
     }
 }

@@ -51,7 +51,7 @@ class InventedThingsTest {
     }
 
     private static Method method(String id, String family, String agent, String tool, Severity severity) {
-        return new Method(id, id, MethodKind.REMOVE, family, Mechanism.DISSOLVE, Optional.empty(), List.of(), List.of(), agent, tool, Set.of(), false, id,
+        return new Method(id, id, MethodKind.REMOVE, family, Mechanism.DISSOLVE, Optional.empty(), List.of(), List.of(), agent, tool, Set.of(), false, List.of(id),
                 new Dwell(1, 2, 0), 2, null, null, null, null, severity, 5, new Minutes(null, null), "L2",
                 Map.of("bituminous", new Chances(Chance.VL, Chance.L)), Set.of(), false, null, List.of(),
                 List.of("neutral_rewash"), List.of(), List.of(), "w_gen", List.of(), List.of(), "", Basis.MEMORY,

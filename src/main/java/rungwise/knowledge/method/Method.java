@@ -1,5 +1,6 @@
 package rungwise.knowledge.method;
 
+import com.fasterxml.jackson.annotation.JsonFormat;
 import com.fasterxml.jackson.annotation.JsonProperty;
 import java.util.List;
 import java.util.Map;
@@ -20,6 +21,7 @@ import rungwise.knowledge.surface.SurfaceKind;
  * @param works          ids of the ways in which it acts on what a deposit is made of
  * @param worksLess      the same, one step weaker
  * @param madeFor        kinds of surface that it is made for; empty = any
+ * @param technique      how it is done; what takes several operations has them in their order, and stays one try
  * @param floods         needs water to run over it and off
  * @param window         panel temperature in C at which it may start; empty = any
  * @param contactC       temperature in C that the method itself puts on the surface; empty = none
@@ -38,7 +40,9 @@ import rungwise.knowledge.surface.SurfaceKind;
  */
 public record Method(String id, String name, MethodKind kind, String family, Mechanism mechanism, Optional<String> role,
                      List<String> works, List<String> worksLess, String agent,
-                     String tool, Set<SurfaceKind> madeFor, boolean floods, String technique, Dwell dwell, int tries, Optional<Range> window,
+                     String tool, Set<SurfaceKind> madeFor, boolean floods,
+                     @JsonFormat(with = JsonFormat.Feature.ACCEPT_SINGLE_VALUE_AS_ARRAY) List<String> technique,
+                     Dwell dwell, int tries, Optional<Range> window,
                      Optional<Double> contactC, Optional<Double> pressureBar, Optional<Double> standOffCm,
                      Severity severity, double marringPercent, Minutes minutes, String level,
                      Map<String, Chances> chances, Set<String> softens, boolean needsSoftener, Optional<String> doneBy,
@@ -55,6 +59,7 @@ public record Method(String id, String name, MethodKind kind, String family, Mec
         agent = agent == null ? "none" : agent;
         tool = tool == null ? "none" : tool;
         madeFor = Sorted.set(madeFor);
+        technique = technique == null ? List.of() : List.copyOf(technique);
         dwell = dwell == null ? Dwell.NONE : dwell;
         window = window == null ? Optional.empty() : window;
         contactC = contactC == null ? Optional.empty() : contactC;
@@ -72,6 +77,11 @@ public record Method(String id, String name, MethodKind kind, String family, Mec
         note = note == null ? "" : note;
         sources = sources == null ? List.of() : List.copyOf(sources);
         alsoCalled = alsoCalled == null ? List.of() : List.copyOf(alsoCalled);
+    }
+
+    /** How it is done, in one go. */
+    public String inOneGo() {
+        return String.join(" ", technique);
     }
 
     public Chances chancesFor(String bondClass) {
