@@ -16,6 +16,7 @@ import java.util.jar.Attributes;
 import java.util.jar.JarEntry;
 import java.util.jar.JarOutputStream;
 import java.util.jar.Manifest;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -66,6 +67,7 @@ class LauncherTest {
         ProcessBuilder process = new ProcessBuilder(command).directory(from.toFile()).redirectErrorStream(true);
         process.environment().remove("JAVA_TOOL_OPTIONS");
         process.environment().put("JAVA_HOME", System.getProperty("java.home"));
+        process.environment().put("XDG_CACHE_HOME", folder.resolve("kept").toString());
         process.environment().putAll(environment);
         Process started = process.start();
         started.getOutputStream().close();
@@ -98,9 +100,42 @@ class LauncherTest {
     }
 
     @Test
-    void a_single_answer_starts_quickly_and_what_runs_long_gets_the_second_compiler() throws Exception {
-        assertThat(run(folder, Map.of(), script(), "ladder", "x").said()).contains("flag -XX:TieredStopAtLevel=1");
-        assertThat(run(folder, Map.of(), script(), "--knowledge", "k", "serve").said()).contains("[serve]").doesNotContain("TieredStopAtLevel");
+    void every_start_is_quick_and_bounded_and_what_weighs_everything_has_more() throws Exception {
+        assertThat(run(folder, Map.of(), script(), "ladder", "x").said()).contains("flag -XX:TieredStopAtLevel=1", "flag -Xmx256m");
+        assertThat(run(folder, Map.of(), script(), "--knowledge", "k", "serve").said()).contains("[serve]", "flag -Xmx256m");
+        assertThat(run(folder, Map.of(), script(), "check").said()).contains("flag -Xmx1g");
+    }
+
+    @Test
+    void the_first_single_answer_leaves_an_archive_that_the_next_start_reads() throws Exception {
+        assertThat(run(folder, Map.of(), script(), "serve").said()).doesNotContain("ArchiveClassesAtExit");
+        Ran first = run(folder, Map.of(), script(), "ladder");
+        assertThat(first.code()).isEqualTo(7);
+        assertThat(first.said()).contains("[ladder]\n");
+        try (Stream<Path> kept = Files.list(folder.resolve("kept/rungwise"))) {
+            assertThat(kept).hasSize(1).allMatch(f -> f.toString().endsWith(".jsa"));
+        }
+        for (String command : List.of("ladder", "serve")) {
+            Ran next = run(folder, Map.of(), script(), command);
+            assertThat(next.code()).isEqualTo(7);
+            assertThat(next.said()).contains("flag -XX:SharedArchiveFile=", "[" + command + "]\n");
+        }
+    }
+
+    @Test
+    void a_damaged_archive_or_no_room_for_one_costs_no_answer() throws Exception {
+        run(folder, Map.of(), script(), "ladder");
+        try (Stream<Path> kept = Files.list(folder.resolve("kept/rungwise"))) {
+            for (Path archive : kept.toList()) {
+                Files.delete(archive);
+                Files.writeString(archive, "not an archive");
+            }
+        }
+        Ran damaged = run(folder, Map.of(), script(), "ladder");
+        assertThat(damaged.code()).isEqualTo(7);
+        assertThat(damaged.said()).startsWith("folder ").contains("[ladder]\n");
+        Path file = Files.writeString(folder.resolve("a file"), "");
+        assertThat(run(folder, Map.of("XDG_CACHE_HOME", file.toString()), script(), "ladder").said()).startsWith("folder ").contains("[ladder]\n");
     }
 
     @Test
