@@ -111,7 +111,7 @@ final class RungWriter {
 
     /** Minutes for the whole extent, dwell included once: it runs on all spots at the same time. */
     double minutes(Method method) {
-        double work = Extents.of(base.assumptions()).soonest(method, question.extent());
+        double work = Extents.of(base.assumptions()).soonest(method, question.extent()) * ladder.pace(method);
         return work + method.dwell().usual();
     }
 

@@ -17,6 +17,7 @@ import rungwise.ladder.Choice;
 import rungwise.ladder.Ladder;
 import rungwise.ladder.NextStep;
 import rungwise.ladder.PassedOver;
+import rungwise.ladder.Still;
 import rungwise.ladder.Surroundings;
 import rungwise.ladder.Verdict;
 import rungwise.question.FactUse;
@@ -220,30 +221,21 @@ final class Writer {
     }
 
     private Answer.Expected expected(List<Answer.Rung> written) {
-        double[] left = ladder.weights().clone();
+        Still left = ladder.still();
         double unmarked = 1;
         double likely = 0;
         double worst = 0;
         for (int i = 0; i < written.size(); i++) {
             Choice choice = ladder.rungs().get(i);
-            double reached = 0;
-            for (double share : left) {
-                reached += share;
-            }
+            double reached = left.reached();
             double minutes = rungs.minutes(choice.method());
             likely += reached * minutes;
             worst += minutes * choice.method().tries();
             unmarked *= 1 - reached * choice.markChance();
-            for (int s = 0; s < left.length; s++) {
-                left[s] *= 1 - choice.chances()[s];
-            }
-        }
-        double still = 0;
-        for (double share : left) {
-            still += share;
+            left = left.after(choice);
         }
         double best = written.isEmpty() ? 0 : rungs.minutes(ladder.rungs().get(0).method());
-        return new Answer.Expected(written.isEmpty() ? 0 : Figures.thousandths(1 - still), Figures.thousandths(ladder.marked()),
+        return new Answer.Expected(written.isEmpty() ? 0 : Figures.thousandths(1 - left.reached()), Figures.thousandths(ladder.marked()),
                 Figures.thousandths(1 - unmarked),
                 new Answer.Took(Figures.thousandths(best), Figures.thousandths(likely), Figures.thousandths(worst)));
     }

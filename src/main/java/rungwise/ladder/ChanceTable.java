@@ -14,4 +14,19 @@ public interface ChanceTable {
     ChanceTable PRIOR = (contaminant, method, surface) -> Likely.prior(contaminant.chances(method));
 
     Likely of(Contaminant contaminant, Method method, SurfaceKind surface);
+
+    /** Tries of a method on that deposit and family of surfaces, as they were made. */
+    default Count count(Contaminant contaminant, Method method, SurfaceKind surface) {
+        return Count.NONE;
+    }
+
+    /** Worker minutes over those that knowledge states. */
+    default double pace(Method method) {
+        return 1;
+    }
+
+    /** How many there were, and how many cleared it. */
+    record Count(long tries, long cleared) {
+        public static final Count NONE = new Count(0, 0);
+    }
 }

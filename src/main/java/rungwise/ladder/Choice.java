@@ -83,4 +83,10 @@ public record Choice(Use use, Verdict verdict, Severity severity, List<Likely> l
         return new Choice(use, verdict, severity, others, otherChances, own, carried, depth, workMinutes, dwellMinutes, cost,
                 markChance, asks, orderReasons);
     }
+
+    /** The same, where its work takes so many times as long. */
+    Choice paced(double times, double minuteOfWork) {
+        return times == 1 ? this : new Choice(use, verdict, severity, likely, chances, own, carried, depth, workMinutes * times, dwellMinutes,
+                cost + minuteOfWork * workMinutes * (times - 1), markChance, asks, orderReasons);
+    }
 }

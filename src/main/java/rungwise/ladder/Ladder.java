@@ -37,12 +37,13 @@ import rungwise.text.Figure;
  * @param slow     gentle but slow, and not chosen
  * @param passed   permitted and not offered, by method
  * @param weights  belief in each hidden state, after the tries
+ * @param still    the same, and how stubborn the spot is by the tries
  * @param failed   rungs that changed nothing
  * @param repeated rungs that helped and may be used once more
  * @param cost     expected worker minutes, referral included
  */
 public record Ladder(Revision revision, Subject subject, Situation situation, Verdicts verdicts, States states, List<Choice> order,
-                     List<Choice> rungs, List<Choice> slow, Map<String, PassedOver> passed, double[] weights, Set<String> failed, Set<String> repeated,
+                     List<Choice> rungs, List<Choice> slow, Map<String, PassedOver> passed, double[] weights, Still still, Set<String> failed, Set<String> repeated,
                      Optional<Because> cleared, double cost) {
 
     /** An order that has not settled by then never will; the last one counts. */
@@ -95,7 +96,8 @@ public record Ladder(Revision revision, Subject subject, Situation situation, Ve
             known = worth.choose(ordered, priors.prior(), Set.of());
         }
         if (table != ChanceTable.PRIOR) {
-            ordered = ordered.stream().map(c -> learned(c, states)).toList();
+            double ofWork = revision.base().decisions().value(DecisionId.MINUTE_OF_WORK);
+            ordered = ordered.stream().map(c -> learned(c, states).paced(table.pace(c.method()), ofWork)).toList();
             known = worth.choose(ordered, states.prior(), Set.of());
         }
         return new Climb(revision, subject, situation, verdicts, states, ordered, known, worth).ladder();
@@ -117,6 +119,7 @@ public record Ladder(Revision revision, Subject subject, Situation situation, Ve
         private final Worth.Offer first;
         private final Worth worth;
         private final double[] weights;
+        private final Still still;
         private final Map<String, PassedOver> passed = new LinkedHashMap<>();
 
         private Climb(Revision revision, Subject subject, Situation situation, Verdicts verdicts, States states, List<Choice> ordered,
@@ -130,6 +133,7 @@ public record Ladder(Revision revision, Subject subject, Situation situation, Ve
             this.ordered = ordered;
             this.worth = worth;
             this.weights = states.afterTries();
+            this.still = states.still(weights);
         }
 
         private Ladder ladder() {
@@ -263,7 +267,7 @@ public record Ladder(Revision revision, Subject subject, Situation situation, Ve
                     out.put(id, p);
                 }
             });
-            return new Ladder(revision, subject, situation, verdicts, states, ordered, rungs, slow, out, weights, failed, repeated, cleared, cost);
+            return new Ladder(revision, subject, situation, verdicts, states, ordered, rungs, slow, out, weights, still, failed, repeated, cleared, cost);
         }
 
         /** Every other remover that nothing bars: it could do nothing here, whatever the state of the deposit. */
@@ -295,8 +299,19 @@ public record Ladder(Revision revision, Subject subject, Situation situation, Ve
         return states.hardened(weights);
     }
 
+    /** How likely it is to work now, after what was tried on this spot. */
     public double mean(Choice choice) {
-        return choice.mean(weights);
+        return situation.attempts().isEmpty() ? choice.mean(weights) : still.next(choice);
+    }
+
+    /** Worker minutes over those that knowledge states. */
+    public double pace(Method method) {
+        return states.pace(method);
+    }
+
+    /** Tries of it here, on what the deposit most likely is. */
+    public ChanceTable.Count count(Choice choice) {
+        return states.count(choice.method());
     }
 
     public double triesBehind(Choice choice) {
@@ -305,7 +320,7 @@ public record Ladder(Revision revision, Subject subject, Situation situation, Ve
 
     /** Chance of any method that was judged, offered or not. */
     public double chance(String method) {
-        return verdicts.choice(method, states).mean(weights);
+        return mean(verdicts.choice(method, states));
     }
 
     /** Suspects that are expected to have marked what is beneath. */

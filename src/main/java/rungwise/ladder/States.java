@@ -5,12 +5,14 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import rungwise.knowledge.KnowledgeBase;
+import rungwise.knowledge.decision.AssumptionId;
 import rungwise.knowledge.deposit.Contaminant;
 import rungwise.knowledge.method.Chances;
 import rungwise.knowledge.method.Method;
 import rungwise.knowledge.surface.SurfaceKind;
 import rungwise.question.Question;
 import rungwise.science.Belief;
+import rungwise.science.Stubbornness;
 
 /**
  * The hidden states of a spot: each part of each suspect fresh and hardened, and last all that is hardly believed as one. A weight is the
@@ -23,6 +25,7 @@ final class States {
     private final SurfaceKind surface;
     private final List<State> states = new ArrayList<>();
     private final double[] prior;
+    private final Stubbornness spots;
 
     /** One of these for each part of what a suspect is made of, the fresh ones before the hardened. */
     private record State(int suspect, boolean hardened) {
@@ -33,6 +36,7 @@ final class States {
         this.base = base;
         this.table = table;
         this.surface = situation.surface().kind();
+        this.spots = new Stubbornness(base.assumptions().value(AssumptionId.STUBBORN_SPOTS));
         List<Double> weights = new ArrayList<>();
         for (int i = 0; i < situation.suspects().size(); i++) {
             Suspect suspect = situation.suspects().get(i);
@@ -59,6 +63,14 @@ final class States {
     /** What is known of a method for each suspect. */
     List<Likely> likely(Method method) {
         return situation.suspects().stream().map(s -> table.of(s.contaminant(), method, surface)).toList();
+    }
+
+    double pace(Method method) {
+        return table.pace(method);
+    }
+
+    ChanceTable.Count count(Method method) {
+        return table.count(situation.likeliest().contaminant(), method, surface);
     }
 
     /** Its chance in each state. */
@@ -102,6 +114,23 @@ final class States {
             normalise(weights);
         }
         return weights;
+    }
+
+    /**
+     * Belief after every try that counts, and how stubborn the spot is by them.
+     *
+     * @param weights from {@link #afterTries}
+     */
+    Still still(double[] weights) {
+        double[] degrees = Still.of(spots, weights).joint();
+        for (Question.Tried tried : Telling.tried(situation.question()).toList()) {
+            Method method = base.methods().get(tried.method().get());
+            double[] spread = Still.spread(chances(method, likely(method)), spots);
+            for (int i = 0; i < degrees.length; i++) {
+                degrees[i] *= Telling.likelihood(tried, spread[i], base.decisions());
+            }
+        }
+        return Still.of(spots, weights, degrees);
     }
 
     private static void normalise(double[] weights) {

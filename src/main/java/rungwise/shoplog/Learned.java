@@ -13,6 +13,8 @@ import java.util.Set;
 import java.util.TreeMap;
 import rungwise.knowledge.KnowledgeBase;
 import rungwise.knowledge.common.Figures;
+import rungwise.knowledge.decision.AssumptionId;
+import rungwise.knowledge.decision.DecisionId;
 import rungwise.knowledge.deposit.Contaminant;
 import rungwise.knowledge.method.Chances;
 import rungwise.knowledge.method.Method;
@@ -23,6 +25,7 @@ import rungwise.knowledge.surface.SurfaceKind;
 import rungwise.ladder.ChanceTable;
 import rungwise.question.Question;
 import rungwise.science.Belief;
+import rungwise.science.Stubbornness;
 import rungwise.text.Texts;
 
 /**
@@ -39,18 +42,31 @@ final class Learned {
     private static final double WARM_PANEL_C = 45;
 
     private final KnowledgeBase base;
-    private final Map<Cell, Tally> cells = new HashMap<>();
+    private final Stubbornness spread;
+    private final double worth;
+    private final Map<On, Tally> cells = new HashMap<>();
     private final Map<Worked, long[]> tries = new HashMap<>();
     private final Map<Worked, Harms> harms = new HashMap<>();
-    private final Map<String, Belief> spots = new LinkedHashMap<>() {
-        @Override
-        protected boolean removeEldestEntry(Map.Entry<String, Belief> eldest) {
-            return size() > SPOTS_OPEN;
-        }
-    };
+    private final Map<Here, long[]> here = new HashMap<>();
+    private final Map<String, Open> open = new LinkedHashMap<>();
+    private final Map<Series, long[]> closed = new LinkedHashMap<>();
+    private final Paces paces;
+    private Effects effects;
     private long counted;
     private long unprepared;
     private long unknown;
+
+    /** A spot that is still worked on: what is believed of it now, and what was tried. */
+    private record Open(Belief belief, Series series) {
+    }
+
+    /** A chance of one deposit. */
+    private record On(Cell cell, String contaminant) {
+    }
+
+    /** A method on one deposit and one family of surfaces. */
+    record Here(String method, String contaminant, SurfaceKind surface) {
+    }
 
     /** A method on a family of surfaces. */
     private record Worked(String method, SurfaceKind surface) {
@@ -69,6 +85,9 @@ final class Learned {
 
     Learned(KnowledgeBase base) {
         this.base = base;
+        this.spread = new Stubbornness(base.assumptions().value(AssumptionId.STUBBORN_SPOTS));
+        this.worth = base.decisions().value(DecisionId.LEARNT_HERE);
+        this.paces = new Paces(base, worth);
     }
 
     void take(Tried tried) {
@@ -88,34 +107,63 @@ final class Learned {
             unprepared++;
         } else {
             counted++;
+            tried.minutes().ifPresent(m -> paces.take(method, m));
             weigh(tried, method, contaminant, surface.get());
         }
     }
 
-    private void weigh(Tried tried, Method method, Contaminant contaminant, SurfaceKind surface) {
+    private void weigh(Tried tried, Method method, Contaminant named, SurfaceKind surface) {
+        Contaminant contaminant = tried.surface().size() == 1 ? named.on(base.surfaces().get(tried.surface().get(0))) : named;
         Chances prior = contaminant.chances(method);
         String spot = tried.spot().map(s -> tried.shop() + "\n" + s + "\n" + tried.contaminant()).orElse("");
-        Belief belief = Optional.ofNullable(spots.get(spot)).orElseGet(() -> belief(tried, contaminant));
         // on a mark itself, a mark that is left is one that did not change
         Outcome outcome = tried.outcome() == Outcome.MARKED ? contaminant.isMark() ? Outcome.NO_CHANGE : Outcome.CLEARED : tried.outcome();
-        double cleared = outcome == Outcome.CLEARED ? 1 : 0;
-        add(new Cell(method.id(), contaminant.bond().fresh(), false, surface), belief.fresh(), cleared,
-                prior.fresh().probability());
-        add(new Cell(method.id(), contaminant.bond().hardened(), true, surface), belief.hardened(), cleared,
-                prior.hardened().probability());
-        if (!spot.isEmpty()) {
-            spots.remove(spot);
-            if (outcome == Outcome.NO_CHANGE) {
-                spots.put(spot, belief.afterFailure(prior.fresh().probability(), prior.hardened().probability()));
-            } else if (outcome == Outcome.PARTLY) {
-                spots.put(spot, belief);
-            }
+        // some effect is a success of part
+        double worked = outcome == Outcome.CLEARED ? 1 : outcome == Outcome.PARTLY ? base.decisions().value(DecisionId.PARTLY_TELLS) : 0;
+        Open known = Optional.ofNullable(open.remove(spot)).orElseGet(() -> {
+            Belief belief = belief(tried, contaminant);
+            return new Open(belief, new Series(named.id(), Figures.thousandths(belief.hardened()), List.of()));
+        });
+        Belief belief = known.belief();
+        Cell fresh = new Cell(method.id(), contaminant.bond().fresh(), false, surface);
+        Cell hardened = new Cell(method.id(), contaminant.bond().hardened(), true, surface);
+        add(new On(fresh, named.id()), belief.fresh(), worked, prior.fresh().probability());
+        add(new On(hardened, named.id()), belief.hardened(), worked, prior.hardened().probability());
+        long[] count = here.computeIfAbsent(new Here(method.id(), named.id(), surface), h -> new long[2]);
+        count[0]++;
+        count[1] += outcome == Outcome.CLEARED ? 1 : 0;
+        Series series = known.series().and(new Series.Step(fresh, hardened, worked, prior.fresh().probability(), prior.hardened().probability()));
+        if (!spot.isEmpty() && outcome == Outcome.NO_CHANGE) {
+            open.put(spot, new Open(belief.afterFailure(prior.fresh().probability(), prior.hardened().probability()), series));
+        } else if (!spot.isEmpty() && outcome == Outcome.PARTLY) {
+            open.put(spot, new Open(belief, series));
+        } else {
+            close(series);
         }
+        if (open.size() > SPOTS_OPEN) {
+            close(open.remove(open.keySet().iterator().next()).series());
+        }
+        effects = null;
     }
 
-    private void add(Cell cell, double weight, double cleared, double prior) {
+    private void close(Series series) {
+        closed.computeIfAbsent(series, s -> new long[1])[0]++;
+    }
+
+    /** Worked out anew from all series, so that the same log teaches the same however it was read. */
+    private Effects effects() {
+        if (effects == null) {
+            Map<Series, long[]> all = new LinkedHashMap<>();
+            closed.forEach((series, times) -> all.put(series, times.clone()));
+            open.values().forEach(o -> all.computeIfAbsent(o.series(), s -> new long[1])[0]++);
+            effects = Effects.of(all, worth, spread);
+        }
+        return effects;
+    }
+
+    private void add(On on, double weight, double worked, double prior) {
         if (weight > 0) {
-            cells.merge(cell, new Tally(weight, weight * cleared, weight * prior), Tally::plus);
+            cells.merge(on, new Tally(weight, weight * worked, weight * prior), Tally::plus);
         }
     }
 
@@ -141,40 +189,30 @@ final class Learned {
         return Optional.of(kinds.size() == 1 ? kinds.iterator().next() : SurfaceKind.PAINT);
     }
 
-    private Map<Cell, Tally> pooled() {
-        Map<Cell, Tally> pooled = new HashMap<>();
-        cells.forEach((cell, tally) -> pooled.merge(pool(cell), tally, Tally::plus));
-        return pooled;
-    }
-
-    /** All families of surfaces together stand under paint. */
-    private static Cell pool(Cell cell) {
-        return new Cell(cell.method(), cell.bond(), cell.hardened(), SurfaceKind.PAINT);
-    }
-
     /** Chances for the ladder; a family of surfaces without tries of its own leans on the others. */
     ChanceTable table() {
-        Map<Cell, LearnedTable.Moved> moved = new HashMap<>();
-        pooled().forEach((pool, all) -> {
-            for (SurfaceKind surface : SurfaceKind.values()) {
-                Cell cell = new Cell(pool.method(), pool.bond(), pool.hardened(), surface);
-                Tally own = cells.getOrDefault(cell, Tally.NONE);
-                moved.put(cell, new LearnedTable.Moved(Shift.of(own, all.less(own)), own.tries()));
-            }
-        });
-        return new LearnedTable(moved);
+        Map<Cell, Double> tried = new HashMap<>();
+        cells.forEach((on, tally) -> tried.merge(on.cell(), tally.tries(), Double::sum));
+        Map<Here, ChanceTable.Count> counts = new HashMap<>();
+        here.forEach((what, count) -> counts.put(what, new ChanceTable.Count(count[0], count[1])));
+        return new LearnedTable(effects(), tried, counts, paces.times());
     }
 
     Lessons lessons() {
-        Map<Cell, Tally> pooled = pooled();
+        Map<Cell, Tally> own = new HashMap<>();
+        Map<Cell, Double> now = new HashMap<>();
+        cells.forEach((on, tally) -> {
+            Cell cell = on.cell();
+            own.merge(cell, tally, Tally::plus);
+            now.merge(cell, tally.tries() * LearnedTable.held(effects().chance(tally.expected() / tally.tries(), cell.method(), cell.bond(),
+                    cell.hardened(), cell.surface(), on.contaminant())), Double::sum);
+        });
         List<Lessons.Move> moves = new ArrayList<>();
-        cells.entrySet().stream().filter(e -> e.getValue().tries() >= SHOWN_FROM).forEach(e -> {
+        own.entrySet().stream().filter(e -> e.getValue().tries() >= SHOWN_FROM).forEach(e -> {
             Cell cell = e.getKey();
-            Tally own = e.getValue();
-            double from = own.expected() / own.tries();
-            double to = Math.max(0, Math.min(1, from + Shift.of(own, pooled.get(pool(cell)).less(own))));
-            moves.add(new Lessons.Move(cell.method(), cell.bond(), cell.state(), word(cell.surface()), Figures.thousandths(from),
-                    Figures.thousandths(to), Figures.thousandths(own.tries()), Figures.thousandths(own.cleared())));
+            Tally tally = e.getValue();
+            moves.add(new Lessons.Move(cell.method(), cell.bond(), cell.state(), word(cell.surface()), Figures.thousandths(tally.expected() / tally.tries()),
+                    Figures.thousandths(now.get(cell) / tally.tries()), Figures.thousandths(tally.tries()), Figures.thousandths(tally.cleared())));
         });
         moves.sort(Comparator.comparingDouble((Lessons.Move m) -> -m.tries()).thenComparing(Lessons.Move::method)
                 .thenComparing(Lessons.Move::bond).thenComparing(Lessons.Move::state)
@@ -184,7 +222,7 @@ final class Learned {
                 done.count(), tries.get(worked)[0], done.last(), proposal(worked))));
         alarms.sort(Comparator.comparingLong((Lessons.Alarm a) -> -a.harms()).thenComparing(Lessons.Alarm::method)
                 .thenComparing(Lessons.Alarm::surface));
-        return new Lessons(base.revision(), counted, new Lessons.LeftOut(unprepared, unknown), List.copyOf(moves),
+        return new Lessons(base.revision(), counted, new Lessons.LeftOut(unprepared, unknown), List.copyOf(moves), paces.lessons(),
                 List.copyOf(alarms));
     }
 

@@ -16,44 +16,66 @@ final class LearnedTable implements ChanceTable {
     /** A smaller move is none: answers show three decimals. */
     private static final double NOTICED = 0.0005;
 
+    private final Effects effects;
+    private final Map<Cell, Double> tried;
+    private final Map<Learned.Here, Count> counts;
+    private final Map<String, Double> paces;
+
     /**
-     * What is known of a method, bond class and state on one family of surfaces.
+     * A table.
      *
-     * @param tries recorded on that family
+     * @param tried  tries recorded, each weighed by the belief in that state
+     * @param counts tries as they were made
+     * @param paces  minutes over those that knowledge states, by method
      */
-    record Moved(double by, double tries) {
-        static final Moved NOT = new Moved(0, 0);
-    }
-
-    private final Map<Cell, Moved> moved;
-
-    LearnedTable(Map<Cell, Moved> moved) {
-        this.moved = Map.copyOf(moved);
+    LearnedTable(Effects effects, Map<Cell, Double> tried, Map<Learned.Here, Count> counts, Map<String, Double> paces) {
+        this.effects = effects;
+        this.tried = Map.copyOf(tried);
+        this.counts = Map.copyOf(counts);
+        this.paces = Map.copyOf(paces);
     }
 
     @Override
     public Likely of(Contaminant contaminant, Method method, SurfaceKind surface) {
         Chances prior = contaminant.chances(method);
-        Moved fresh = moved.getOrDefault(new Cell(method.id(), contaminant.bond().fresh(), false, surface), Moved.NOT);
-        Moved hardened = moved.getOrDefault(new Cell(method.id(), contaminant.bond().hardened(), true, surface),
-                Moved.NOT);
-        if (fresh == Moved.NOT && hardened == Moved.NOT) {
-            return Likely.prior(prior);
-        }
-        double ifFresh = moved(prior.fresh().probability(), fresh);
-        double ifHardened = moved(prior.hardened().probability(), hardened);
+        double ifFresh = now(prior.fresh().probability(), contaminant, method, false, surface);
+        double ifHardened = now(prior.hardened().probability(), contaminant, method, true, surface);
+        double triesFresh = tried(contaminant, method, false, surface);
+        double triesHardened = tried(contaminant, method, true, surface);
         // what came off hard comes off fresh, and what did not come off fresh will not come off hard: whichever was tried more counts
         if (prior.hardened().compareTo(prior.fresh()) <= 0 && ifHardened > ifFresh) {
-            double both = hardened.tries() >= fresh.tries() ? ifHardened : ifFresh;
+            double both = triesHardened >= triesFresh ? ifHardened : ifFresh;
             ifFresh = both;
             ifHardened = both;
         }
         boolean moves = Math.abs(ifFresh - prior.fresh().probability()) >= NOTICED
                 || Math.abs(ifHardened - prior.hardened().probability()) >= NOTICED;
-        return moves ? new Likely(ifFresh, ifHardened, fresh.tries(), hardened.tries(), true) : Likely.prior(prior);
+        return moves ? new Likely(ifFresh, ifHardened, triesFresh, triesHardened, true) : Likely.prior(prior);
     }
 
-    private static double moved(double prior, Moved by) {
-        return Math.max(LOWEST, Math.min(HIGHEST, prior + by.by()));
+    @Override
+    public Count count(Contaminant contaminant, Method method, SurfaceKind surface) {
+        return counts.getOrDefault(new Learned.Here(method.id(), contaminant.id(), surface), Count.NONE);
+    }
+
+    @Override
+    public double pace(Method method) {
+        return paces.getOrDefault(method.id(), 1.0);
+    }
+
+    private double now(double prior, Contaminant contaminant, Method method, boolean hardened, SurfaceKind surface) {
+        return held(effects.chance(prior, method.id(), bond(contaminant, hardened), hardened, surface, contaminant.id()));
+    }
+
+    private double tried(Contaminant contaminant, Method method, boolean hardened, SurfaceKind surface) {
+        return tried.getOrDefault(new Cell(method.id(), bond(contaminant, hardened), hardened, surface), 0.0);
+    }
+
+    private static String bond(Contaminant contaminant, boolean hardened) {
+        return hardened ? contaminant.bond().hardened() : contaminant.bond().fresh();
+    }
+
+    static double held(double chance) {
+        return Math.max(LOWEST, Math.min(HIGHEST, chance));
     }
 }

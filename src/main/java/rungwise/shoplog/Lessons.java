@@ -9,9 +9,10 @@ import java.util.List;
  * @param counted  attempts that moved chances
  * @param leftOut  attempts that could not
  * @param moved    chances that moved, those with most tries first
+ * @param minutes how long methods take here
  * @param alarms   harm that was done, the most frequent first
  */
-public record Lessons(String revision, long counted, LeftOut leftOut, List<Move> moved, List<Alarm> alarms) {
+public record Lessons(String revision, long counted, LeftOut leftOut, List<Move> moved, List<Pace> minutes, List<Alarm> alarms) {
 
     /**
      * Why attempts did not count.
@@ -29,10 +30,20 @@ public record Lessons(String revision, long counted, LeftOut leftOut, List<Move>
      * @param from    the prior, over the deposits that were tried
      * @param to      what the ladder uses now
      * @param tries   each weighed by the belief in that state at the moment of the try
-     * @param cleared of these tries
+     * @param cleared of these tries; a part counts as a part
      */
     public record Move(String method, String bond, String state, String surface, double from, double to, double tries,
                        double cleared) {
+    }
+
+    /**
+     * Worker minutes of one method on a spot.
+     *
+     * @param from  what knowledge states
+     * @param to    what the ladder reckons with now
+     * @param tries of which the minutes are known, the last five hundred at most
+     */
+    public record Pace(String method, double from, double to, long tries) {
     }
 
     /**

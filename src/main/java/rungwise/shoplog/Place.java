@@ -27,7 +27,7 @@ import rungwise.text.Texts;
  */
 record Place(String url, Optional<Path> folder) {
     /** Version of the last file in the folder migrations. */
-    static final String NEWEST = "4";
+    static final String NEWEST = "5";
     private static final String FILE = "attempts.db";
     private static final int WAIT_MILLIS = 5_000;
     /** So long a request waits for a server that is away. */

@@ -44,8 +44,8 @@ public final class Shoplog implements AutoCloseable {
     /** Any number of our own: who writes holds it until the end, so that seq grows in the order of commits. */
     static final long WRITERS = 8_420_001;
     private static final String INSERT = "INSERT INTO attempt (id, shop, spot, at_millis, contaminant, surface, "
-            + "age_hours, warmest_c, method, outcome, marked, prepared, idempotency_key, fingerprint, body) VALUES (:id, :shop, "
-            + ":spot, :at, :contaminant, :surface, :age, :warmest, :method, :outcome, :marked, :prepared, :key, :fingerprint, "
+            + "age_hours, warmest_c, method, outcome, marked, prepared, minutes, idempotency_key, fingerprint, body) VALUES (:id, :shop, "
+            + ":spot, :at, :contaminant, :surface, :age, :warmest, :method, :outcome, :marked, :prepared, :minutes, :key, :fingerprint, "
             + ":body)";
 
     private final Place place;
@@ -235,7 +235,7 @@ public final class Shoplog implements AutoCloseable {
     /** What learning needs of the attempts after a place, in their order; those that were taken back teach nothing. */
     List<Tried> tried(long after, int limit) {
         return read(handle -> handle.createQuery(
-                        "SELECT seq, id, shop, spot, contaminant, surface, age_hours, warmest_c, method, outcome, marked, prepared "
+                        "SELECT seq, id, shop, spot, contaminant, surface, age_hours, warmest_c, method, outcome, marked, prepared, minutes "
                                 + "FROM attempt WHERE seq > :after AND" + UndoneRows.COUNTS + "ORDER BY seq LIMIT :limit")
                 .bind("after", after).bind("limit", limit).map((row, ctx) -> tried(row)).list());
     }
@@ -245,7 +245,7 @@ public final class Shoplog implements AutoCloseable {
                 Optional.ofNullable(row.getString("spot")), row.getString("contaminant"),
                 List.of(row.getString("surface").split(" ")), number(row, "age_hours"), number(row, "warmest_c"),
                 row.getString("method"), row.getInt("marked") == 1 ? Outcome.MARKED : Outcome.of(row.getString("outcome")).orElseThrow(),
-                row.getInt("prepared") == 1);
+                row.getInt("prepared") == 1, number(row, "minutes"));
     }
 
     private static OptionalDouble number(ResultSet row, String column) throws SQLException {
@@ -272,6 +272,7 @@ public final class Shoplog implements AutoCloseable {
                 .bind("method", attempt.method()).bind("outcome", (attempt.outcome() == Outcome.MARKED ? Outcome.CLEARED : attempt.outcome()).word())
                 .bind("marked", attempt.outcome() == Outcome.MARKED ? 1 : 0)
                 .bind("prepared", attempt.prepared() ? 1 : 0)
+                .bindBySqlType("minutes", boxed(attempt.minutes()), Types.DOUBLE)
                 .bind("body", MAPPER.writeValueAsString(attempt));
     }
 

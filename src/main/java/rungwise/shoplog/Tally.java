@@ -8,13 +8,7 @@ package rungwise.shoplog;
  * @param expected how many knowledge had expected to
  */
 record Tally(double tries, double cleared, double expected) {
-    static final Tally NONE = new Tally(0, 0, 0);
-
     Tally plus(Tally other) {
         return new Tally(tries + other.tries, cleared + other.cleared, expected + other.expected);
-    }
-
-    Tally less(Tally other) {
-        return new Tally(Math.max(0, tries - other.tries), cleared - other.cleared, expected - other.expected);
     }
 }

@@ -138,7 +138,7 @@ class LearnedTest {
     @Test
     void what_is_not_known_any_more_is_counted_apart() {
         learned.take(new Tried(1, "x", "yard", java.util.Optional.empty(), "gone", List.of("clear_2k_sound"),
-                java.util.OptionalDouble.empty(), java.util.OptionalDouble.empty(), "gone", Outcome.HARM, true));
+                java.util.OptionalDouble.empty(), java.util.OptionalDouble.empty(), "gone", Outcome.HARM, true, java.util.OptionalDouble.empty()));
         take(1, Made.attempt("{contaminant: tar_spot, method: aliph_tar, outcome: cleared}"));
         assertThat(learned.lessons().leftOut().unknown()).isEqualTo(2);
         assertThat(learned.lessons().moved()).isEmpty();
