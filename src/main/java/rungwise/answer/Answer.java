@@ -248,8 +248,17 @@ public sealed interface Answer permits LadderAnswer, StoppedAnswer {
     public record Grades(int mechanical, int chemical, int thermal, double filmMicrons, List<Object> key) {
     }
 
-    /** Chance that one correct attempt clears it. */
-    public record Odds(double mean, double low, double high, String basis) {
+    /**
+     * Chance that one correct attempt clears it now, after what was tried on the spot.
+     *
+     * @param low     lower end of 80 %, a prior being worth as few tries as decisions say
+     * @param word    how often, in one of five words
+     * @param bars    the same as 1 to 5
+     * @param tries   made here on that deposit and family of surfaces
+     * @param cleared of these
+     * @param text    as it is told: an estimate, then a count, then a number
+     */
+    public record Odds(double mean, double low, double high, String basis, String word, int bars, long tries, long cleared, String text) {
     }
 
     /** The agent as mixed. */
@@ -295,7 +304,12 @@ public sealed interface Answer permits LadderAnswer, StoppedAnswer {
     public record Expected(double chanceCleared, double alreadyMarked, double markByWork, Took minutes) {
     }
 
-    /** Minutes: all well at once, likely, everything tried. */
-    public record Took(double best, double likely, double worst) {
+    /**
+     * Minutes: all well at once, on average, everything tried.
+     *
+     * @param tenth      one spot in ten takes no longer, to whole minutes
+     * @param nineTenths nine in ten take no longer
+     */
+    public record Took(double best, double likely, double worst, double tenth, double nineTenths) {
     }
 }

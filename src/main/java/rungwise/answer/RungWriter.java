@@ -88,13 +88,12 @@ final class RungWriter {
     private Answer.Rung rung(int rank, int visit, Choice choice, List<Agent> earlier, Optional<Choice> next) {
         Method method = choice.method();
         double mean = ladder.mean(choice);
-        double half = ChanceRange.halfWidth(mean, ladder.triesBehind(choice));
+        double half = ChanceRange.halfWidth(mean, base.decisions().value(DecisionId.LEARNT_HERE) + ladder.triesBehind(choice));
         Dwell dwell = Wetness.dwell(method, choice.verdict().narrows());
         return new Answer.Rung(rank, visit, method.id(), method.name(),
                 new Answer.Grades(choice.severity().mechanical(), choice.severity().chemical(),
                         choice.severity().thermal(), choice.severity().filmMicrons(), choice.carried().fields()),
-                new Answer.Odds(Figures.thousandths(mean), Figures.thousandths(Math.max(0, mean - half)),
-                        Figures.thousandths(Math.min(1, mean + half)), basis(choice)),
+                new ChanceWords(base.decisions()).odds(mean, half, basis(choice), ladder.count(choice)),
                 Figures.thousandths(minutes(method)), agent(choice.use()), new Answer.Span(dwell.from(), dwell.to()),
                 wetness.of(choice.use(), dwell), method.window().map(w -> new Answer.Span(w.from(), w.to())), method.pressureBar(),
                 choice.use().tool().name(), method.inOneGo(), method.technique(), tries(method), method.level(), method.stopSigns(),

@@ -9,6 +9,7 @@ import java.util.TreeMap;
 import java.util.stream.Collectors;
 import rungwise.knowledge.KnowledgeBase;
 import rungwise.knowledge.common.Figures;
+import rungwise.knowledge.decision.AssumptionId;
 import rungwise.knowledge.decision.DecisionId;
 import rungwise.knowledge.deposit.Contaminant;
 import rungwise.knowledge.method.Method;
@@ -29,6 +30,7 @@ import rungwise.rules.said.Because;
 import rungwise.rules.said.Concluded;
 import rungwise.rules.said.FlushFirst;
 import rungwise.rules.said.Hold;
+import rungwise.rules.said.Reason;
 import rungwise.text.Figure;
 import rungwise.text.Texts;
 import rungwise.workup.Rinses;
@@ -107,7 +109,7 @@ final class Writer {
         NextStep step = NextStep.of(ladder, around);
         List<Answer.Rung> written = rungs.rungs();
         Map<String, List<Answer.Barred>> barred = barred();
-        LadderAnswer answer = new LadderAnswer(base.revision(), ladder.asked(), facts(), mark(), assumed(), state(), steps.of("before"),
+        LadderAnswer answer = new LadderAnswer(base.revision(), ladder.asked(), facts(), mark(), reckonedWith(), state(), steps.of("before"),
                 written, ladder.slow().stream().map(this::alternative).toList(), passedOver(), barred.get("never"), barred.get("notNow"),
                 barred.get("usedUp"), neighbours(written), steps.of("after"), next.wayOut(step),
                 next.of(step, written), expected(written), around.advice().stream().map(a -> advice(a)).distinct().toList(), Map.of());
@@ -135,6 +137,23 @@ final class Writer {
     private List<Answer.Assumed> assumed() {
         return ladder.situation().assumptions().stream().map(a -> new Answer.Assumed(a.conclusion().fact(),
                 a.conclusion().value(), List.of(a.because()))).distinct().toList();
+    }
+
+    /** What chances, beliefs and minutes rest on besides: how warm it has been, and that spots differ. */
+    private List<Answer.Assumed> reckonedWith() {
+        List<Answer.Assumed> more = new ArrayList<>(assumed());
+        if (ladder.situation().warmthIsAssumed()) {
+            more.add(assumed("warmestPanelC", AssumptionId.WARMEST_PANEL));
+        }
+        if (!ladder.rungs().isEmpty()) {
+            more.add(assumed("spots", AssumptionId.STUBBORN_SPOTS));
+        }
+        return more;
+    }
+
+    private Answer.Assumed assumed(String fact, AssumptionId id) {
+        return new Answer.Assumed(fact, texts.say("assumed." + id.id(), "value", base.assumptions().value(id)),
+                List.of(Because.of(Reason.assumption(base.assumptions().of(id)), List.of())));
     }
 
     private Answer.State state() {
@@ -225,6 +244,9 @@ final class Writer {
         double unmarked = 1;
         double likely = 0;
         double worst = 0;
+        double spent = 0;
+        double tenth = 0;
+        double nineTenths = 0;
         for (int i = 0; i < written.size(); i++) {
             Choice choice = ladder.rungs().get(i);
             double reached = left.reached();
@@ -233,10 +255,21 @@ final class Writer {
             worst += minutes * choice.method().tries();
             unmarked *= 1 - reached * choice.markChance();
             left = left.after(choice);
+            // who is not done with this rung goes on with the next; who has none left stops here
+            boolean isLast = i + 1 == written.size();
+            double done = isLast ? 1 : 1 - left.reached();
+            tenth = done >= 0.1 && tenth == 0 ? spent + minutes : tenth;
+            nineTenths = done >= 0.9 && nineTenths == 0 ? spent + minutes : nineTenths;
+            spent += minutes;
         }
         double best = written.isEmpty() ? 0 : rungs.minutes(ladder.rungs().get(0).method());
         return new Answer.Expected(written.isEmpty() ? 0 : Figures.thousandths(1 - left.reached()), Figures.thousandths(ladder.marked()),
                 Figures.thousandths(1 - unmarked),
-                new Answer.Took(Figures.thousandths(best), Figures.thousandths(likely), Figures.thousandths(worst)));
+                new Answer.Took(Figures.thousandths(best), Figures.thousandths(likely), Figures.thousandths(worst), whole(tenth), whole(nineTenths)));
+    }
+
+    /** Nobody times a spot to the second, nor a long one to the minute. */
+    private static double whole(double minutes) {
+        return minutes < 20 ? Math.ceil(minutes) : 5 * Math.ceil(minutes / 5);
     }
 }

@@ -12,6 +12,7 @@ import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import rungwise.answer.Answer;
+import rungwise.answer.ChanceWords;
 import rungwise.knowledge.KnowledgeBase;
 import rungwise.knowledge.common.Figures;
 import rungwise.knowledge.common.Sentence;
@@ -30,10 +31,12 @@ final class AnswerText {
     private final KnowledgeBase base;
     private final PrintWriter out;
     private final boolean colour;
+    private final ChanceWords chances;
 
     AnswerText(KnowledgeBase base, PrintWriter out) {
         this.base = base;
         this.out = out;
+        this.chances = new ChanceWords(base.decisions());
         this.colour = System.console() != null && System.getenv("NO_COLOR") == null;
     }
 
@@ -97,7 +100,7 @@ final class AnswerText {
         Map<String, List<String>> byStep = new LinkedHashMap<>();
         PASSED.forEach(k -> byStep.put(k, new ArrayList<>()));
         answer.passedOver().forEach(p -> byStep.computeIfAbsent(p.step(), k -> new ArrayList<>()).add(p.step()
-                .equals("pointless") ? p.name() : say("passed-over.one", "name", p.name(), "percent", percent(p.chance()))));
+                .equals("pointless") ? p.name() : say("passed-over.one", "name", p.name(), "often", chances.word(p.chance()))));
         section(say("passed-over"), byStep.entrySet().stream().filter(e -> !e.getValue().isEmpty())
                 .map(e -> say("of", "name", Texts.chosen().has("text.passed-over." + e.getKey()) ? say("passed-over." + e.getKey())
                         : e.getKey(), "why", String.join(", ", e.getValue()))).toList());
@@ -176,13 +179,13 @@ final class AnswerText {
     private void ladder(Answer answer) {
         out.println();
         out.println(bold(say("ladder")));
-        out.printf(Locale.ROOT, "  %-2s %-32s %-9s %-7s %-7s %-10s %s%n", "", say("column.method"), say("column.grades"), say("column.chance"),
+        out.printf(Locale.ROOT, "  %-2s %-32s %-9s %-17s %-7s %-10s %s%n", "", say("column.method"), say("column.grades"), say("column.chance"),
                 say("column.minutes"), say("column.dwell"), say("column.needed"));
         for (Answer.Rung rung : answer.rungs()) {
             Answer.Grades s = rung.severity();
-            out.printf(Locale.ROOT, "  %-2d %-32s %-9s %-7s %-7s %-10s %s%n", rung.rank(), rung.name(),
+            out.printf(Locale.ROOT, "  %-2d %-32s %-9s %-17s %-7s %-10s %s%n", rung.rank(), rung.name(),
                     s.mechanical() + " " + s.chemical() + " " + s.thermal() + " " + Figures.text(s.filmMicrons()),
-                    say("percent", "percent", percent(rung.chance().mean())), Figures.text(Math.round(rung.minutes() * 10) / 10.0),
+                    rung.chance().word() + " " + drawn(rung.chance().bars()), Figures.text(Math.round(rung.minutes() * 10) / 10.0),
                     rung.dwell().to() == 0 ? "-" : Figures.text(rung.dwell().from()) + "–"
                             + Figures.text(rung.dwell().to()),
                     rung.gates().stream().filter(g -> g.state().equals(Answer.GateState.MISSING)).map(AnswerText::needed)
@@ -190,10 +193,17 @@ final class AnswerText {
             wear("     " + say("rung-wear"), rung.ppe());
             rung.bridgeBefore().stream().map(Answer.Bridge::text).distinct().forEach(b -> out.println("     " + say("rung-first", "step", b)));
         }
+        List<String> tried = answer.rungs().stream().filter(r -> r.chance().tries() > 0 || !r.chance().basis().equals("prior"))
+                .map(r -> say("here-of", "name", r.name(), "text", r.chance().text())).toList();
+        out.println("  " + say("here", "tries", tried.isEmpty() ? say("here-none") : String.join("; ", tried)));
         Answer.Expected e = answer.ladder().orElseThrow().expected();
-        out.println("  " + say("expected", "cleared", percent(e.chanceCleared()), "marked", percent(e.alreadyMarked()),
-                "best", Math.round(e.minutes().best()), "likely", Math.round(e.minutes().likely()),
-                "worst", Math.round(e.minutes().worst())));
+        boolean alike = e.minutes().tenth() == e.minutes().nineTenths();
+        out.println("  " + say(alike ? "expected-alike" : "expected", "cleared", chances.word(e.chanceCleared()), "bars", drawn(chances.bars(e.chanceCleared())),
+                "marked", chances.word(e.alreadyMarked()), "tenth", Math.round(e.minutes().tenth()), "nineTenths", Math.round(e.minutes().nineTenths())));
+    }
+
+    private static String drawn(int bars) {
+        return ChanceWords.drawn(bars, Terminal.isPlain());
     }
 
     void why(Answer answer, String method) {
@@ -270,10 +280,6 @@ final class AnswerText {
 
     private String bold(String text) {
         return colour ? "\u001b[1m" + text + "\u001b[0m" : text;
-    }
-
-    private static long percent(double chance) {
-        return Math.round(chance * 100);
     }
 
     private static String say(String id, Object... named) {

@@ -48,6 +48,7 @@ final class LearnedCommand implements Callable<Integer> {
                     move.surface(), Figures.text(move.from()), Figures.text(move.to()), Figures.text(move.tries()),
                     Figures.text(move.cleared()));
         }
+        lessons.minutes().forEach(p -> out.println(say("minutes", "method", p.method(), "to", p.to(), "from", p.from(), "tries", p.tries())));
         out.println(say("counted", "counted", lessons.counted(), "unprepared", lessons.leftOut().unprepared(), "unknown",
                 lessons.leftOut().unknown(), "revision", lessons.revision()));
     }

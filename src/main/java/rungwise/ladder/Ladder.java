@@ -98,7 +98,7 @@ public record Ladder(Revision revision, Subject subject, Situation situation, Ve
         if (table != ChanceTable.PRIOR) {
             double ofWork = revision.base().decisions().value(DecisionId.MINUTE_OF_WORK);
             ordered = ordered.stream().map(c -> learned(c, states).paced(table.pace(c.method()), ofWork)).toList();
-            known = worth.choose(ordered, states.prior(), Set.of());
+            known = worth.of(states.still()).choose(ordered, states.prior(), Set.of());
         }
         return new Climb(revision, subject, situation, verdicts, states, ordered, known, worth).ladder();
     }
@@ -131,9 +131,9 @@ public record Ladder(Revision revision, Subject subject, Situation situation, Ve
             this.states = states;
             this.first = first;
             this.ordered = ordered;
-            this.worth = worth;
             this.weights = states.afterTries();
             this.still = states.still(weights);
+            this.worth = states.isLearned() ? worth.of(still) : worth;
         }
 
         private Ladder ladder() {

@@ -175,6 +175,16 @@ public record Situation(Question question, List<Suspect> suspects, List<Other> o
         return question.facts().warmestPanelC().orElseGet(() -> assumptions.value(AssumptionId.WARMEST_PANEL));
     }
 
+    /** Whether beliefs rest on how warm the panel is taken to have been. */
+    public boolean warmthIsAssumed() {
+        return question.facts().warmestPanelC().isEmpty() && question.ageHours().isPresent() && suspects.stream().map(Suspect::contaminant)
+                .anyMatch(c -> isByWarmth(c.hardens()) || isByWarmth(c.marks()));
+    }
+
+    private static boolean isByWarmth(Hours hours) {
+        return !hours.isNever() && hours.cool() != hours.hot();
+    }
+
     /** Belief that it has hardened, by its age. */
     static Belief age(Question question, Contaminant contaminant, Assumptions assumptions) {
         if (question.ageHours().isEmpty()) {

@@ -65,6 +65,20 @@ final class States {
         return situation.suspects().stream().map(s -> table.of(s.contaminant(), method, surface)).toList();
     }
 
+    private static double moved(double part, double was, double now) {
+        double odds = part / (1 - part) * now / (1 - now) * (1 - was) / was;
+        return part >= 1 ? 1 : odds / (1 + odds);
+    }
+
+    boolean isLearned() {
+        return table != ChanceTable.PRIOR;
+    }
+
+    /** The prior, spots as stubborn as they come. */
+    Still still() {
+        return Still.of(spots, prior);
+    }
+
     double pace(Method method) {
         return table.pace(method);
     }
@@ -82,11 +96,11 @@ final class States {
             Chances whole = contaminant.chances(method);
             for (boolean hardened : List.of(false, true)) {
                 double now = hardened ? likely.get(i).ifHardened() : likely.get(i).ifFresh();
-                double moved = now / whole.of(hardened).probability();
+                double was = whole.of(hardened).probability();
                 double[] parts = contaminant.chances(method, hardened);
-                // what a log moved moves every part alike
+                // what a log moved moves the odds of every part alike
                 for (double part : parts) {
-                    chances[at++] = parts.length == 1 ? now : Math.min(1, part * moved);
+                    chances[at++] = parts.length == 1 ? now : now == was ? part : moved(part, was, now);
                 }
             }
         }

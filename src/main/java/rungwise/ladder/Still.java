@@ -1,13 +1,12 @@
 package rungwise.ladder;
 
+import rungwise.science.LeastCostMix;
 import rungwise.science.Stubbornness;
 
 /**
- * What is still there: belief in each hidden state and, within it, in how stubborn the spot is, less what tries took off. What an
- * answer says of the next method once earlier ones failed it asks here: the chance shown, expected minutes, the end.
- *
- * <p>{@link Worth} still reckons with half the chance of a second try of one family, which experts' ladders were weighed with; with
- * stubbornness in its place ladders come out shorter than theirs.
+ * What is still there: belief in each hidden state and, within it, in how stubborn the spot is, less what tries took off. Who asks
+ * how likely the next method is once earlier ones failed asks here: the chance shown, expected minutes, the end, and {@link Worth}
+ * where chances were learned.
  */
 public final class Still {
     private final Stubbornness spots;
@@ -76,6 +75,11 @@ public final class Still {
     /** By state and degree. */
     double[] joint() {
         return joint.clone();
+    }
+
+    /** As the search for the cheapest ladder wants it, by state and degree. */
+    LeastCostMix.Try asTry(Choice choice) {
+        return new LeastCostMix.Try(choice.cost(), States.boxed(spread(choice.chances(), spots)), choice.id());
     }
 
     static double[] spread(double[] chances, Stubbornness spots) {

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.DoubleStream;
 import rungwise.knowledge.common.Figures;
 import rungwise.knowledge.decision.DecisionId;
 import rungwise.knowledge.decision.Decisions;
@@ -29,11 +30,25 @@ final class Worth {
     private final Decisions decisions;
     private final Sequence sequence;
     private final double canWaitMinutes;
+    private final Optional<Still> spot;
 
     Worth(Decisions decisions, Sequence sequence, double canWaitMinutes) {
+        this(decisions, sequence, canWaitMinutes, Optional.empty());
+    }
+
+    private Worth(Decisions decisions, Sequence sequence, double canWaitMinutes, Optional<Still> spot) {
         this.decisions = decisions;
         this.sequence = sequence;
         this.canWaitMinutes = canWaitMinutes;
+        this.spot = spot;
+    }
+
+    /**
+     * The same where chances were learned: they were learned of spots that differ, and only hold where spots are taken to differ.
+     * What somebody recalled of a method already has in it that it comes after others, and goes with half for a second of its kind.
+     */
+    Worth of(Still there) {
+        return new Worth(decisions, sequence, canWaitMinutes, Optional.of(there));
     }
 
     /**
@@ -274,12 +289,20 @@ final class Worth {
                 needs[i] |= 1L << at.get(finer.id());
             }
         }
-        return LeastCostMix.of(left.stream().map(Choice::asTry).toList(), always, needs, weights, decisions.value(DecisionId.HANDING_OVER));
+        return LeastCostMix.of(left.stream().map(this::asTry).toList(), always, needs, belief(weights), decisions.value(DecisionId.HANDING_OVER));
+    }
+
+    private LeastCostMix.Try asTry(Choice choice) {
+        return spot.map(s -> s.asTry(choice)).orElseGet(choice::asTry);
+    }
+
+    private double[] belief(double[] weights) {
+        return spot.map(Still::joint).orElse(weights);
     }
 
     private double cost(List<Choice> tried, double[] weights) {
         long all = tried.isEmpty() ? 0 : -1L >>> 64 - tried.size();
-        return LeastCostMix.of(tried.stream().map(Choice::asTry).toList(), all, new long[tried.size()], weights,
+        return LeastCostMix.of(tried.stream().map(this::asTry).toList(), all, new long[tried.size()], belief(weights),
                 decisions.value(DecisionId.HANDING_OVER)).cost();
     }
 
@@ -306,12 +329,10 @@ final class Worth {
     private List<Choice> enough(List<Choice> rungs, double[] weights, Set<String> keep, Map<String, PassedOver> passed) {
         Set<Mechanism> kinds = new HashSet<>();
         double[] left = weights.clone();
+        Optional<Still> there = spot;
         List<Choice> kept = new ArrayList<>();
         for (Choice rung : rungs) {
-            double still = 0;
-            for (double share : left) {
-                still += share;
-            }
+            double still = there.map(Still::reached).orElse(DoubleStream.of(left).sum());
             if (still < decisions.value(DecisionId.ENOUGH) && !keep.contains(rung.id())) {
                 pass(rung, DecisionId.ENOUGH, List.of(because(DecisionId.ENOUGH, Figure.against("chanceLeft", rounded(still), "",
                         decisions.value(DecisionId.ENOUGH)))), passed);
@@ -321,6 +342,7 @@ final class Worth {
             for (int i = 0; i < left.length; i++) {
                 left[i] *= 1 - share * rung.chances()[i];
             }
+            there = there.map(t -> t.after(rung));
             kept.add(rung);
         }
         return List.copyOf(kept);

@@ -167,7 +167,7 @@ record Placed(Question question, Map<String, Double> belief, Optional<String> st
         a.never().forEach(b -> left.add(new Left(Place.NEVER, b.method(), "", b.because())));
         a.notNow().forEach(b -> left.add(new Left(Place.NOT_NOW, b.method(), "", b.because())));
         a.usedUp().forEach(b -> left.add(new Left(Place.USED_UP, b.method(), "", b.because())));
-        Answer.Expected e = a.ladder().map(LadderAnswer::expected).orElse(new Answer.Expected(0, 0, 0, new Answer.Took(0, 0, 0)));
+        Answer.Expected e = a.ladder().map(LadderAnswer::expected).orElse(new Answer.Expected(0, 0, 0, new Answer.Took(0, 0, 0, 0, 0)));
         return new Placed(a.question(), belief, stop, next(a), a.rungs().stream().map(Placed::offer).toList(),
                 a.alternatives().stream().map(Answer.Alternative::rung).map(Placed::offer).toList(), List.copyOf(left),
                 steps(a.before()), steps(a.after()), a.whoTakesOver().map(Answer.WayOut::method).orElse(""), new Expected(e.chanceCleared(), e.alreadyMarked(),
