@@ -258,7 +258,7 @@ public sealed interface Answer permits LadderAnswer, StoppedAnswer {
      * @param cleared of these
      * @param text    as it is told: an estimate, then a count, then a number
      */
-    public record Odds(double mean, double low, double high, String basis, String word, int bars, long tries, long cleared, String text) {
+    public record Odds(double mean, double low, double high, String basis, String word, int bars, int tries, int cleared, String text) {
     }
 
     /** The agent as mixed. */

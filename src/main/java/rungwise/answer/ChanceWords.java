@@ -44,6 +44,6 @@ public final class ChanceWords {
                 ? Texts.said("chance.count", "word", word(chance), "cleared", here.cleared(), "tries", here.tries())
                 : Texts.said("chance.number", "percent", Math.round(100 * chance), "cleared", here.cleared(), "tries", here.tries());
         return new Answer.Odds(Figures.thousandths(chance), Figures.thousandths(Math.max(0, chance - half)),
-                Figures.thousandths(Math.min(1, chance + half)), basis, word(chance), bars(chance), here.tries(), here.cleared(), text);
+                Figures.thousandths(Math.min(1, chance + half)), basis, word(chance), bars(chance), (int) here.tries(), (int) here.cleared(), text);
     }
 }

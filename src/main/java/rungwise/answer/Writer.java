@@ -145,9 +145,7 @@ final class Writer {
         if (ladder.situation().warmthIsAssumed()) {
             more.add(assumed("warmestPanelC", AssumptionId.WARMEST_PANEL));
         }
-        if (!ladder.rungs().isEmpty()) {
-            more.add(assumed("spots", AssumptionId.STUBBORN_SPOTS));
-        }
+        more.add(assumed("spots", AssumptionId.STUBBORN_SPOTS));
         return more;
     }
 

@@ -5,6 +5,7 @@ import java.util.Locale;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
 import picocli.CommandLine.ParentCommand;
 import rungwise.knowledge.common.Figures;
 import rungwise.shoplog.Lessons;
@@ -24,13 +25,31 @@ final class LearnedCommand implements Callable<Integer> {
     @Mixin
     private Output output;
 
+    @Option(names = "--csv")
+    private boolean csv;
+
     @Override
     public Integer call() {
         Lessons lessons;
         try (Shoplog log = data.existing()) {
             lessons = new Teacher(log, main.ready().knowledge()).lessons();
         }
-        return output.print(lessons, out -> print(lessons, out));
+        return output.print(lessons, out -> {
+            if (csv) {
+                table(lessons, out);
+            } else {
+                print(lessons, out);
+            }
+        });
+    }
+
+    /** For a picture: a head, then a row for each chance and each method's minutes that moved; ids and plain numbers alone. */
+    private static void table(Lessons lessons, PrintWriter out) {
+        out.println("what,method,bond,state,surface,from,to,tries,cleared");
+        lessons.moved().forEach(m -> out.println(String.join(",", "chance", m.method(), m.bond(), m.state(), m.surface(), Figures.exact(m.from()),
+                Figures.exact(m.to()), Figures.exact(m.tries()), Figures.exact(m.cleared()))));
+        lessons.minutes().forEach(p -> out.println(String.join(",", "minutes", p.method(), "", "", "", Figures.exact(p.from()), Figures.exact(p.to()),
+                Figures.exact(p.tries()), "")));
     }
 
     private static void print(Lessons lessons, PrintWriter out) {

@@ -6,6 +6,7 @@ import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import picocli.CommandLine;
@@ -100,5 +101,31 @@ class LogCommandTest {
         assertThat(run("ladder", spot, "--json", "--data", data()).out()).isNotEqualTo(prior).contains("\"learned\"");
         assertThat(prior).doesNotContain("\"learned\"");
         assertThat(run("ladder", spot, "--json", "--data", data(), "--no-learning").out()).isEqualTo(prior);
+    }
+
+    @Test
+    void what_moved_is_printed_as_a_table_to_draw_from() throws Exception {
+        add("a.csv", "contaminant,age,surface,method,outcome,minutes\n" + "tar_spot,P3000D,clear_2k_sound,aliph_tar,no-change,9\n".repeat(6));
+        List<String> rows = run("learned", "--csv", "--data", data()).out().lines().toList();
+        assertThat(rows.get(0)).isEqualTo("what,method,bond,state,surface,from,to,tries,cleared");
+        assertThat(rows).filteredOn(r -> r.startsWith("chance,")).singleElement().satisfies(r -> {
+            String[] cells = r.split(",");
+            assertThat(cells).startsWith("chance", "aliph_tar", "bituminous", "hardened", "paint");
+            assertThat(Double.parseDouble(cells[6])).isLessThan(Double.parseDouble(cells[5]));
+            assertThat(Double.parseDouble(cells[7])).isEqualTo(6);
+        });
+        assertThat(rows).filteredOn(r -> r.startsWith("minutes,")).singleElement().asString().startsWith("minutes,aliph_tar,,,,").endsWith(",6,");
+    }
+
+    @Test
+    void a_chance_is_an_estimate_until_it_was_tried_twenty_times_a_count_until_fifty_then_a_number() throws Exception {
+        assertThat(run("ladder", SPOT, "--all").out()).contains("trade estimates, 0 tries here").doesNotContain(" % ,");
+        String row = "tar_spot,P12D,clear_2k_sound,aliph_tar,";
+        add("a.csv", "contaminant,age,surface,method,outcome\n" + (row + "cleared\n").repeat(14) + (row + "no-change\n").repeat(5));
+        assertThat(run("ladder", SPOT, "--all", "--data", data()).out()).contains("by 19 tries here");
+        add("b.csv", "contaminant,age,surface,method,outcome\n" + row + "no-change\n");
+        assertThat(run("ladder", SPOT, "--all", "--data", data()).out()).contains("14 of 20 here").doesNotContain("%, 14");
+        add("c.csv", "contaminant,age,surface,method,outcome\n" + (row + "cleared\n").repeat(30));
+        assertThat(run("ladder", SPOT, "--all", "--data", data()).out()).contains("%, 44 of 50 here");
     }
 }

@@ -29,12 +29,13 @@ import rungwise.question.Question;
 import rungwise.shoplog.Adversary;
 
 /**
- * Law 11: what a log teaches moves chances and minutes, within bounds; never severity, order, bars, gates or protection.
+ * Law 11: what a log teaches moves chances and minutes, none of them to certain; never severity, order, bars, gates or protection.
  * The logs are written to break it.
  */
 class LearningLawTest {
     private static final KnowledgeBase KNOWN = Base.advisor().knowledge();
     private static final Share SHARE = new Share();
+    private static int minutes;
 
     /** A question and what a hostile log taught of its deposit. */
     record Case(Question question, ChanceTable learned) {
@@ -57,12 +58,15 @@ class LearningLawTest {
         Answer prior = Base.advisor().answer(drawn.question(), true);
         Answer learned = Base.advisor().answer(drawn.question(), true, drawn.learned());
         assertThat(wrong(prior, learned)).as(drawn.toString()).isEmpty();
+        learned.rungs().stream().filter(l -> prior.rungs().stream().anyMatch(r -> r.method().equals(l.method()) && r.minutes() != l.minutes()))
+                .forEach(l -> minutes++);
         SHARE.count(prior.rungs().stream().anyMatch(r -> learned.rungs().stream().anyMatch(l ->
                 l.method().equals(r.method()) && l.chance().mean() != r.chance().mean())));
     }
 
     @AfterContainer
     static void was_put_to_the_test() {
+        assertThat(minutes).as("minutes that moved, and moved nothing else").isPositive();
         SHARE.isEnough("11, a log moves chances and nothing else");
     }
 

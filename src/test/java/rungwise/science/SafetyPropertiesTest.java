@@ -178,25 +178,4 @@ class SafetyPropertiesTest {
         assertThat(FilmBudget.used(took, 1, 0.5)).isCloseTo(took + 1.5, offset(1e-12));
         assertThat(FilmBudget.leftForLife(clear, took, took)).isLessThanOrEqualTo(FilmBudget.leftForLife(clear, took));
     }
-
-    @Property(tries = 200, seed = "35")
-    void what_attempts_teach_moves_a_chance_towards_them_and_within_its_bounds(@ForAll @DoubleRange(min = 0.02, max = 0.98) double prior,
-                                                                               @ForAll @DoubleRange(min = 0, max = 50) double cleared,
-                                                                               @ForAll @DoubleRange(min = 0, max = 50) double failed) {
-        BetaUpdate before = BetaUpdate.prior(prior, 20);
-        BetaUpdate after = before.after(cleared, failed);
-        assertThat(before.mean()).isCloseTo(prior, offset(1e-12));
-        assertThat(before.after(cleared + 1, failed).mean()).isGreaterThan(after.mean());
-        assertThat(before.after(cleared, failed + 1).mean()).isLessThan(after.mean());
-        assertThat(after.deviation()).isLessThanOrEqualTo(0.5);
-        assertThat(after.bounded(prior, 0.15)).isBetween(Math.max(0, prior - 0.15) - 1e-12, Math.min(1, prior + 0.15) + 1e-12);
-        // what a log teaches by its sums is the same Beta
-        assertThat(BetaUpdate.move(20, 0, cleared + failed, cleared, (cleared + failed) * prior))
-                .isCloseTo(after.mean() - prior, offset(1e-12));
-        double moved = Math.max(0.01, Math.min(0.99, prior + 0.1));
-        assertThat(BetaUpdate.move(20, moved - prior, cleared + failed, cleared, (cleared + failed) * prior))
-                .isCloseTo(BetaUpdate.prior(moved, 20).after(cleared, failed).mean() - prior, offset(1e-12));
-        // two halves teach what one whole does
-        assertThat(before.after(0.5, 0).after(0.5, 0).mean()).isCloseTo(before.after(1, 0).mean(), offset(1e-12));
-    }
 }

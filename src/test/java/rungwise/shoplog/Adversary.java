@@ -33,7 +33,7 @@ public final class Adversary {
         return new Attempt(new java.util.UUID(random.nextLong(), random.nextLong()).toString(), Made.NOW, "yard",
                 Optional.empty(), random.nextInt(4) == 0 ? Optional.of("s" + random.nextInt(30)) : Optional.empty(),
                 contaminant, age, List.of(one(random, SURFACES)), Question.Facts.NONE, Question.Setting.UNKNOWN, method,
-                Optional.empty(), List.of(), outcome, random.nextInt(8) > 0, OptionalDouble.empty(), Optional.empty(),
+                Optional.empty(), List.of(), outcome, random.nextInt(8) > 0, OptionalDouble.of(0.5 + random.nextInt(60)), Optional.empty(),
                 Optional.empty(), BASE.revision());
     }
 

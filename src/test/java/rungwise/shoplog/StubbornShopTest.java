@@ -24,10 +24,9 @@ import rungwise.ladder.Likely;
 import rungwise.ladder.Suspects;
 import rungwise.question.Question;
 import rungwise.question.QuestionReader;
-import rungwise.science.Stubbornness;
 
 /**
- * A shop that the learner does not know: each pair of deposit and method is off from the trade by a jump of its own, which no pooling
+ * Shops that the learner does not know: each pair of deposit and method is off from the trade by a jump of its own, which no pooling
  * foresees, and its spots differ. Whoever counts each try by itself gets worse there with every attempt.
  */
 class StubbornShopTest {
@@ -188,21 +187,15 @@ class StubbornShopTest {
     }
 
     @Test
-    void its_ladders_cost_less_than_by_priors_and_next_to_nothing_more_than_by_knowing_all() {
-        assertThat(learned).isLessThan(prior);
-        assertThat(learned).isLessThan(1.03 * perfect);
+    void their_ladders_cost_less_than_by_priors_and_hardly_more_than_by_knowing_all_that_was_tried() {
+        assertThat(learned).isLessThan(0.95 * prior);
+        assertThat(learned).isLessThan(1.02 * perfect);
     }
 
     @Test
-    void its_chances_are_off_by_no_more_than_five_points() {
-        assertThat(compared).isGreaterThan(15);
+    void their_chances_are_off_by_no_more_than_three_points() {
+        assertThat(compared).isGreaterThan(60);
         assertThat(errorBefore).as("else there was nothing to learn").isGreaterThan(0.08);
-        assertThat(errorAfter).isLessThanOrEqualTo(0.05);
-    }
-
-    @Test
-    void a_fit_that_took_all_spots_for_alike_would_be_seen() {
-        assertThat(new Stubbornness(0).spread(0.6)).containsOnly(0.6);
-        assertThat(new Stubbornness(1).spread(0.6)[0]).isLessThan(0.15);
+        assertThat(errorAfter).isLessThanOrEqualTo(0.03);
     }
 }
