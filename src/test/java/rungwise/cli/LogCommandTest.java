@@ -105,7 +105,7 @@ class LogCommandTest {
 
     @Test
     void what_moved_is_printed_as_a_table_to_draw_from() throws Exception {
-        add("a.csv", "contaminant,age,surface,method,outcome,minutes\n" + "tar_spot,P3000D,clear_2k_sound,aliph_tar,no-change,9\n".repeat(6));
+        add("a.csv", "contaminant,age,surface,method,outcome,minutes\n" + "tar_spot,P3000D,clear_2k_sound,aliph_tar,no-change,2\n".repeat(6));
         List<String> rows = run("learned", "--csv", "--data", data()).out().lines().toList();
         assertThat(rows.get(0)).isEqualTo("what,method,bond,state,surface,from,to,tries,cleared");
         assertThat(rows).filteredOn(r -> r.startsWith("chance,")).singleElement().satisfies(r -> {
