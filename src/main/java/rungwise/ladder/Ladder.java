@@ -98,7 +98,7 @@ public record Ladder(Revision revision, Subject subject, Situation situation, Ve
         if (table != ChanceTable.PRIOR) {
             double ofWork = revision.base().decisions().value(DecisionId.MINUTE_OF_WORK);
             ordered = ordered.stream().map(c -> learned(c, states).paced(table.pace(c.method()), ofWork)).toList();
-            known = worth.of(states.still()).choose(ordered, states.prior(), Set.of());
+            known = (states.isLearned(ordered) ? worth.of(states.still()) : worth).choose(ordered, states.prior(), Set.of());
         }
         return new Climb(revision, subject, situation, verdicts, states, ordered, known, worth).ladder();
     }
@@ -133,7 +133,7 @@ public record Ladder(Revision revision, Subject subject, Situation situation, Ve
             this.ordered = ordered;
             this.weights = states.afterTries();
             this.still = states.still(weights);
-            this.worth = states.isLearned() ? worth.of(still) : worth;
+            this.worth = states.isLearned(ordered) ? worth.of(still) : worth;
         }
 
         private Ladder ladder() {

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import rungwise.knowledge.KnowledgeBase;
 import rungwise.knowledge.decision.AssumptionId;
+import rungwise.knowledge.decision.DecisionId;
 import rungwise.knowledge.deposit.Contaminant;
 import rungwise.knowledge.method.Chances;
 import rungwise.knowledge.method.Method;
@@ -70,8 +71,10 @@ final class States {
         return part >= 1 ? 1 : odds / (1 + odds);
     }
 
-    boolean isLearned() {
-        return table != ChanceTable.PRIOR;
+    /** Whether so much was tried on it here that its chances are the shop's own: a first try in a log turns no ladder over. */
+    boolean isLearned(List<Choice> choices) {
+        return table != ChanceTable.PRIOR && choices.stream().mapToLong(c -> count(c.method()).tries()).sum()
+                >= base.decisions().value(DecisionId.COUNTED_FROM);
     }
 
     /** The prior, spots as stubborn as they come. */
