@@ -6,12 +6,16 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.EnumMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import java.util.stream.StreamSupport;
@@ -35,6 +39,7 @@ class PublishedCasesTest {
     private static final Path FOLDER = Path.of("src/test/resources/published");
     private static final String SOUND = "{totalFilmMicrons: {min: 112, max: 120}, clearMicrons: 48, paintAgeDays: 2900, refinished: false}";
     private static final String MILD = "{airC: 20, panelC: 20, sun: shade, outdoors: true}";
+    private static final long OFFERED = 28;
     private static final int LAST = Integer.MAX_VALUE;
 
     private static final Advisor ADVISOR = Base.advisor();
@@ -60,13 +65,13 @@ class PublishedCasesTest {
     void every_entry_has_only_the_keys_that_are_looked_at() {
         entries("sequences.yaml").forEach(entry -> {
             assertThat(entry.propertyNames()).isSubsetOf("id", "question", "inferred", "steps", "otherwise");
-            entry.path("steps").forEach(s -> assertThat(s.propertyNames()).isSubsetOf("does", "as", "wash", "rank", "none"));
+            entry.path("steps").forEach(s -> assertThat(s.propertyNames()).isSubsetOf("does", "as", "wash", "rank", "none", "without"));
         });
         entries("limits.yaml").forEach(entry -> {
-            assertThat(entry.propertyNames()).isSubsetOf("id", "says", "question", "never", "absent", "needs", "most");
+            assertThat(entry.propertyNames()).isSubsetOf("id", "says", "question", "never", "needs", "most");
             assertThat(entry.path("needs").propertyNames()).isSubsetOf("gates", "ppe", "after", "before", "next", "order");
-            assertThat(entry.path("most").propertyNames()).isSubsetOf("pressureBar", "filmMicrons", "dwellMinutes", "shiftPpm", "marksHotHours");
-            assertThat(List.of("never", "absent", "needs", "most")).anyMatch(entry::has);
+            assertThat(entry.path("most").propertyNames()).isSubsetOf("pressureBar", "filmMicrons", "dwellMinutes", "surfaceBar", "shiftPpm", "marksHotHours");
+            assertThat(List.of("never", "needs", "most")).anyMatch(entry::has);
         });
     }
 
@@ -98,6 +103,12 @@ class PublishedCasesTest {
                     .mapToDouble(AirLimit::value).min().orElse(Double.POSITIVE_INFINITY);
             if (held > limit.getValue().asDouble()) {
                 broken.add("the base allows " + held + " ppm");
+            }
+        });
+        entry.path("most").path("surfaceBar").properties().forEach(limit -> {
+            double held = ADVISOR.knowledge().surfaces().get(limit.getKey()).maxPressureBar();
+            if (held > limit.getValue().asDouble()) {
+                broken.add("the base lets " + held + " bar on " + limit.getKey());
             }
         });
         entry.path("most").path("marksHotHours").properties().forEach(limit -> {
@@ -134,11 +145,15 @@ class PublishedCasesTest {
     private static void most(JsonNode most, Answer answer, List<String> broken) {
         most.path("dwellMinutes").properties().forEach(d -> expect(rungs(answer).stream().anyMatch(r -> r.method().equals(d.getKey())),
                 d.getKey() + " is not offered, so its dwell says nothing", broken));
+        expect(!most.has("pressureBar") || rungs(answer).stream().anyMatch(r -> r.pressureBar().isPresent()),
+                "no jet is offered, so its pressure says nothing", broken);
+        if (most.has("filmMicrons")) {
+            double together = rungs(answer).stream().mapToDouble(r -> r.severity().filmMicrons() * r.tries().allowed()).sum();
+            expect(together > 0 && together <= most.path("filmMicrons").asDouble(), "all tries of all rungs take " + together + " µm", broken);
+        }
         for (Answer.Rung rung : rungs(answer)) {
             expect(!most.has("pressureBar") || rung.pressureBar().orElse(0.0) <= most.path("pressureBar").asDouble(),
                     rung.method() + " at " + rung.pressureBar() + " bar", broken);
-            expect(!most.has("filmMicrons") || rung.severity().filmMicrons() <= most.path("filmMicrons").asDouble(),
-                    rung.method() + " takes " + rung.severity().filmMicrons() + " µm", broken);
             JsonNode dwell = most.path("dwellMinutes").path(rung.method());
             expect(dwell.isMissingNode() || rung.dwell().to() <= dwell.asDouble(),
                     rung.method() + " stays " + rung.dwell().to() + " min", broken);
@@ -162,6 +177,41 @@ class PublishedCasesTest {
             // a pair that is no longer turned needs no reason any more
             assertThat(new Sequenced(entry).turned()).containsExactlyInAnyOrderElementsOf(excused);
         }));
+    }
+
+    /** What became of a published step, best first. BESIDE is named elsewhere than on the ladder: slow, or for a mark. */
+    private enum What { OFFERED, BESIDE, PASSED_OVER, BARRED, NOWHERE, NOT_HELD }
+
+    /** With the step of worth, or the reasons, by which it is not offered. */
+    private record Fate(What what, Set<String> by) {
+        String key() {
+            return what.name().toLowerCase(Locale.ROOT);
+        }
+
+        @Override
+        public String toString() {
+            return key() + (by.isEmpty() ? "" : " by " + new TreeSet<>(by));
+        }
+    }
+
+    /** A step that a person is not offered has its reason with it, and a reason whose difference has gone goes too. */
+    @TestFactory
+    Stream<DynamicTest> each_published_step_is_on_the_printed_ladder_or_says_why_not() {
+        return entries("sequences.yaml").stream().map(entry -> DynamicTest.dynamicTest(entry.path("id").asString(), () -> {
+            entry.path("steps").forEach(s -> assertThat(s.path("without").path("why").asString(s.has("without") ? "" : "-"))
+                    .as("why " + s + " is not offered").isNotBlank());
+            assertThat(new Sequenced(entry).unexplained()).isEmpty();
+        }));
+    }
+
+    /** What an answer puts before the one who works: first aid, preparation, the rungs, and who takes over. */
+    private static Set<String> printed(Answer answer) {
+        Set<String> printed = new TreeSet<>();
+        answer.next().method().ifPresent(printed::add);
+        answer.before().forEach(s -> printed.add(s.step()));
+        answer.rungs().forEach(r -> printed.add(r.method()));
+        answer.whoTakesOver().ifPresent(w -> printed.add(w.method()));
+        return printed;
     }
 
     /** One published order beside ours. */
@@ -194,11 +244,46 @@ class PublishedCasesTest {
             return Optional.empty();
         }
 
-        boolean isAccountedFor(JsonNode step) {
-            Set<String> said = named(answer);
-            answer.passedOver().forEach(p -> said.add(p.method()));
-            answer.barred().forEach(b -> said.add(b.method()));
-            return names(step.path("as")).stream().anyMatch(said::contains);
+        /** The working steps, which are those that a source does not share with every other. */
+        Stream<JsonNode> working() {
+            return IntStream.range(0, steps.size()).filter(i -> !isWash(i)).mapToObj(steps::get);
+        }
+
+        /** Where a step is on the printed ladder, or what became of it: of several that would do, the best. */
+        Fate fate(JsonNode step) {
+            return names(step.path("as")).stream().map(this::fate).min(Comparator.comparing(Fate::what)).orElse(new Fate(What.NOT_HELD, Set.of()));
+        }
+
+        private Fate fate(String method) {
+            if (printed(answer).contains(method)) {
+                return new Fate(What.OFFERED, Set.of());
+            }
+            if (named(answer).contains(method)) {
+                return new Fate(What.BESIDE, Set.of());
+            }
+            return answer.passedOver().stream().filter(p -> p.method().equals(method)).findFirst()
+                    .map(p -> new Fate(What.PASSED_OVER, Set.of(p.step())))
+                    .or(() -> answer.barred().stream().filter(b -> b.method().equals(method)).findFirst().map(b -> new Fate(What.BARRED,
+                            b.because().stream().map(r -> r.reason().id()).collect(Collectors.toSet()))))
+                    .orElse(new Fate(What.NOWHERE, Set.of()));
+        }
+
+        /** Steps without a reason, reasons of another fate, and reasons of steps that are offered by now. */
+        List<String> unexplained() {
+            List<String> wrong = new ArrayList<>();
+            working().filter(s -> s.has("as")).forEach(step -> {
+                Fate fate = fate(step);
+                JsonNode given = step.path("without");
+                String where = step.path("as").path(0).asString() + " is " + fate;
+                if (fate.what() == What.OFFERED && !given.isMissingNode()) {
+                    wrong.add(where + ": no difference any more");
+                } else if (fate.what() != What.OFFERED && !given.has(fate.key())) {
+                    wrong.add(where + ": no reason");
+                } else if (fate.what() != What.OFFERED && !fate.by().isEmpty() && !fate.by().contains(given.path(fate.key()).asString())) {
+                    wrong.add(where + ", not by " + given.path(fate.key()).asString());
+                }
+            });
+            return wrong;
         }
 
         int rank(int step) {
@@ -223,9 +308,10 @@ class PublishedCasesTest {
             return steps.get(step).path("wash").asBoolean(false);
         }
 
-        /** Kendall's tau-b over the steps that have a place; empty where fewer than two have. */
-        Optional<Double> tau(boolean washes) {
+        /** Kendall's tau-b over the steps that are printed, or over all that have a place; empty where fewer than two have. */
+        Optional<Double> tau(boolean washes, boolean printed) {
             List<double[]> points = IntStream.range(0, steps.size()).filter(i -> washes || !isWash(i))
+                    .filter(i -> !printed || fate(steps.get(i)).what() == What.OFFERED)
                     .filter(i -> place(steps.get(i)).isPresent())
                     .mapToObj(i -> new double[]{rank(i), place(steps.get(i)).get()}).toList();
             double agree = 0;
@@ -247,50 +333,46 @@ class PublishedCasesTest {
     @Test
     void the_ladder_agrees_with_what_was_published() {
         List<Sequenced> all = entries("sequences.yaml").stream().map(Sequenced::new).toList();
-        double tauAll = tau(all, true);
-        double tau = tau(all, false);
+        double tauAll = tau(all, true, false);
+        double tau = tau(all, false, false);
+        double printed = tau(all, true, true);
         long incomparable = all.stream().mapToLong(s -> s.pairs(false).filter(p -> s.place(s.steps.get(p[0])).isEmpty()
                 || s.place(s.steps.get(p[1])).isEmpty()).count()).sum();
-        double accountedAll = share(all, true);
-        double accounted = share(all, false);
+        Map<What, Long> fates = all.stream().flatMap(s -> s.working().map(s::fate)).collect(Collectors.groupingBy(Fate::what,
+                () -> new EnumMap<>(What.class), Collectors.counting()));
         long steps = all.stream().mapToLong(s -> s.steps.size()).sum();
         long mapped = all.stream().mapToLong(s -> s.steps.stream().filter(x -> x.has("as")).count()).sum();
         long forbidden = 0;
         long byRule = 0;
         List<String> absent = new ArrayList<>();
         for (JsonNode entry : entries("limits.yaml")) {
-            if (!entry.has("never") && !entry.has("absent")) {
+            if (!entry.has("never")) {
                 continue;
             }
             Set<String> barred = new TreeSet<>();
             ADVISOR.answer(question(entry), true).barred().forEach(b -> barred.add(b.method()));
-            List<String> never = entry.has("absent") ? List.of("a thing that is not held") : names(entry.path("never"));
+            List<String> never = names(entry.path("never"));
             forbidden += never.size();
             byRule += never.stream().filter(barred::contains).count();
             never.stream().filter(m -> !barred.contains(m)).forEach(m -> absent.add(entry.path("id").asString() + " " + m));
         }
         long sources = Stream.concat(entries("sequences.yaml").stream(), entries("limits.yaml").stream())
                 .map(e -> e.path("id").asString()).distinct().count();
-        System.out.printf(Locale.ROOT, "published cases: %d sources; Kendall tau-b %.3f without washes, %.3f with; steps accounted for "
-                + "%.3f without washes, %.3f with; %d of %d steps mapped; %d pairs not comparable; %d of %d prohibited methods "
-                + "barred by rule, not so: %s%n", sources, tau, tauAll, accounted, accountedAll, mapped, steps, incomparable,
+        System.out.printf(Locale.ROOT, "published cases: %d sources; working steps on the printed ladder %s; Kendall tau-b "
+                + "%.3f of what is printed, washes too; of all that has a place %.3f without washes, %.3f with; %d of %d steps mapped; %d pairs not comparable; %d of %d prohibited methods "
+                + "barred by rule, not so: %s%n", sources, fates.toString().toLowerCase(Locale.ROOT), printed, tau, tauAll, mapped, steps, incomparable,
                 byRule, forbidden, absent);
-        assertThat(sources).isEqualTo(59);
+        assertThat(sources).isEqualTo(58);
         assertThat(mapped).isGreaterThanOrEqualTo(Math.round(0.9 * steps));
         // a wish of 0.9 is missed; the pairs that this base turns stand in the data with their reasons
         assertThat(tau).isGreaterThanOrEqualTo(0.74);
-        assertThat(accounted).isGreaterThanOrEqualTo(0.95);
+        // what is offered of them today; it may only rise
+        assertThat(fates.get(What.OFFERED)).isGreaterThanOrEqualTo(OFFERED);
         assertThat((double) byRule / forbidden).isGreaterThanOrEqualTo(0.9);
     }
 
-    private static double tau(List<Sequenced> all, boolean washes) {
-        return all.stream().map(s -> s.tau(washes)).flatMap(Optional::stream).mapToDouble(t -> t).average().orElseThrow();
-    }
-
-    private static double share(List<Sequenced> all, boolean washes) {
-        return all.stream().flatMap(s -> IntStream.range(0, s.steps.size()).filter(i -> s.steps.get(i).has("as"))
-                .filter(i -> washes || !s.isWash(i)).mapToObj(i -> s.isAccountedFor(s.steps.get(i))))
-                .mapToDouble(b -> b ? 1 : 0).average().orElseThrow();
+    private static double tau(List<Sequenced> all, boolean washes, boolean printed) {
+        return all.stream().map(s -> s.tau(washes, printed)).flatMap(Optional::stream).mapToDouble(t -> t).average().orElseThrow();
     }
 
     private static Question question(JsonNode entry) {
