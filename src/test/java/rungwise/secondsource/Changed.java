@@ -98,6 +98,10 @@ record Changed(String file, String entry, JsonPointer at, JsonNode to) {
         return entry + at + " " + from() + " -> " + to;
     }
 
+    static JsonNode word(String word) {
+        return Mappers.yaml().getNodeFactory().stringNode(word);
+    }
+
     static List<String> ids(JsonNode file) {
         return file.isObject() ? List.of(file.path("id").asString()) : file.valueStream().map(e -> e.path("id").asString()).toList();
     }
