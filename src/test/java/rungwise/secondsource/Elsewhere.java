@@ -22,6 +22,10 @@ final class Elsewhere {
     static final Path FOLDER = Path.of("src/test/resources/second-source");
     /** Sources round differently; more than this is a difference. */
     private static final double TOLERANCE = 0.1;
+    /** EN ISO 13732-1: what is touched for a minute burns from here, whatever it is made of (recalled with its table). */
+    private static final double BURNS_FROM_C = 51;
+    /** Hands stay off while the sun works. */
+    private static final String HANDS_OFF = "sun_wait";
 
     private Elsewhere() {
     }
@@ -45,6 +49,8 @@ final class Elsewhere {
                 judge(entry, held.getAsDouble(), wrong);
             }
         }
+        base.methods().values().stream().filter(m -> !m.id().equals(HANDS_OFF)).filter(m -> m.window().filter(w -> w.to() > BURNS_FROM_C)
+                .isPresent()).forEach(m -> wrong.add(m.id() + " may start on a panel of " + m.window().get().to() + " °C, which burns the hand"));
         return wrong;
     }
 
@@ -102,6 +108,7 @@ final class Elsewhere {
             case "acidity" -> OptionalDouble.of(figure[1].equals("from") ? base.surfaces().get(of).acidity().from()
                     : base.surfaces().get(of).acidity().to());
             case "solvents" -> OptionalDouble.of(base.surfaces().get(of).limit(SolventColumn.valueOf(upper(figure[1]))).verdict().ordinal());
+            case "dwell" -> OptionalDouble.of(base.methods().get(of).dwell().to());
             case "marks" -> OptionalDouble.of(base.contaminants().get(of).marks().hot());
             case "film" -> OptionalDouble.of(base.methods().get(of).severity().filmMicrons());
             default -> base.gloves().get(of).charts().stream().filter(c -> c.glove() == GloveMaterial.valueOf(upper(figure[0])))

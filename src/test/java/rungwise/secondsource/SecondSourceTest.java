@@ -82,6 +82,12 @@ class SecondSourceTest {
     }
 
     @Test
+    void a_panel_that_burns_the_hand_is_noticed() {
+        Changed hot = Changed.of("methods/clay.yaml", "clay_fine", "/window/to", v -> v + 30);
+        assertThat(Elsewhere.differences(hot.base())).anyMatch(d -> d.startsWith("clay_fine may start on a panel of 60"));
+    }
+
+    @Test
     void a_reason_whose_difference_has_gone_is_noticed() {
         Changed agreeing = Changed.of("exposure.yaml", "glycol_ether_vapour", "limits", l -> l.path("value").asInt() == 5, "value", v -> 20.0);
         assertThat(Elsewhere.differences(agreeing.base())).anyMatch(d -> d.startsWith("glycol_ether_vapour ") && d.endsWith("no difference any more"));
