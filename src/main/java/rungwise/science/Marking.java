@@ -4,7 +4,7 @@ package rungwise.science;
  * How far a mark beneath a deposit has come. Warmth and time add up to a dose, which is 1 where half of such deposits have
  * marked sound clear coat; belief is logistic in the logarithm of the dose. Basis: memory. That a panel is warm for a part of
  * each day only, and the shape of the curve, are of the trade; its width follows from what is reported of acid insects, whose
- * first marks are told of after five hours by some and after two days by others (source R38).
+ * first marks are told of after five hours by some and after two days by others (source acid-insect-splatter).
  */
 public final class Marking {
     /** From one deposit in ten to nine in ten the dose grows ninefold, as from five hours to two days. */

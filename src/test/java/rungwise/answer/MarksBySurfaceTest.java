@@ -43,14 +43,14 @@ class MarksBySurfaceTest {
         });
     }
 
-    /** Source R38: first marks of acid insects are told of after five or six hours, by others after one or two days. */
+    /** Source acid-insect-splatter: first marks of acid insects are told of after five or six hours, by others after one or two days. */
     @Test
     void acid_insects_begin_to_mark_within_hours_of_sun_and_mostly_have_within_two_days() {
         assertThat(marked("insect_swarm_acid", "clear_2k_sound", "PT5H", "{warmestPanelC: 50}")).isBetween(0.1, 0.5);
         assertThat(marked("insect_swarm_acid", "clear_2k_sound", "P2D", "{warmestPanelC: 50}")).isGreaterThan(0.8);
     }
 
-    /** Sources R13 and R14: in hot sun a dropping can mark within hours; on a cool panel it takes a day or more. */
+    /** Sources droppings-degrade-clear and droppings-tests-in-news: in hot sun a dropping can mark within hours; on a cool panel it takes a day or more. */
     @Test
     void a_dropping_can_mark_within_hours_of_hot_sun_and_not_on_a_cool_panel() {
         assertThat(marked("bird_dropping", "clear_2k_sound", "PT5H", "{warmestPanelC: 60}")).isBetween(0.3, 0.8);

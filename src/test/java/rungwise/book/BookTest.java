@@ -113,7 +113,7 @@ class BookTest {
     @Test
     void a_source_names_those_that_cite_it_deep_inside_an_entry() {
         String page = TEXTS.get("sources.html");
-        int start = page.indexOf(" id=\"mainedot-road-stripe-paint\"");
+        int start = page.indexOf(" id=\"road-stripe-paint-procedure\"");
         assertThat(page.substring(start, page.indexOf("<h2", start)))
                 .as("cited by a solvent limit of this surface").contains("surfaces/clear_2k_sound.html");
     }

@@ -102,11 +102,11 @@ class DemoFiguresTest {
                     assertThat(figure(r.at("/because/0"), "red").asDouble()).isCloseTo(1.07, within(0.005));
                 });
         assertThat(wet(answer, "label_cleaner").path("basis").asString()).isEqualTo("computed");
-        // acrylic crazes under alcohol: acrylic-faa-solvent-list
+        // acrylic crazes under alcohol: aviation-acrylic-solvents
         assertThat(answer.path("never").valueStream().map(b -> b.path("method").asString())).contains("bench_alcohol");
     }
 
-    /** Limits: E04, E17 and as each substance says; additive rule: 29 CFR 1910.1000(d); factor: 29 CFR 1910.134. */
+    /** Limits: niosh-pocket-guide, ontario-limits and as each substance says; additive rule: 29 CFR 1910.1000(d); factor: 29 CFR 1910.134. */
     @Test
     void a_closed_bay_gets_a_ventilation_figure_and_a_respirator_class() throws IOException {
         JsonNode answer = json("ladder", SPOTS + "tar-in-a-closed-bay.yaml");

@@ -53,7 +53,7 @@ class OverlayTest {
         return "products: [{id: own, name: Own, percentBy: volume, form: liquid, " + more + "}]";
     }
 
-    /** Acrylic crazes under alcohol: acrylic-faa-solvent-list. Lacquer dissolves again in it: R36. */
+    /** Acrylic crazes under alcohol: aviation-acrylic-solvents. Lacquer dissolves again in it: refinish-solvent-test. */
     @Test
     void alcohol_of_70_percent_is_barred_on_acrylic_and_lacquer() {
         for (String surface : List.of("pmma_lens", "lacquer_nitro_acrylic")) {

@@ -20,8 +20,8 @@ class PublishedRulesTest {
 
     @Test
     void a_source_without_either_cannot_be_looked_up() {
-        assertThat(canBeLookedUp("R50")).isFalse();
-        assertThat(canBeLookedUp("honda-environmental-fallout-clay")).isTrue();
+        assertThat(canBeLookedUp("clay-grades")).isFalse();
+        assertThat(canBeLookedUp("fallout-clay-bulletin")).isTrue();
         assertThat(canBeLookedUp("stainless-carbon-steel-wool")).isTrue();
     }
 

@@ -7,7 +7,7 @@ import org.junit.jupiter.api.Test;
 
 /**
  * Why fresh and hardened deposits share one set of spheres: what is published of both either measures something else once
- * it has cured, or does not agree which way age moves it. Entries of Hansen's table (H02). Should one of these change, two
+ * it has cured, or does not agree which way age moves it. Entries of Hansen's table (hansen-polymers). Should one of these change, two
  * sets may be worth having.
  */
 class AgedSpheresTest {

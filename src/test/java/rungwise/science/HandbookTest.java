@@ -51,7 +51,7 @@ class HandbookTest {
         System.out.println("boiling points met by Antoine constants: " + listed.size());
     }
 
-    /** General safety glossary and supplier tables (H13): who dries before whom, where they differ by a third or more. */
+    /** General safety glossary and supplier tables (evaporation-rate-tables): who dries before whom, where they differ by a third or more. */
     @Test
     void the_listed_order_of_evaporation_is_kept() {
         List<Substance> listed = ALL.stream().filter(s -> s.evaporationRate().isPresent()

@@ -6,7 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import org.junit.jupiter.api.Test;
 
-/** Classes as the US Geological Survey draws them (W01), in mg/l as calcium carbonate. */
+/** Classes as the US Geological Survey draws them (water-hardness-classes), in mg/l as calcium carbonate. */
 class HardnessTest {
     @Test
     void classes_end_where_the_survey_ends_them() {

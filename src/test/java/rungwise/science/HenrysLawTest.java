@@ -11,17 +11,17 @@ import net.jqwik.api.constraints.DoubleRange;
 import org.assertj.core.data.Percentage;
 import org.junit.jupiter.api.Test;
 
-/** Gas over water. Constants: Sander 2023 (E21) and the table of the US EPA's air quality model (E22). */
+/** Gas over water. Constants: Sander 2023 (henry-constants-review) and the table of the US EPA's air quality model (henry-constants-air-model). */
 class HenrysLawTest {
     private static final HenrysLaw AMMONIA = new HenrysLaw(0.59, 4200);
 
-    /** One measurement of ammonia (Clegg and Brimblecombe 1989) stands as 61 mol/(l atm) in E22 and as 0.60 mol/(m³ Pa) in E21. */
+    /** One measurement of ammonia (Clegg and Brimblecombe 1989) stands as 61 mol/(l atm) in henry-constants-air-model and as 0.60 mol/(m³ Pa) in henry-constants-review. */
     @Test
     void one_measurement_printed_in_two_units_is_one_constant() {
         assertThat(HenrysLaw.ofMolPerLitreAtmosphere(61, 4200).molPerM3Pa()).isCloseTo(0.60, within(0.005));
     }
 
-    /** Measured by others, as E21 lists them: Dasgupta and Dong 0.55, Clegg and Brimblecombe 0.60, Hales and Drewes 0.74. */
+    /** Measured by others, as henry-constants-review lists them: Dasgupta and Dong 0.55, Clegg and Brimblecombe 0.60, Hales and Drewes 0.74. */
     @Test
     void ammonia_over_water_lies_among_what_was_measured() {
         List<Double> measured = List.of(0.55, 0.60, 0.74);
@@ -32,7 +32,7 @@ class HenrysLawTest {
         assertThat(ppm).isCloseTo(1673, within(1.0));
     }
 
-    /** Three reviews of hydrogen sulfide in E21 print 0.0010 with 2000 to 2200 K: at 10 °C they differ by under 4 %. */
+    /** Three reviews of hydrogen sulfide in henry-constants-review print 0.0010 with 2000 to 2200 K: at 10 °C they differ by under 4 %. */
     @Test
     void the_reviews_of_hydrogen_sulfide_agree_at_ten_degrees_too() {
         double middle = new HenrysLaw(0.0010, 2100).kpa(0.001, 10);

@@ -12,7 +12,7 @@ import rungwise.rules.use.Candidate;
 import rungwise.rules.use.Fume;
 import rungwise.text.Texts;
 
-/** What fumes in a closed bay is met by its own cartridge, class by class: E02, E05 and the limits of exposure.yaml. */
+/** What fumes in a closed bay is met by its own cartridge, class by class: osha-respirator-factors, cartridge-colours and the limits of exposure.yaml. */
 class FumesTest {
     private static final Bay CLOSED = new Bay(80, 0.5);
 
@@ -56,7 +56,7 @@ class FumesTest {
                 + "setting: {airC: 18, panelC: 18, indoors: {volumeM3: 80, airChangesPerHour: %s}}}";
         Answer.Rung closed = rung(Base.ask(spot.formatted("0.5")), "acid_mild");
         assertThat(closed.ppe()).filteredOn(p -> p.item().equals("acid_gas_half_mask")).singleElement()
-                .satisfies(p -> assertThat(p.because()).allMatch(b -> b.name().equals("fumes-with-cartridge") && b.allSources().contains("E05")));
+                .satisfies(p -> assertThat(p.because()).allMatch(b -> b.name().equals("fumes-with-cartridge") && b.allSources().contains("cartridge-colours")));
         assertThat(closed.risks()).anyMatch(r -> r.text().startsWith("Fumes of acetic acid") && r.text().contains("A particle mask stops no vapour"));
         Answer.Rung aired = rung(Base.ask(spot.formatted("6")), "acid_mild");
         assertThat(aired.ppe()).noneMatch(p -> p.item().equals("acid_gas_half_mask"));
@@ -69,7 +69,7 @@ class FumesTest {
         Answer.Rung untold = rung(Base.ask(spot.formatted("")), "acid_mild");
         assertThat(untold.ppe()).filteredOn(p -> p.item().equals("acid_gas_half_mask")).singleElement().satisfies(p ->
                 assertThat(p.because()).allMatch(b -> Base.found(b).contains("not told"))
-                        .anyMatch(b -> b.name().equals("cartridge-until-bay-told") && b.allSources().contains("E05")));
+                        .anyMatch(b -> b.name().equals("cartridge-until-bay-told") && b.allSources().contains("cartridge-colours")));
         assertThat(untold.risks()).noneMatch(r -> r.text().startsWith("Fumes of"));
         Answer.Rung outdoors = rung(Base.ask(spot.formatted(", outdoors: true")), "acid_mild");
         assertThat(outdoors.ppe()).noneMatch(p -> p.item().equals("acid_gas_half_mask"));

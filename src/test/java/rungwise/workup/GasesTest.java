@@ -83,7 +83,7 @@ class GasesTest {
         assertThat(Texts.ENGLISH.of(shift.figures())).contains("acetic acid", "of 10 ppm").doesNotContain("stands in");
     }
 
-    /** No cartridge is made for peroxide; ammonia and acid each take their own (E05). */
+    /** No cartridge is made for peroxide; ammonia and acid each take their own (cartridge-colours). */
     @Test
     void the_respirator_is_made_for_the_gas() {
         for (String method : List.of("acid_mild", "ammonia", "peroxide_3", "percarbonate")) {

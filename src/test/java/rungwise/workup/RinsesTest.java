@@ -51,7 +51,7 @@ class RinsesTest {
         assertThat(RINSES.after(Agent.NONE)).isEqualTo(Optional.empty());
     }
 
-    /** Acid frees chlorine from bleach (R32) and meets alkali with salt: both bridges say how much rinse is enough. */
+    /** Acid frees chlorine from bleach (mixing-bleach) and meets alkali with salt: both bridges say how much rinse is enough. */
     @Test
     void a_bridge_from_acid_to_alkali_and_to_bleach_says_how_much_is_enough() {
         Answer.Bridge toAlkali = bridge(Base.ask("{contaminant: oil_grease, age: P2D, surface: clear_2k_sound, setting: {panelC: 18}, "
@@ -86,7 +86,7 @@ class RinsesTest {
         return rinses.after(Base.advisor().knowledge().agents().get(agent)).flatMap(Rinse::times).orElseThrow();
     }
 
-    /** W02: alkalinity is what takes up acid; more of it never asks for another pass. */
+    /** hardness-permanent-and-temporary: alkalinity is what takes up acid; more of it never asks for another pass. */
     @Test
     void more_alkaline_water_never_takes_more_passes_and_for_some_agents_fewer() {
         int fewer = 0;
@@ -112,7 +112,7 @@ class RinsesTest {
         assertThat(times(by("{alkalinityMgL: 200}"), "weak_acid")).isEqualTo(2);
     }
 
-    /** W02: hardness beyond the alkalinity is permanent, so that hard water alone promises nothing. */
+    /** hardness-permanent-and-temporary: hardness beyond the alkalinity is permanent, so that hard water alone promises nothing. */
     @Test
     void hardness_alone_never_saves_a_pass() {
         Base.advisor().knowledge().agents().values().forEach(a -> RINSES.after(a).flatMap(Rinse::times).ifPresent(untold -> {
@@ -127,7 +127,7 @@ class RinsesTest {
         String spot = "{contaminant: water_spot_mineral, age: P4D, surface: clear_2k_sound, setting: {panelC: 18%s}, done: [washed, dried]}";
         Answer untold = Base.ask(spot.formatted(""));
         assertThat(untold.assumed()).filteredOn(a -> a.fact().equals("waterHardnessMgL")).singleElement()
-                .satisfies(a -> assertThat(a.because()).singleElement().satisfies(b -> assertThat(b.allSources()).contains("W01")));
+                .satisfies(a -> assertThat(a.because()).singleElement().satisfies(b -> assertThat(b.allSources()).contains("water-hardness-classes")));
         Answer told = Base.ask(spot.formatted(", water: {hardnessMgL: 5}"));
         assertThat(told.assumed()).noneMatch(a -> a.fact().equals("waterHardnessMgL"));
         assertThat(rewash(told).times()).hasValue(4);

@@ -51,7 +51,7 @@ class SettingFiguresTest {
         assertThat(rung.ppe()).extracting(Answer.Ppe::item).contains("vapour_half_mask");
         assertThat(rung.gates()).anyMatch(g -> g.id().equals("more_air") && g.state().equals(Answer.GateState.MISSING));
         assertThat(rung.risks()).flatExtracting(Answer.Risk::because).filteredOn(b -> b.name().equals("no-fan-airs-the-bay"))
-                .isNotEmpty().allSatisfy(b -> assertThat(b.allSources()).contains("E01"));
+                .isNotEmpty().allSatisfy(b -> assertThat(b.allSources()).contains("osha-mixture-formula"));
     }
 
     @Test

@@ -63,7 +63,7 @@ final class Worst {
                 : "1 part to " + Figures.text(product.waterParts()) + " parts of water", "", 0,
                 sensitisers(product, hazards),
                 List.copyOf(ppe), risks, true, known, Optional.empty(), dissolved(product, strength), Basis.COMMON_PRACTICE,
-                hazards.isEmpty() ? List.of() : List.of("GHS"));
+                hazards.isEmpty() ? List.of() : List.of("hazard-statement-codes"));
     }
 
     /** Acids, bases and salts, at their strongest; a share by volume is taken as one by weight. */
