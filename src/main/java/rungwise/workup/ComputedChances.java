@@ -75,7 +75,7 @@ public record ComputedChances(KnowledgeBase base, Map<String, Set<String>> compu
             ifHardened = ifFresh;
         }
         return Optional.of(new Contaminant.Remark(method, new Chances(ifFresh, ifHardened),
-                old.or(() -> young).orElseThrow().why(), Basis.MEMORY, List.of("hansen-solvents", "hansen-polymers")));
+                old.or(() -> young).orElseThrow().why(), Basis.COMPUTED, List.of("hansen-solvents", "hansen-polymers")));
     }
 
     public static boolean dissolves(Method method) {

@@ -138,7 +138,7 @@ class BookTest {
     @Test
     void a_figure_says_how_much_it_is_why_and_where_it_counts() {
         assertThat(TEXTS.get("decisions/rare-outcome.html")).contains("0.005 chance", "weighs too little",
-                "what to look at next", "common practice");
+                "what to look at next", "judgement");
         assertThat(TEXTS.get("decisions/kept-wet.html")).as("a step has nothing to compare").doesNotContain("<dt>Value</dt>");
         assertThat(TEXTS.get("assumptions/panel-colour.html")).contains("<dd>dark</dd>");
         assertThat(TEXTS.get("assumptions/closed-bay-volume.html")).contains("<dd>60 m³</dd>", "what is breathed in a bay");
