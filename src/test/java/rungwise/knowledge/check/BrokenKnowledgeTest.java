@@ -104,7 +104,7 @@ class BrokenKnowledgeTest {
     void an_id_that_a_rule_names_is_used() {
         Map<String, String> files = new TreeMap<>(VALID);
         files.putAll(KnowledgeFiles.inFolder(BROKEN.resolve("unused-entries")));
-        assertThat(KnowledgeLoader.load(files, "test", Set.of("spare_gate", "S02")).faults()).extracting(Fault::file)
+        assertThat(KnowledgeLoader.load(files, "test", Set.of("spare_gate", "spare-guide")).faults()).extracting(Fault::file)
                 .contains("words/ppe.yaml").doesNotContain("gates.yaml", "sources.yaml");
     }
 
