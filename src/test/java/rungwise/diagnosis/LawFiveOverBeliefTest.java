@@ -22,7 +22,8 @@ import rungwise.question.QuestionReader;
  * Law 5 where nobody knows what it is. For a known contaminant nothing gentler than a failed rung comes back, since what a
  * harsher one leaves a gentler one mostly leaves too. That holds for one deposit; a failure also says what the deposit is
  * not. So on an unknown spot a gentler method may come after a harsher one that changed nothing, on two conditions: it was
- * never tried on the spot, and its chance over all that the spot may be rose by that failure. The answer then says so. What
+ * never tried on the spot, and its chance over all that the spot may be rose by that failure. The answer then says so, with both
+ * chances of a spot that is no more stubborn than others; the chance it shows also reckons with how stubborn this one is. What
  * was tried on a prepared panel and changed nothing never comes back.
  */
 class LawFiveOverBeliefTest {
@@ -98,7 +99,8 @@ class LawFiveOverBeliefTest {
                     }
                     boolean owed = Base.advisor().comesBefore(skipped, tried);
                     boolean said = rung.because().stream().anyMatch(b -> b.name().equals("comes-back"));
-                    boolean likelier = rung.chance().mean() > chance(untried, skipped);
+                    boolean likelier = rung.because().stream().filter(b -> b.name().equals("comes-back")).flatMap(b -> b.figures().stream())
+                            .anyMatch(f -> f.name().equals("chanceNow") && Double.parseDouble(f.value().toString()) > Double.parseDouble(f.limit().orElseThrow().toString()));
                     again++;
                     rose += said ? 1 : 0;
                     if (!(owed || said && likelier)) {
