@@ -12,6 +12,7 @@ import rungwise.knowledge.decision.DecisionId;
 import rungwise.knowledge.method.Agent;
 import rungwise.knowledge.method.Method;
 import rungwise.knowledge.surface.Surface;
+import rungwise.knowledge.surface.Trait;
 import rungwise.rules.Phase;
 import rungwise.rules.RuleBook;
 import rungwise.rules.use.SolventContact;
@@ -71,7 +72,9 @@ public final class Standing {
             Agent agent = use.agent();
             for (SolventColumn column : SolventColumn.values()) {
                 double percent = agent.percentIn(column);
-                if (percent > 0 && percent >= base.decisions().value(DecisionId.SOLVENT_COUNTS)) {
+                // under stress even the little that elsewhere does not count cracks what forbids it
+                boolean any = surface.is(Trait.STRESS_CRACKS) && surface.limit(column).verdict().forbids();
+                if (percent > 0 && (any || percent >= base.decisions().value(DecisionId.SOLVENT_COUNTS))) {
                     facts.add(new SolventContact(use, column, percent, surface.limit(column)));
                 }
             }
