@@ -109,6 +109,9 @@ public final class Conversation {
             return Optional.of(named(told, Told.DEPOSIT, say("deposit"), say("deposit-such-as"), vocabulary.deposits()));
         }
         long left = Math.round(base.decisions().value(DecisionId.QUESTIONS_AT_MOST)) - told.asked().size();
+        if (left > 1 && told.openTry().isPresent() && trials.isOutcomeWorthAsking(told, now)) {
+            return Optional.of(outcome(told));
+        }
         Optional<AskedFact> next = left <= 0 ? Optional.empty() : left == 1 ? trials.danger(told, now).or(() -> trials.next(told, now))
                 : trials.next(told, now);
         if (next.isEmpty()) {
@@ -277,6 +280,32 @@ public final class Conversation {
         return Outcome.of(known.unknown(fact.id()));
     }
 
+    /** What a try did of which only was said that it was made. */
+    private Outcome outcome(Told told) {
+        List<String> ids = List.copyOf(base.questionWords().outcomes().keySet());
+        put(told, say("outcome", "tried", PlainText.shown(told.openTry().orElseThrow())), "");
+        list(ids.stream().map(id -> base.questionWords().outcomes().get(id).meaning()).toList());
+        Told known = told;
+        for (int heard = 0; heard < HEARD_AT_MOST; heard++) {
+            Optional<String> said = voice.hear();
+            Optional<Outcome> steered = steered(said, known);
+            if (steered.isPresent()) {
+                return said.isEmpty() ? Outcome.gone(known) : steered.get();
+            }
+            if (Hearing.isUnknown(said.get())) {
+                return Outcome.of(known.unknown(Told.OUTCOME));
+            }
+            Optional<String> meant = Hearing.letter(said.get(), ids.size()).map(ids::get).or(() -> overheard.ended(said.get()));
+            if (meant.isPresent()) {
+                return Outcome.of(known.ended(meant.get()));
+            }
+            known = overheard.beside(said.get(), known);
+            voice.say(say("not-read", "said", PlainText.shown(said.get())));
+        }
+        voice.say(say("given-up"));
+        return Outcome.of(known.unknown(Told.OUTCOME));
+    }
+
     private static Optional<AskedFact.Reply> danger(String said, List<AskedFact.Reply> stops, Names names) {
         return reply(said, stops, names).or(() -> Hearing.isDenied(said) ? Optional.empty()
                 : Hearing.within(said).stream().flatMap(run -> reply(run, stops, names).stream()).findFirst());
@@ -288,7 +317,8 @@ public final class Conversation {
     }
 
     private Optional<Told> freely(String said, AskedFact fact, Told told) {
-        return fact.takes().flatMap(t -> Hearing.freely(t, said, vocabulary)).map(v -> told.with(fact.id(), v)).filter(t -> problem(t).isEmpty());
+        return fact.takes().flatMap(t -> Hearing.freely(t, said, vocabulary)).map(v -> told.with(fact.id(), v)).filter(t -> problem(t).isEmpty())
+                .map(t -> fact.id().equals(Told.TRIED) && overheard.tellsOutcome(said) ? t.hearing(Told.OUTCOME, Told.NOTHING) : t);
     }
 
     /** A reply within more that was said; nothing of a sentence that denies something else. */

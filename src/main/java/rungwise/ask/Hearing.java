@@ -6,10 +6,8 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import rungwise.knowledge.words.AskedFact;
-import rungwise.names.Names;
 import rungwise.names.PlainAges;
 import rungwise.names.Vocabulary;
 import rungwise.question.Ages;
@@ -26,8 +24,6 @@ final class Hearing {
     private static final Pattern SPAN = Pattern.compile("(\\d{1,5})(?:\\s*(?:to|-|–|…)\\s*(\\d{1,5}))?\\s*[^\\d\\s]{0,3}");
     /** A slip of the letter of a list names nothing that was put on. */
     private static final int SHORTEST = 3;
-    /** What counts for a try of which nobody says what it did. */
-    private static final String NOTHING_SEEN = "no-change";
     /** Words of a sentence that are listened to, and of a name that is looked for in it. */
     private static final int MOST_WORDS = 40;
     private static final int LONGEST_RUN = 6;
@@ -38,7 +34,6 @@ final class Hearing {
     private static final List<String> YES = words("ask.words.yes");
     private static final List<String> NO = words("ask.words.no");
     private static final List<String> WHERE = words("ask.words.where");
-    private static final List<String> PARTING = words("ask.words.parting");
 
     private Hearing() {
     }
@@ -142,17 +137,9 @@ final class Hearing {
             case NUMBER -> Optional.of(FIGURE.matcher(said)).filter(Matcher::matches).map(m -> NODES.numberNode(Double.parseDouble(m.group(1))));
             case SPAN -> Optional.of(SPAN.matcher(said)).filter(Matcher::matches).map(Hearing::span);
             case WORD -> Optional.of(NODES.stringNode(said));
-            case TRY -> said.length() < SHORTEST ? Optional.empty() : Optional.of(NODES.arrayNode().add(NODES.objectNode().put("text", said)
-                    .put("outcome", outcome(said, vocabulary.outcomes()))));
+            case TRY -> said.length() < SHORTEST ? Optional.empty() : Optional.of(Told.tries(new TriesTold(vocabulary).asked(said)));
         };
         return value.map(v -> at(takes.field(), v));
-    }
-
-    /** How a try ended, where that was said after what was put on: "vinegar, some came off". */
-    private static String outcome(String said, Names outcomes) {
-        String[] parts = said.split(PARTING.stream().map(w -> "\\b" + w + "\\b").collect(Collectors.joining("|", "[,;:.]|", "")));
-        return Stream.of(parts).skip(1).map(String::strip).filter(p -> !p.isEmpty()).flatMap(p -> ways(p).stream())
-                .flatMap(p -> outcomes.id(p).stream()).findFirst().orElse(NOTHING_SEEN);
     }
 
     private static JsonNode span(Matcher m) {

@@ -25,6 +25,7 @@ final class Overheard {
     private final Trials trials;
     private final Voice voice;
     private final Listener listener;
+    private final TriesTold tries;
 
     Overheard(KnowledgeBase base, Vocabulary vocabulary, Trials trials, Voice voice) {
         this.base = base;
@@ -32,6 +33,7 @@ final class Overheard {
         this.trials = trials;
         this.voice = voice;
         this.listener = new Listener(base, vocabulary);
+        this.tries = new TriesTold(vocabulary);
     }
 
     /**
@@ -45,10 +47,11 @@ final class Overheard {
 
     /** What a line tells of everything that was not asked yet. */
     Found in(String line, String asked, Told told) {
-        Listener.Heard heard = listener.hear(line, asked.equals(Told.SURFACE));
+        TriesTold.Heard tried = tries.in(line);
+        Listener.Heard heard = listener.hear(tried.rest(), asked.equals(Told.SURFACE));
         List<String> kept = new ArrayList<>();
         Map<String, String> open = new HashMap<>();
-        Told known = facts(heard, told, kept);
+        Told known = tried(tried, facts(heard, told, kept), kept);
         known = thing(Told.SURFACE, heard.surface(), known, kept, open);
         known = thing(Told.DEPOSIT, heard.deposit(), known, kept, open);
         if (asked.equals(Told.DEPOSIT) && !known.wasAsked(Told.DEPOSIT) && open.isEmpty() && !heard.signs().isEmpty()) {
@@ -60,12 +63,35 @@ final class Overheard {
         return new Found(kept.isEmpty() ? Optional.empty() : Optional.of(known), open);
     }
 
+    /** Whether a reply to what was tried says how each try ended. */
+    boolean tellsOutcome(String said) {
+        return tries.asked(said).stream().allMatch(one -> one.outcome().isPresent());
+    }
+
+    /** How a try ended, in whatever words. */
+    Optional<String> ended(String said) {
+        return tries.ended(said);
+    }
+
     /** The same answer with what its sentence told besides of age and place. */
     Told beside(String line, Told told) {
         List<String> kept = new ArrayList<>();
-        Told known = facts(listener.hear(line, false), told, kept);
+        TriesTold.Heard tried = tries.in(line);
+        Told known = tried(tried, facts(listener.hear(tried.rest(), false), told, kept), kept);
         repeat(kept);
         return known;
+    }
+
+    private Told tried(TriesTold.Heard tried, Told told, List<String> kept) {
+        if (told.wasAsked(Told.TRIED) || tried.tries().isEmpty() && !tried.none()) {
+            return told;
+        }
+        tried.tries().forEach(one -> kept.add(Texts.said(one.outcome().isPresent() ? "ask.heard-try" : "ask.heard-try-open", "tried", one.text(),
+                "outcome", one.outcome().map(o -> base.questionWords().outcomes().get(o).name()).orElse(""))));
+        if (tried.none()) {
+            kept.add(Texts.said("ask.heard-no-try"));
+        }
+        return told.trying(tried.tries());
     }
 
     private void repeat(List<String> heard) {

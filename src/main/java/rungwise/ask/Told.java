@@ -1,6 +1,7 @@
 package rungwise.ask;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import rungwise.knowledge.KnowledgeBase;
 import rungwise.question.Question;
@@ -20,6 +21,12 @@ import tools.jackson.databind.node.ObjectNode;
 public record Told(ObjectNode tree, List<String> asked, List<String> heard) {
     static final String SURFACE = "surface";
     static final String DEPOSIT = "contaminant";
+    static final String TRIED = "tried";
+    /** What a try did, of which only was said that it was made. */
+    static final String OUTCOME = "outcome";
+    static final JsonNode NOTHING = JsonNodeFactory.instance.objectNode();
+    /** What counts for such a try until somebody says more. */
+    private static final String NOTHING_SEEN = "no-change";
 
     public Told {
         tree = tree.deepCopy();
@@ -64,6 +71,37 @@ public record Told(ObjectNode tree, List<String> asked, List<String> heard) {
             words.forEach(more.putArray(field)::add);
         }
         return more;
+    }
+
+    /** Tries as they stand in a question. */
+    static ArrayNode tries(List<TriesTold.One> tries) {
+        ArrayNode all = JsonNodeFactory.instance.arrayNode();
+        tries.forEach(one -> all.addObject().put("text", one.text()).put(OUTCOME, one.outcome().orElse(NOTHING_SEEN)));
+        return all;
+    }
+
+    /** The same with tries that were told unasked; how they ended counts as told where it was said of each. */
+    Told trying(List<TriesTold.One> tries) {
+        ObjectNode more = JsonNodeFactory.instance.objectNode();
+        if (!tries.isEmpty()) {
+            more.set(TRIED, tries(tries));
+        }
+        Told told = hearing(TRIED, more);
+        return tries.stream().allMatch(one -> one.outcome().isPresent()) ? told.hearing(OUTCOME, NOTHING) : told;
+    }
+
+    /** What was put on last, where nobody said yet what it did. */
+    Optional<String> openTry() {
+        JsonNode tries = tree.path(TRIED);
+        return wasAsked(OUTCOME) || tries.isEmpty() ? Optional.empty() : Optional.of(tries.get(tries.size() - 1).path("text").asString());
+    }
+
+    /** The same after it was said how the last try ended. */
+    Told ended(String outcome) {
+        ObjectNode whole = tree.deepCopy();
+        ArrayNode tries = (ArrayNode) whole.get(TRIED);
+        ((ObjectNode) tries.get(tries.size() - 1)).put(OUTCOME, outcome);
+        return new Told(whole, asked, heard).unknown(OUTCOME);
     }
 
     private static void merge(ObjectNode into, JsonNode more) {

@@ -76,6 +76,14 @@ final class Trials {
         return most(open(told, now).stream().filter(AskedFact::anyTime), told, now);
     }
 
+    /** Whether what the last try did changes the next step. */
+    boolean isOutcomeWorthAsking(Told told, Answer now) {
+        Set<Step> steps = new HashSet<>(base.questionWords().outcomes().keySet().stream().toList().parallelStream().map(told::ended)
+                .map(this::step).toList());
+        steps.add(Step.of(now, base));
+        return steps.size() > 1;
+    }
+
     /** What may still be asked: once each, and only what this surface can have. */
     List<AskedFact> open(Told told, Answer now) {
         Set<SurfaceKind> here = kinds(told);

@@ -115,6 +115,11 @@ public final class Vocabulary {
         return listed(base.questionWords().outcomes().values(), Set.of());
     }
 
+    /** What people reach for before anybody is asked. */
+    public Names everydayProducts() {
+        return listed(base.questionWords().everydayProducts().values(), words.idle(IdleWord.Beside.SURFACES));
+    }
+
     private Names listed(Collection<? extends Listed> list, Set<String> idle) {
         return new Names(spoken, list.stream().map(w -> new Called(w.id(), w.name(), w.alsoCalled(), "", "")).toList(), List.of(), idle);
     }

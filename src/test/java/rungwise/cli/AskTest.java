@@ -215,6 +215,24 @@ class AskTest {
     }
 
     @Test
+    void a_try_told_in_the_first_line_is_heard_with_what_it_did() throws IOException {
+        Talked partly = talk("bug splatter on the metallic paint of the bonnet, tried shampoo, came off partly");
+        assertThat(partly.kept().path("tried")).isEqualTo(Mappers.json().readTree("[{\"text\":\"shampoo\",\"outcome\":\"partly\"}]"));
+        assertThat(partly.out()).contains("tried: shampoo (partly)");
+        Talked nothing = talk("tar on the clear coat, tried petrol, nothing");
+        assertThat(nothing.kept()).isEqualTo(Mappers.json().readTree(
+                "{\"surface\":\"clear_2k_sound\",\"contaminant\":\"tar_spot\",\"tried\":[{\"text\":\"petrol\",\"outcome\":\"no-change\"}]}"));
+        assertThat(nothing.questions()).noneMatch(q -> q.startsWith("What was put on") || q.startsWith("What did it do"));
+    }
+
+    @Test
+    void what_a_try_did_is_asked_where_it_was_not_said_and_would_change_the_step() throws IOException {
+        Talked talked = talk("tar on the clear coat, tried petrol", "it made it worse");
+        assertThat(talked.questions()).contains("What did it do (petrol)?");
+        assertThat(talked.kept().path("tried").path(0).path("outcome").asString()).isEqualTo("harm");
+    }
+
+    @Test
     void an_age_said_late_is_heard_where_something_else_was_asked() throws IOException {
         Talked talked = talk("sound clear", "tar", "", "3 days");
         assertThat(talked.out()).doesNotContain("is none of these");
