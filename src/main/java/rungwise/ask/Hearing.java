@@ -33,6 +33,7 @@ final class Hearing {
     private static final List<String> LEADING = words("ask.words.leading");
     private static final List<String> YES = words("ask.words.yes");
     private static final List<String> NO = words("ask.words.no");
+    private static final List<String> UNTIL = words("ask.words.until");
     private static final List<String> WHERE = words("ask.words.where");
 
     private Hearing() {
@@ -61,6 +62,11 @@ final class Hearing {
     /** Whether what comes next is where something is. */
     static boolean isWhere(String word) {
         return WHERE.contains(word.toLowerCase(Locale.ROOT));
+    }
+
+    /** Whether what comes next is a time to come, until which the vehicle stays. */
+    static boolean isUntil(String word) {
+        return UNTIL.contains(word.toLowerCase(Locale.ROOT));
     }
 
     static boolean isBack(String said) {

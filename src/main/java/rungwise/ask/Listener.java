@@ -9,6 +9,7 @@ import java.util.Optional;
 import rungwise.knowledge.KnowledgeBase;
 import rungwise.knowledge.words.AskedFact;
 import rungwise.names.Names;
+import rungwise.names.PlainAges;
 import rungwise.names.Vocabulary;
 
 /**
@@ -28,6 +29,7 @@ final class Listener {
     private final Names deposits;
     private final Names surfaces;
     private final Names places;
+    private final PlainAges ages;
 
     Listener(KnowledgeBase base, Vocabulary vocabulary) {
         this.base = base;
@@ -35,6 +37,7 @@ final class Listener {
         this.deposits = vocabulary.deposits();
         this.surfaces = vocabulary.surfaces();
         this.places = vocabulary.places();
+        this.ages = vocabulary.ages();
     }
 
     /**
@@ -62,6 +65,7 @@ final class Listener {
     private final class Listening {
         private final List<Word> words;
         private final boolean whereFirst;
+        private final boolean opening;
         private String deposit;
         private String surface;
         private String place;
@@ -69,7 +73,7 @@ final class Listener {
         private final Map<AskedFact, AskedFact.Reply> signs = new LinkedHashMap<>();
         private final Map<AskedFact, AskedFact.Reply> facts = new LinkedHashMap<>();
 
-        Listening(String line, boolean whereFirst) {
+        Listening(String line, boolean whereFirst, boolean opening) {
             List<Word> all = new ArrayList<>();
             for (String token : line.strip().split("\\s+")) {
                 Word word = Word.of(token);
@@ -78,6 +82,7 @@ final class Listener {
                 }
             }
             this.words = all;
+            this.opening = opening;
             this.whereFirst = whereFirst && all.stream().noneMatch(w -> Hearing.isWhere(w.said()));
         }
 
@@ -101,18 +106,23 @@ final class Listener {
             }
             for (int to = end; to > from; to--) {
                 String run = String.join(" ", words.subList(from, to).stream().map(Word::said).toList());
-                if (run.length() >= SHORTEST && tells(run, to - from, where)) {
+                if (run.length() >= SHORTEST && (isAge(run, from) || tells(run, to - from, where))) {
                     return to;
                 }
             }
             return from;
         }
 
-        private boolean tells(String run, int many, boolean where) {
-            if (age == null && vocabulary.ages().iso(run).isPresent()) {
-                age = run;
-                return true;
+        private boolean isAge(String run, int from) {
+            boolean ahead = ages.isAhead(run) && (!opening || from > 0 && Hearing.isUntil(words.get(from - 1).said()));
+            if (age != null || ahead || ages.iso(run).isEmpty()) {
+                return false;
             }
+            age = run;
+            return true;
+        }
+
+        private boolean tells(String run, int many, boolean where) {
             boolean what = deposit == null && names(deposits, run);
             boolean on = surface == null && names(surfaces, run);
             boolean at = place == null && places.id(run).isPresent() && surfaces.id(run).isEmpty() && (where || on);
@@ -156,6 +166,11 @@ final class Listener {
      * @param surfaceAsked whether it answers what it is on, so that a word that may be both is taken so
      */
     Heard hear(String line, boolean surfaceAsked) {
-        return new Listening(line.toLowerCase(Locale.ROOT), surfaceAsked).all();
+        return new Listening(line.toLowerCase(Locale.ROOT), surfaceAsked, true).all();
+    }
+
+    /** What a line tells besides the answer to something else: "overnight" is then rather how long the vehicle stays. */
+    Heard beside(String line) {
+        return new Listening(line.toLowerCase(Locale.ROOT), false, false).all();
     }
 }

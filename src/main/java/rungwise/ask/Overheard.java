@@ -77,7 +77,7 @@ final class Overheard {
     Told beside(String line, Told told) {
         List<String> kept = new ArrayList<>();
         TriesTold.Heard tried = tries.in(line);
-        Told known = tried(tried, facts(listener.hear(tried.rest(), false), told, kept), kept);
+        Told known = tried(tried, facts(listener.beside(tried.rest()), told, kept), kept);
         repeat(kept);
         return known;
     }

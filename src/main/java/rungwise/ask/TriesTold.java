@@ -20,14 +20,14 @@ import rungwise.text.Texts;
  */
 final class TriesTold {
     /** A point within a figure parts nothing. */
-    private static final Pattern CLAUSE = Pattern.compile("\\s*(?:[,;:!?]|\\.(?!\\d))+\\s*|\\s+(?=(?:" + any("parting") + ")\\s)");
-    private static final Pattern LINKED = Pattern.compile("^(?:" + any("parting") + ")\\s+");
+    private static final Pattern CLAUSE = Pattern.compile("\\s*(?:[,;:!?]|\\.(?!\\d))+\\s*|\\s+(?=(?:" + any("ask.words.parting") + ")\\s)");
+    private static final Pattern LINKED = Pattern.compile("^(?:" + any("ask.words.parting") + ")\\s+");
     /** Said for certain of a try, whatever follows. */
-    private static final Pattern TRYING = Pattern.compile("\\b(?:" + any("trying") + ")\\b\\s*");
+    private static final Pattern TRYING = Pattern.compile("\\b(?:" + any("ask.words.trying") + ")\\b\\s*");
     /** Said of a try where a product follows: a used car and a seat that was rubbed are none. */
-    private static final Pattern USING = Pattern.compile("\\b(?:" + any("using") + ")\\b\\s*");
-    private static final Pattern PLACED = Pattern.compile("\\s(?=(?:" + any("where") + ")\\s)");
-    private static final Pattern NONE = Pattern.compile("(?:" + any("none-tried") + ")\\b.*");
+    private static final Pattern USING = Pattern.compile("\\b(?:" + any("ask.words.using") + ")\\b\\s*");
+    private static final Pattern PLACED = Pattern.compile("\\s(?=(?:" + any("ask.words.where") + ")\\s)");
+    private static final Pattern NONE = Pattern.compile("(?:" + any("ask.words.none-tried") + ")\\b.*");
 
     private final Names products;
     private final Names outcomes;
@@ -40,7 +40,7 @@ final class TriesTold {
     }
 
     private static String any(String id) {
-        return Stream.of(Texts.said("ask.words." + id).split(", ")).sorted(Comparator.comparingInt(String::length).reversed())
+        return Stream.of(Texts.said(id).split(", ")).sorted(Comparator.comparingInt(String::length).reversed())
                 .map(Pattern::quote).collect(Collectors.joining("|"));
     }
 

@@ -2,6 +2,7 @@ package rungwise.names;
 
 import java.util.Collection;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
@@ -28,9 +29,39 @@ public final class PlainAges {
 
     /** The duration; empty where nobody can say how long that is. */
     public Optional<String> iso(String said) {
-        Optional<Double> hours = Optional.ofNullable(byForm.get(spoken.form(said))).filter(w -> w.hoursAgo().isPresent())
-                .map(w -> w.hoursAgo().getAsDouble());
-        return hours.or(() -> counted(said.strip())).map(PlainAges::iso);
+        return moment(said).map(w -> w.hoursAgo().getAsDouble()).or(() -> counted(said.strip())).map(PlainAges::iso);
+    }
+
+    /** Whether it is said as well of the time to come, as "overnight": then it is an age only where one was asked. */
+    public boolean isAhead(String said) {
+        return moment(said).filter(TimeWord::ahead).isPresent();
+    }
+
+    /** A moment, with or without words that say nothing around it: "since yesterday". */
+    private Optional<TimeWord> moment(String said) {
+        List<String> words = spoken.words(said);
+        int from = 0;
+        int to = words.size();
+        while (to > from && isIdle(words.get(to - 1))) {
+            to--;
+        }
+        for (; from <= to; from++) {
+            for (int end = words.size(); end >= to; end--) {
+                Optional<TimeWord> one = Optional.ofNullable(byForm.get(String.join("", words.subList(from, end))))
+                        .filter(w -> w.hoursAgo().isPresent());
+                if (one.isPresent()) {
+                    return one;
+                }
+            }
+            if (from < to && !isIdle(words.get(from))) {
+                return Optional.empty();
+            }
+        }
+        return Optional.empty();
+    }
+
+    private boolean isIdle(String word) {
+        return Optional.ofNullable(byForm.get(word)).filter(TimeWord::saysNothing).isPresent();
     }
 
     private static String iso(double hours) {

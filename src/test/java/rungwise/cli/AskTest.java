@@ -215,6 +215,19 @@ class AskTest {
     }
 
     @Test
+    void overnight_is_an_age_in_the_first_line_and_not_where_something_else_was_asked() throws IOException {
+        assertThat(talk("bird lime overnight on the metallic paint").kept().path("age").asString()).isEqualTo("overnight");
+        assertThat(talk("bird lime on the metallic paint, since last winter").kept().path("age").asString()).isEqualTo("since last winter");
+        Talked stays = talk("bird lime on the metallic paint, it can stay overnight");
+        assertThat(stays.kept().has("age")).isFalse();
+        assertThat(stays.kept().path("canWaitMinutes").asInt()).isEqualTo(720);
+        Talked late = talk("metallic paint, tar", "", "none of it, and it stands outside overnight");
+        assertThat(late.questions()).hasSizeGreaterThan(3);
+        assertThat(late.kept().has("age")).isFalse();
+        assertThat(talk("metallic paint, tar", "overnight").kept().path("age").asString()).isEqualTo("overnight");
+    }
+
+    @Test
     void a_try_told_in_the_first_line_is_heard_with_what_it_did() throws IOException {
         Talked partly = talk("bug splatter on the metallic paint of the bonnet, tried shampoo, came off partly");
         assertThat(partly.kept().path("tried")).isEqualTo(Mappers.json().readTree("[{\"text\":\"shampoo\",\"outcome\":\"partly\"}]"));

@@ -9,9 +9,10 @@ import java.util.stream.Stream;
  *
  * @param unitHours hours of one such unit
  * @param hoursAgo  hours since such a moment
+ * @param ahead     whether it is said as well of the time to come
  * @param times     how many it means
  */
-public record TimeWord(String id, OptionalDouble unitHours, OptionalDouble hoursAgo, OptionalDouble times, List<String> alsoCalled) {
+public record TimeWord(String id, OptionalDouble unitHours, OptionalDouble hoursAgo, boolean ahead, OptionalDouble times, List<String> alsoCalled) {
     public TimeWord {
         unitHours = unitHours == null ? OptionalDouble.empty() : unitHours;
         hoursAgo = hoursAgo == null ? OptionalDouble.empty() : hoursAgo;
