@@ -1,7 +1,6 @@
 package rungwise.ask;
 
 import java.util.Comparator;
-import java.util.EnumSet;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -16,6 +15,7 @@ import rungwise.diagnosis.Identifier;
 import rungwise.knowledge.KnowledgeBase;
 import rungwise.knowledge.decision.DecisionId;
 import rungwise.knowledge.load.Mappers;
+import rungwise.knowledge.surface.Surface;
 import rungwise.knowledge.surface.SurfaceKind;
 import rungwise.knowledge.words.AskedFact;
 import rungwise.ladder.ChanceTable;
@@ -86,17 +86,18 @@ final class Trials {
 
     /** What may still be asked: once each, and only what this surface can have. */
     List<AskedFact> open(Told told, Answer now) {
-        Set<SurfaceKind> here = kinds(told);
+        List<Surface> here = surfaces(told);
         boolean signs = !told.isNamed() && told.asked().stream().filter(id -> base.questionWords().facts().containsKey(id)
                 && base.questionWords().facts().get(id).unnamed()).count() < base.decisions().value(DecisionId.SIGNS_AT_MOST);
-        return base.questionWords().facts().values().stream().filter(f -> !told.wasAsked(f.id()) && f.isOn(here))
+        return base.questionWords().facts().values().stream().filter(f -> !told.wasAsked(f.id()) && here.stream().anyMatch(f::isOn))
                 .filter(f -> !f.unnamed() || signs && replies(f, told).size() > 1).filter(f -> !f.touches() || !now.isStopped()).toList();
     }
 
     /** What may be replied to it where the spot is: a sign that is met on the other side of the vehicle only is left out. */
     List<AskedFact.Reply> replies(AskedFact fact, Told told) {
         Whereabouts where = whereabouts(told);
-        return fact.on(kinds(told)).stream().filter(r -> observations(r).map(base.observations()::get).noneMatch(where::isPointless)).toList();
+        Set<SurfaceKind> kinds = surfaces(told).stream().filter(fact::isOn).flatMap(s -> s.kinds().stream()).collect(Collectors.toSet());
+        return fact.on(kinds).stream().filter(r -> observations(r).map(base.observations()::get).noneMatch(where::isPointless)).toList();
     }
 
     private static Stream<String> observations(AskedFact.Reply reply) {
@@ -108,11 +109,10 @@ final class Trials {
         return new Whereabouts(question.surface(), question.facts().place(), base);
     }
 
-    /** Every kind that the surface may be. */
-    Set<SurfaceKind> kinds(Told told) {
+    /** What it may be on. */
+    private List<Surface> surfaces(Told told) {
         List<String> surfaces = told.question(base).surface();
-        return surfaces.contains(Question.UNKNOWN) ? EnumSet.allOf(SurfaceKind.class)
-                : surfaces.stream().flatMap(s -> base.surfaces().get(s).kinds().stream()).collect(Collectors.toSet());
+        return surfaces.contains(Question.UNKNOWN) ? List.copyOf(base.surfaces().values()) : surfaces.stream().map(base.surfaces()::get).toList();
     }
 
     private Optional<AskedFact> most(Stream<AskedFact> facts, Told told, Answer now) {

@@ -5,7 +5,9 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import rungwise.knowledge.common.Sorted;
+import rungwise.knowledge.surface.Surface;
 import rungwise.knowledge.surface.SurfaceKind;
+import rungwise.knowledge.surface.Trait;
 
 /**
  * A fact that a person at the vehicle may be asked for.
@@ -13,24 +15,26 @@ import rungwise.knowledge.surface.SurfaceKind;
  * @param asks    the question
  * @param gate    gate that waits for it, and says how to find out
  * @param kinds   kinds of surface that can have it; empty = all
+ * @param without traits of a surface that cannot have it, though its kind can
  * @param early   whether it is asked before the others
  * @param unnamed whether it is a sign, asked only where nobody knows what the deposit is
  * @param touches whether it takes a hand or a gauge on the spot, so that it is left out while work is stopped
  * @param anyTime whether a reply of it is understood where something else was asked
  * @param takes   what may be said in place of a reply
  */
-public record AskedFact(String id, String asks, Optional<String> gate, Set<SurfaceKind> kinds, boolean early, boolean unnamed,
-                        boolean touches, boolean anyTime, Optional<Takes> takes, List<Reply> replies) {
+public record AskedFact(String id, String asks, Optional<String> gate, Set<SurfaceKind> kinds, Set<Trait> without,
+                        boolean early, boolean unnamed, boolean touches, boolean anyTime, Optional<Takes> takes, List<Reply> replies) {
     public AskedFact {
         gate = gate == null ? Optional.empty() : gate;
         kinds = kinds == null ? Set.of() : Sorted.set(kinds);
+        without = without == null ? Set.of() : Sorted.set(without);
         takes = takes == null ? Optional.empty() : takes;
         replies = List.copyOf(replies);
     }
 
-    /** Whether a surface that may be of these kinds can have it. */
-    public boolean isOn(Set<SurfaceKind> here) {
-        return meet(kinds, here);
+    /** Whether this surface can have it. */
+    public boolean isOn(Surface surface) {
+        return meet(kinds, surface.kinds()) && surface.traits().stream().noneMatch(without::contains);
     }
 
     /** What may be replied on a surface that may be of these kinds. */
