@@ -184,12 +184,17 @@ public final class Conversation {
             }
             wide = mayBe.isEmpty() ? wide : mayBe;
             listed = mayBe.isEmpty() ? near(said.get(), names) : mayBe;
-            voice.say(say(!mayBe.isEmpty() ? "may-be" : listed.isEmpty() ? "nothing-near" : listed.size() == 1 ? "near-is" : "near-are",
+            voice.say(say(!mayBe.isEmpty() ? "may-be" : listed.isEmpty() ? nothingNear(id) : listed.size() == 1 ? "near-is" : "near-are",
                     "said", PlainText.shown(said.get())));
             list(listed.stream().map(t -> t.tell().isEmpty() ? t.name() : say("told-by", "name", t.name(), "tell", t.tell())).toList());
         }
         voice.say(say("given-up"));
         return Outcome.of(open(known, id, wide).map(this::asAll).orElse(known.unknown(id)));
+    }
+
+    /** Whoever names a surface that nobody knows is told how to tell surfaces apart: by the place first, then by its looks. */
+    private static String nothingNear(String id) {
+        return id.equals(Told.SURFACE) ? "nothing-near-surface" : "nothing-near";
     }
 
     /** What is meant by a letter of a list, by yes to the only one in it, by what it is called, or by part of that among those listed. */

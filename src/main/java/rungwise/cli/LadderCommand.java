@@ -64,6 +64,7 @@ final class LadderCommand implements Callable<Integer> {
         } else if (why != null) {
             new AnswerText(advisor.knowledge(), out).why(answer.answer(), why);
         } else {
+            AnswerMargin.surfaces(tree, answer, advisor.knowledge(), out);
             AnswerMargin.suspects(answer, out);
             if (all) {
                 new AnswerText(advisor.knowledge(), out).print(answer.answer());

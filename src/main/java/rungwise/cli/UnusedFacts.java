@@ -4,7 +4,6 @@ import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import java.util.stream.Collectors;
 import rungwise.answer.Answer;
 import rungwise.knowledge.common.Sentence;
@@ -15,9 +14,6 @@ import tools.jackson.databind.JsonNode;
 
 /** Facts that were given and did not count, as lines of text: those with one reason together. */
 final class UnusedFacts {
-    /** Fields that only group others: nobody calls a fact by them. */
-    private static final Set<String> GROUPS = Set.of("facts", "setting");
-
     private UnusedFacts() {
     }
 
@@ -40,10 +36,10 @@ final class UnusedFacts {
                 "why", Sentence.within(e.getKey()))).toList();
     }
 
-    /** As its fields are called in a question; of a list also the word that stands there. */
+    /** In plain words; of a list also the word that stands there. */
     private static String name(String pointer, JsonNode question) {
-        String fields = Arrays.stream(pointer.substring(1).split("/")).filter(s -> !GROUPS.contains(s) && !s.matches("\\d+"))
-                .collect(Collectors.joining(" "));
-        return pointer.matches(".*/\\d+") ? fields + " " + question.at(pointer).asString() : fields;
+        String field = Arrays.stream(pointer.substring(1).split("/")).filter(s -> !s.matches("\\d+")).collect(Collectors.joining("-"));
+        JsonNode value = question.at(pointer);
+        return Texts.said("given." + field) + (pointer.matches(".*/\\d+") && value.isString() ? " " + value.asString().replace('_', ' ') : "");
     }
 }

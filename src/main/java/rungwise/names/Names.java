@@ -28,6 +28,7 @@ public final class Names {
     private final Map<String, String> idByForm = new HashMap<>();
     private final Map<String, List<String>> wide = new HashMap<>();
     private final Set<String> vague = new HashSet<>();
+    private final Set<String> together = new HashSet<>();
     /** By its words in the order of letters: "headlight yellow" is a yellow headlight; empty where that is two things. */
     private final Map<String, Optional<String>> idByWords = new HashMap<>();
 
@@ -48,6 +49,7 @@ public final class Names {
                 (one, other) -> one.equals(other) ? one : Optional.empty())));
         wideWords.forEach(w -> w.said().forEach(said -> wide.put(spoken.form(said), w.mayBe())));
         wideWords.stream().filter(WideWord::vague).flatMap(WideWord::said).forEach(said -> vague.add(spoken.form(said)));
+        wideWords.stream().filter(WideWord::together).flatMap(WideWord::said).forEach(said -> together.add(spoken.form(said)));
     }
 
     /** These, and those of another kind where nothing of this one is called so. */
@@ -91,6 +93,11 @@ public final class Names {
         List<Called> all = mayBe(word);
         List<Called> some = all.size() < 2 ? all : here.apply(all);
         return some.size() == 1 && form(word).filter(vague::contains).isPresent() ? all : some;
+    }
+
+    /** Whether a wide word means all that it may mean, where nobody can be asked. */
+    public boolean isTogether(String word) {
+        return id(word).isEmpty() && form(word).filter(together::contains).isPresent();
     }
 
     /** The form of what was said that is known here: of all of it, else of what is left without idle words. */

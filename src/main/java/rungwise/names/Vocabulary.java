@@ -82,7 +82,7 @@ public final class Vocabulary {
             if (sold.stream().map(Method::agent).distinct().count() == 1) {
                 one.add(new Called(sold.get(0).agent(), f.name(), said, "", ""));
             } else if (!sold.isEmpty()) {
-                several.add(new WideWord(f.id(), said, sold.stream().map(Method::id).toList(), false));
+                several.add(new WideWord(f.id(), said, sold.stream().map(Method::id).toList(), false, false));
             }
         }
         return new Names(spoken, one, several);

@@ -20,7 +20,9 @@ import rungwise.names.Vocabulary;
 import rungwise.names.Whereabouts;
 import rungwise.text.Texts;
 import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.MissingNode;
+import tools.jackson.databind.node.ObjectNode;
 
 /**
  * The fields of a question that name entries or say an age: whatever the trade calls an entry is read as its id, and a plain
@@ -74,10 +76,27 @@ public final class Named {
     /** The same tree in ids; what cannot be read is told as a problem. */
     JsonNode read(JsonNode tree, List<Problem> problems) {
         JsonNode copy = tree.deepCopy();
+        together(copy, "surface");
+        together(copy, "neighbours");
         byPointer.forEach((pointer, field) -> Fields.reword(copy, pointer, (here, word) -> word.equals(Question.UNKNOWN)
                 || field.ids().contains(word) ? Optional.empty() : read(here, word, field, copy, problems)));
         Fields.reword(copy, "/age", (here, said) -> age(here, said, problems));
         return copy;
+    }
+
+    /** A place with its usual material stands for each that it may be, so that the most delicate of them counts. */
+    private void together(JsonNode tree, String list) {
+        JsonNode said = tree.path(list);
+        List<String> words = (said.isArray() ? said.valueStream() : Stream.of(said)).filter(JsonNode::isString).map(JsonNode::asString).toList();
+        Field field = byPointer.get("/surface");
+        if (words.isEmpty() || said.isArray() && words.size() < said.size() || words.stream().allMatch(field.ids()::contains)) {
+            return;
+        }
+        Names names = gathered.computeIfAbsent(field, f -> f.names().apply(vocabulary));
+        if (words.stream().anyMatch(names::isTogether)) {
+            ArrayNode all = ((ObjectNode) tree).putArray(list);
+            words.stream().flatMap(w -> names.isTogether(w) ? names.mayBe(w).stream().map(Called::id) : Stream.of(w)).distinct().forEach(all::add);
+        }
     }
 
     /** Where the spot is, as far as that is read by now. */
@@ -111,6 +130,7 @@ public final class Named {
         }
         List<Called> near = names.nearest(word);
         return new Problem(pointer, Texts.said("word.unknown", "word", word), near.isEmpty() ? Texts.said("word.nothing-near")
+                + (pointer.startsWith("/surface") ? ". " + Texts.said("word.tell-surface") : "")
                 : Texts.said("word.nearest", "near", shown(near)), choices(near));
     }
 

@@ -177,6 +177,7 @@ class AskTest {
         Talked once = talk("qqqqqqq", "wind screan", "a", "b\u001b[2Jzzz", "tar", "soonish or so", "3 weeks");
         assertThat(once.out()).contains("Nothing is called \"qqqqqqq\", and nothing is near.", "Nothing is called \"wind screan\". Do you mean this?",
                 "\\u001b[2J", "\"soonish or so\" says no age").doesNotContain("\u001b");
+        assertThat(once.out().replaceAll("\\s+", " ")).contains("Where on the vehicle is it: a body panel, glass,");
         assertThat(once.kept().path("surface").asString()).isEqualTo("glass_laminated_screen");
         assertThat(once.kept().path("age").asString()).isEqualTo("3 weeks");
         Talked never = talk("qqqq", "qqqq", "qqqq", "qqqq", "tar");
@@ -295,5 +296,13 @@ class AskTest {
             assertThat(ran.out()).isEmpty();
             assertThat(ran.err()).contains(args[0].equals("--save") ? "cannot be written" : "there is no log in");
         }
+    }
+
+    @Test
+    void a_panel_that_a_question_names_by_its_place_is_answered_for_the_most_delicate_paint_and_says_so() throws IOException {
+        Path file = Files.writeString(folder.resolve("door.yaml"), "{contaminant: bird_dropping, surface: door, age: yesterday}");
+        Ran ran = run("", "ladder", file.toString());
+        assertThat(ran.code()).as(ran.err()).isZero();
+        assertThat(ran.out()).startsWith("\"door\" may be any of these").contains("Nitrocellulose or acrylic lacquer", "PREPARE");
     }
 }

@@ -8,6 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
@@ -132,8 +133,8 @@ class EverydayWordsTest {
 
     @Test
     void nothing_near_leads_to_the_search() {
-        assertThat(refused("surfaces", "qqqqqqq").remedy()).isEqualTo(
-                "nothing is near; look a shorter word up with \"rungwise find\" or GET /v1/find");
+        assertThat(refused("surfaces", "qqqqqqq").remedy()).startsWith(
+                "nothing is near; look a shorter word up with \"rungwise find\" or GET /v1/find. Say the place first").contains("a magnet holds on steel");
     }
 
     @Test
@@ -180,5 +181,22 @@ class EverydayWordsTest {
     void every_surface_that_a_wide_word_may_mean_can_be_told() {
         assertThat(BASE.questionWords().spoken().wideSurfaces().values()).isNotEmpty().allSatisfy(w -> w.mayBe().stream()
                 .forEach(id -> assertThat(BASE.surfaces().get(id).tell()).as(id).isNotEmpty()));
+    }
+
+    /** Nobody is less careful of a bonnet than of any paint that it may have. */
+    @TestFactory
+    Stream<DynamicTest> a_place_with_its_usual_material_is_answered_for_all_that_it_may_be() {
+        return WRITTEN.path("together").properties().stream().map(pair -> DynamicTest.dynamicTest(pair.getKey(), () -> {
+            List<String> meant = pair.getValue().valueStream().map(JsonNode::asString).toList();
+            Question question = QuestionReader.read(question("surfaces", pair.getKey()), BASE);
+            assertThat(question.surface()).containsExactlyInAnyOrderElementsOf(meant);
+            Set<String> barred = barred(pair.getKey());
+            meant.forEach(one -> assertThat(barred).as(one).containsAll(barred(one)));
+        }));
+    }
+
+    private static Set<String> barred(String surface) {
+        return Base.advisor().answer(QuestionReader.read(question("surfaces", surface).put("contaminant", "tar_spot").put("age", "3 days"), BASE)).barred()
+                .stream().map(b -> b.method()).collect(java.util.stream.Collectors.toSet());
     }
 }
