@@ -303,6 +303,6 @@ class AskTest {
         Path file = Files.writeString(folder.resolve("door.yaml"), "{contaminant: bird_dropping, surface: door, age: yesterday}");
         Ran ran = run("", "ladder", file.toString());
         assertThat(ran.code()).as(ran.err()).isZero();
-        assertThat(ran.out()).startsWith("\"door\" may be any of these").contains("Nitrocellulose or acrylic lacquer", "PREPARE");
+        assertThat(ran.out()).startsWith("\"door\" is taken as glossy paint").contains("Nitrocellulose or acrylic lacquer", "PREPARE");
     }
 }
