@@ -150,25 +150,25 @@ public final class WhatIf {
     }
 
     private static Question with(Question q, Question.Facts facts) {
-        return new Question(q.contaminant(), q.observations(), q.age(), q.extent(), q.surface(), facts,
+        return new Question(q.contaminant(), q.observations(), q.notSeen(), q.age(), q.extent(), q.surface(), facts,
                 q.circumstances(), q.neighbours(), q.setting(), q.workers(), q.shelf(), q.shelfStrict(), q.consent(),
                 q.done(), q.canWaitMinutes(), q.passedTests(), q.wanted(), q.tried(), q.mixing());
     }
 
     private static Question with(Question q, Question.Setting setting) {
-        return new Question(q.contaminant(), q.observations(), q.age(), q.extent(), q.surface(), q.facts(),
+        return new Question(q.contaminant(), q.observations(), q.notSeen(), q.age(), q.extent(), q.surface(), q.facts(),
                 q.circumstances(), q.neighbours(), setting, q.workers(), q.shelf(), q.shelfStrict(), q.consent(),
                 q.done(), q.canWaitMinutes(), q.passedTests(), q.wanted(), q.tried(), q.mixing());
     }
 
     private static Question with(Question q, Question.Consent consent) {
-        return new Question(q.contaminant(), q.observations(), q.age(), q.extent(), q.surface(), q.facts(),
+        return new Question(q.contaminant(), q.observations(), q.notSeen(), q.age(), q.extent(), q.surface(), q.facts(),
                 q.circumstances(), q.neighbours(), q.setting(), q.workers(), q.shelf(), q.shelfStrict(), consent,
                 q.done(), q.canWaitMinutes(), q.passedTests(), q.wanted(), q.tried(), q.mixing());
     }
 
     private static Question with(Question q, Optional<List<String>> shelf, double canWaitMinutes) {
-        return new Question(q.contaminant(), q.observations(), q.age(), q.extent(), q.surface(), q.facts(),
+        return new Question(q.contaminant(), q.observations(), q.notSeen(), q.age(), q.extent(), q.surface(), q.facts(),
                 q.circumstances(), q.neighbours(), q.setting(), q.workers(), shelf, q.shelfStrict(), q.consent(),
                 q.done(), canWaitMinutes, q.passedTests(), q.wanted(), q.tried(), q.mixing());
     }

@@ -28,11 +28,13 @@ public final class Identifier {
     private final Advisor advisor;
     private final KnowledgeBase base;
     private final Weighing weighing;
+    private final Plans plans;
 
     public Identifier(Advisor advisor) {
         this.advisor = advisor;
         this.base = advisor.knowledge();
         this.weighing = new Weighing(base);
+        this.plans = new Plans(advisor);
     }
 
     /** Probability by contaminant, in id order. */
@@ -74,13 +76,23 @@ public final class Identifier {
         Suspects bySigns = weighing.suspects(noted);
         Map<String, Double> belief = bySigns.afterTries(spot.question(), base).belief();
         List<Suspect> suspects = suspects(noted, spot.question(), belief);
-        NextCheck check = new Checks(advisor, weighing, spot.question(), noted, bySigns, chances).best();
+        NextCheck check = checks(spot, noted, bySigns, chances).best();
         Answer.Next next = noted.tells() ? advisor.answer(spot.question(), bySigns, false, chances).next()
                 : advisor.answer(spot.question(), false, chances).next();
         String verdict = verdict(suspects.get(0));
         return new Identification(base.revision(), verdict, says(noted, verdict, suspects), suspects,
                 Figures.thousandths(1 - suspects.stream().mapToDouble(s -> belief.get(s.contaminant())).sum()),
                 contradictions(noted, suspects), check, next);
+    }
+
+    private Checks checks(Spot spot, Noted noted, Suspects bySigns, ChanceTable chances) {
+        return new Checks(plans, base, weighing, spot, noted, bySigns, chances);
+    }
+
+    /** What each check that could be made is expected to save, beyond its own minutes. */
+    Map<String, Double> saving(Spot spot) {
+        Noted noted = Noted.of(spot, base);
+        return checks(spot, noted, weighing.suspects(noted), ChanceTable.PRIOR).saving();
     }
 
     /** What it may be, likeliest first. */

@@ -8,62 +8,54 @@ import java.util.Set;
 import rungwise.knowledge.KnowledgeBase;
 import rungwise.knowledge.deposit.Observation;
 import rungwise.knowledge.surface.Place;
-import rungwise.names.Whereabouts;
 import rungwise.question.Question;
 
 /**
  * The signs of a spot, with those that follow from them.
  *
+ * @param question what was asked, for the surface
  * @param seen    observations that were made
  * @param within  what was seen as part of a check's outcome: the outcome weighs for it, so that it is not weighed again
  * @param notSeen observations that were looked for and are not there
  * @param both    ids said to be both; they count as neither
  */
-record Noted(List<Observation> seen, List<Observation> within, List<Observation> notSeen, List<String> both) {
+record Noted(Question question, List<Observation> seen, List<Observation> within, List<Observation> notSeen, List<String> both) {
     static Noted of(Spot spot, KnowledgeBase base) {
         Question question = spot.question();
         Set<String> ids = new LinkedHashSet<>(question.observations());
         spot.place().ifPresent(p -> ids.add(Spot.PLACE + p));
         question.facts().place().map(base.questionWords().places()::get).flatMap(Place::sign).ifPresent(ids::add);
         spot.surroundings().forEach(n -> ids.add(Spot.NEAR + n));
-        List<String> both = ids.stream().filter(spot.notSeen()::contains).toList();
+        List<String> both = ids.stream().filter(question.notSeen()::contains).toList();
         both.forEach(ids::remove);
-        side(question, ids, base).ifPresent(ids::add);
         Set<String> within = new LinkedHashSet<>();
         for (Observation one : ids.stream().map(base.observations()::get).toList()) {
-            (base.signs().checks().get(one.seenBy()).offered() && one.speaks() ? within : ids).addAll(one.implies());
+            (Weighing.isMade(one, base) && one.speaks() ? within : ids).addAll(one.implies());
         }
         within.removeAll(ids);
         List<Observation> seen = ids.stream().map(base.observations()::get).toList();
-        return new Noted(seen, within.stream().map(base.observations()::get).toList(), spot.notSeen().stream().distinct().filter(n -> !both.contains(n))
+        return new Noted(question, seen, within.stream().map(base.observations()::get).toList(), question.notSeen().stream().distinct().filter(n -> !both.contains(n))
                 .map(base.observations()::get).toList(), both);
-    }
-
-    /** What a surface is made as tells on which side of the vehicle it is, where no place tells it better. */
-    private static Optional<String> side(Question question, Set<String> ids, KnowledgeBase base) {
-        boolean told = ids.stream().map(base.observations()::get).anyMatch(o -> o.id().startsWith(Spot.PLACE) || o.group().equals(Weighing.SIDE));
-        return told || question.surface().contains(Question.UNKNOWN) ? Optional.empty()
-                : new Whereabouts(question.surface(), Optional.empty(), base).side();
     }
 
     Noted with(Observation observation) {
         List<Observation> more = new ArrayList<>(seen);
         more.add(observation);
-        return new Noted(more, within, notSeen, both);
+        return new Noted(question, more, within, notSeen, both);
     }
 
     Noted without(List<Observation> observations) {
         List<Observation> more = new ArrayList<>(notSeen);
         more.addAll(observations);
-        return new Noted(seen, within, more, both);
+        return new Noted(question, seen, within, more, both);
     }
 
     boolean knows(Observation observation) {
         return seen.contains(observation) || within.contains(observation) || notSeen.contains(observation);
     }
 
-    /** Whether anything was seen that speaks for some contaminant. */
+    /** Whether anything was seen, or looked for in vain, that speaks for some contaminant. */
     boolean tells() {
-        return seen.stream().anyMatch(o -> !o.pointsTo().isEmpty() && !o.id().startsWith("side_"));
+        return java.util.stream.Stream.concat(seen.stream(), notSeen.stream()).anyMatch(o -> !o.pointsTo().isEmpty() && !o.id().startsWith("side_"));
     }
 }

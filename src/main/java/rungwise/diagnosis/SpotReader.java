@@ -16,7 +16,10 @@ import tools.jackson.databind.node.ObjectNode;
 
 /** Reads a spot from a parsed tree and checks it against what is known. */
 public final class SpotReader {
-    private static final List<String> OWN = List.of("notSeen", "place", "surroundings");
+    private static final String CHECK_FOR = "checkFor";
+    private static final String NAME = "name";
+    private static final List<String> AIMS = List.of("minutes", NAME);
+    private static final List<String> OWN = List.of("place", "surroundings", CHECK_FOR);
 
     private final KnowledgeBase base;
     private final List<Problem> problems = new ArrayList<>();
@@ -36,7 +39,6 @@ public final class SpotReader {
 
     private Spot spot(JsonNode tree) {
         Optional<Question> question = question(tree);
-        List<String> notSeen = words(tree, "notSeen", "", base.observations().keySet());
         List<String> surroundings = words(tree, "surroundings", Spot.NEAR, known(Spot.NEAR));
         Optional<String> place = Optional.empty();
         if (tree.has("place")) {
@@ -46,13 +48,16 @@ public final class SpotReader {
             }
             place = Optional.of(word);
         }
+        if (tree.has(CHECK_FOR) && !AIMS.contains(tree.path(CHECK_FOR).asString(""))) {
+            problems.add(unknown("/" + CHECK_FOR, tree.path(CHECK_FOR).asString(""), new TreeSet<>(AIMS)));
+        }
         if (tree.has("contaminant")) {
             problems.add(Problem.said("/contaminant", "contaminant-is-asked"));
         }
         if (!problems.isEmpty()) {
             throw new BadQuestion(problems);
         }
-        return new Spot(question.orElseThrow(), notSeen, place, surroundings);
+        return new Spot(question.orElseThrow(), place, surroundings, tree.path(CHECK_FOR).asString("").equals(NAME));
     }
 
     private Optional<Question> question(JsonNode tree) {

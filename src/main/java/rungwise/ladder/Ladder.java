@@ -323,6 +323,14 @@ public record Ladder(Revision revision, Subject subject, Situation situation, Ve
         return mean(verdicts.choice(method, states));
     }
 
+    /** Chance of every remover in each hidden state. */
+    public Map<String, double[]> chances() {
+        Map<String, double[]> chances = new LinkedHashMap<>();
+        revision.base().methods().values().stream().filter(m -> m.kind() == MethodKind.REMOVE)
+                .forEach(m -> chances.put(m.id(), states.chances(m, states.likely(m))));
+        return chances;
+    }
+
     /** Suspects that are expected to have marked what is beneath. */
     List<Contaminant> markedBy() {
         return situation.suspects().stream().filter(s -> s.deposit().marked() >= revision.base().decisions().value(DecisionId.MARK_EXPECTED))

@@ -35,6 +35,7 @@ public record FactUse(List<String> used, List<Unused> unused) {
     /** For each field the id of the sentence that says why it did not count here; a field without an entry always counts. */
     private static final Map<String, Function<Asked, Optional<String>>> WHY_NOT = Map.ofEntries(
             Map.entry("/observations/*", a -> a.observationFallsSilent()),
+            Map.entry("/notSeen/*", a -> a.notSeenFallsSilent()),
             Map.entry("/extent/diameterMm", a -> a.unless(a.question.extent().areaM2().isEmpty(), "the-area-is-told")),
             Map.entry("/facts/totalFilmMicrons", a -> a.unless(a.hasFilm(), "no-film-here")),
             Map.entry("/facts/clearMicrons", a -> a.unless(a.hasFilm(), "no-film-here")),
@@ -64,7 +65,7 @@ public record FactUse(List<String> used, List<Unused> unused) {
             "/tried/*/times", "/tried/*/hoursAgo", "/age", "/observations/*", "/facts/place", "/facts/paintAgeDays");
 
     /** What tells beside these what an unnamed deposit may be, whether work stops or not. */
-    private static final Set<String> OF_NAMING = Set.of("/facts/warmestPanelC", "/tried/*/prepared");
+    private static final Set<String> OF_NAMING = Set.of("/facts/warmestPanelC", "/tried/*/prepared", "/notSeen/*");
 
     /** Whether a fact, called by its last field, still counts where work stops before any rung. */
     public static boolean countsWhereWorkStops(String fact) {
@@ -120,6 +121,12 @@ public record FactUse(List<String> used, List<Unused> unused) {
                 return Optional.empty();
             }
             return Optional.of(sign.speaks() ? "the-deposit-is-named" : "sign-tells-a-person-only");
+        }
+
+        /** What is not there tells only what lies there. */
+        Optional<String> notSeenFallsSilent() {
+            Observation sign = base.observations().get(word(question.notSeen()));
+            return isNamed() ? Optional.of("the-deposit-is-named") : unless(sign.speaks(), "sign-tells-a-person-only");
         }
 
         /** How fast it hardens and marks; what it may be hangs on that too. */

@@ -32,7 +32,7 @@ public final class FactsGiven {
 
     /** A question that says nothing, with one of each thing of which there may be several. */
     private static Question nothing() {
-        return new Question(Optional.empty(), null, null, null, null, null, null, null, null, List.of(new Question.Worker(null, null)),
+        return new Question(Optional.empty(), null, null, null, null, null, null, null, null, null, List.of(new Question.Worker(null, null)),
                 null, false, null, null, 0, null, null, List.of(new Question.Tried(null, null, null, null, 0, 0, 0, null, null)), null);
     }
 

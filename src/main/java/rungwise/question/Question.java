@@ -10,6 +10,8 @@ import java.util.OptionalInt;
  * What is asked of a ladder. Everything but the surface may be left out; what is left out is unknown.
  *
  * @param contaminant     id; empty = unknown
+ * @param observations    signs that were seen
+ * @param notSeen         signs that were looked for and are not there
  * @param age             ISO 8601 duration or "unknown"
  * @param surface         ids; several mean the strictest of them; "unknown" = as delicate as all together
  * @param shelf           agents, tools or methods at hand; empty = everything known
@@ -20,7 +22,7 @@ import java.util.OptionalInt;
  * @param tried           in the order of the tries
  * @param mixing          the bottle that agents are to be mixed in
  */
-public record Question(Optional<String> contaminant, List<String> observations, String age, Extent extent,
+public record Question(Optional<String> contaminant, List<String> observations, List<String> notSeen, String age, Extent extent,
                        @JsonFormat(with = JsonFormat.Feature.ACCEPT_SINGLE_VALUE_AS_ARRAY) List<String> surface,
                        Facts facts, List<String> circumstances, List<String> neighbours, Setting setting,
                        List<Worker> workers, Optional<List<String>> shelf, boolean shelfStrict, Consent consent,
@@ -33,6 +35,7 @@ public record Question(Optional<String> contaminant, List<String> observations, 
     public Question {
         contaminant = contaminant == null ? Optional.empty() : contaminant;
         observations = copy(observations);
+        notSeen = copy(notSeen);
         age = age == null ? UNKNOWN : age;
         extent = extent == null ? new Extent(null, null, null) : extent;
         surface = surface == null || surface.isEmpty() ? List.of(UNKNOWN) : List.copyOf(surface);
@@ -61,28 +64,35 @@ public record Question(Optional<String> contaminant, List<String> observations, 
 
     /** The same question about a contaminant that it might be. */
     public Question about(String id) {
-        return new Question(Optional.of(id), observations, age, extent, surface, facts, circumstances, neighbours,
+        return new Question(Optional.of(id), observations, notSeen, age, extent, surface, facts, circumstances, neighbours,
                 setting, workers, shelf, shelfStrict, consent, done, canWaitMinutes, passedTests, wanted, tried,
                 mixing);
     }
 
     /** The same question with other methods asked for. */
     public Question wanting(List<String> methods) {
-        return new Question(contaminant, observations, age, extent, surface, facts, circumstances, neighbours, setting,
+        return new Question(contaminant, observations, notSeen, age, extent, surface, facts, circumstances, neighbours, setting,
                 workers, shelf, shelfStrict, consent, done, canWaitMinutes, passedTests, methods, tried,
+                mixing);
+    }
+
+    /** The same question with other signs. */
+    public Question noticing(List<String> seen, List<String> not) {
+        return new Question(contaminant, seen, not, age, extent, surface, facts, circumstances, neighbours, setting,
+                workers, shelf, shelfStrict, consent, done, canWaitMinutes, passedTests, wanted, tried,
                 mixing);
     }
 
     /** The same question after its first tries only. */
     public Question triedOnly(int first) {
-        return new Question(contaminant, observations, age, extent, surface, facts, circumstances, neighbours, setting,
+        return new Question(contaminant, observations, notSeen, age, extent, surface, facts, circumstances, neighbours, setting,
                 workers, shelf, shelfStrict, consent, done, canWaitMinutes, passedTests, wanted, tried.subList(0, first),
                 mixing);
     }
 
     /** The same question with other tries. */
     public Question having(List<Tried> tries) {
-        return new Question(contaminant, observations, age, extent, surface, facts, circumstances, neighbours, setting,
+        return new Question(contaminant, observations, notSeen, age, extent, surface, facts, circumstances, neighbours, setting,
                 workers, shelf, shelfStrict, consent, done, canWaitMinutes, passedTests, wanted, tries,
                 mixing);
     }

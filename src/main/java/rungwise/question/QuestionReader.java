@@ -91,6 +91,7 @@ public final class QuestionReader {
         q.contaminant().filter(c -> !c.equals(Question.UNKNOWN))
                 .ifPresent(c -> known("/contaminant", List.of(c), base.contaminants().keySet(), false));
         known("/observations", q.observations(), base.observations().keySet(), true);
+        known("/notSeen", q.notSeen(), base.observations().keySet(), true);
         age(q.age());
         if (!q.surface().contains(Question.UNKNOWN)) {
             known("/surface", q.surface(), base.surfaces().keySet(), q.surface().size() > 1);

@@ -12,7 +12,7 @@ import tools.jackson.databind.node.ObjectNode;
 /** Fields of a question that are told one after another. All trees are in ids. */
 public final class ToldFacts {
     /** Lists that only grow: what was done, seen, passed or lies near stays so when more is told. */
-    private static final Set<String> ADDED = Set.of("/observations", "/circumstances", "/neighbours", "/done", "/passedTests",
+    private static final Set<String> ADDED = Set.of("/observations", "/notSeen", "/circumstances", "/neighbours", "/done", "/passedTests",
             "/facts/priorDamage", "/consent/granted", "/consent/refused");
     /** The last word on an agreement counts. */
     private static final Map<String, String> OTHER = Map.of("/consent/granted", "refused", "/consent/refused", "granted");

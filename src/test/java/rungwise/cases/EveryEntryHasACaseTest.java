@@ -210,7 +210,6 @@ class EveryEntryHasACaseTest {
 
     private void parts(Observation one) {
         used.addAll(List.of(one.group(), one.seenBy(), one.strength()));
-        one.otherwise().ifPresent(used::add);
     }
 
     /** Said by name among the reasons of an answer. */

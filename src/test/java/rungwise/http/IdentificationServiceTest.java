@@ -104,6 +104,33 @@ class IdentificationServiceTest {
     }
 
     @Test
+    void a_sign_that_is_not_there_counts_in_a_ladder_too() throws Exception {
+        String signs = "{\"observations\":[\"colour_orange\",\"form_fine_dots\"],\"surface\":\"clear_2k_sound\",\"setting\":{\"panelC\":20}";
+        JsonNode before = answered("/v1/ladders", signs + "}", "Answer");
+        JsonNode after = answered("/v1/ladders", signs + ",\"notSeen\":[\"v02\"]}", "Answer");
+        assertThat(before.at("/suspects/0/contaminant").asString()).isEqualTo("fallout_iron");
+        assertThat(probability(after, "fallout_iron")).isLessThan(probability(before, "fallout_iron") / 1.5);
+        assertThat(after.at("/question/notSeen/0").asString()).isEqualTo("v02");
+        assertThat(errors("/v1/ladders", signs + ",\"notSeen\":[\"v022\"]}").toString()).contains("/notSeen/0", "v02");
+    }
+
+    private static double probability(JsonNode answer, String deposit) {
+        for (JsonNode one : answer.path("suspects")) {
+            if (one.path("contaminant").asString().equals(deposit)) {
+                return one.path("probability").asDouble();
+            }
+        }
+        return 0;
+    }
+
+    @Test
+    void a_check_for_the_name_may_be_asked_for_and_nothing_else() throws Exception {
+        answered("/v1/identifications", "{\"observations\":[\"colour_brown\",\"form_raised_dots\"],\"surface\":\"clear_2k_sound\","
+                + "\"checkFor\":\"name\"}", "Identification");
+        assertThat(errors("/v1/identifications", "{\"observations\":[\"v21\"],\"checkFor\":\"fun\"}").toString()).contains("/checkFor", "minutes", "name");
+    }
+
+    @Test
     void a_ladder_for_signs_alone_says_what_it_may_be() throws Exception {
         JsonNode answer = answered("/v1/ladders", "{\"observations\":[\"v21\"],\"surface\":\"clear_2k_sound\","
                 + "\"facts\":{\"place\":\"horizontals\"},\"setting\":{\"panelC\":20},\"whatIf\":true}", "Answer");

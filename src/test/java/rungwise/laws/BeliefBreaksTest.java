@@ -68,7 +68,7 @@ class BeliefBreaksTest {
     }
 
     private static Question passed(Question q, String method) {
-        return new Question(q.contaminant(), q.observations(), q.age(), q.extent(), q.surface(), q.facts(), q.circumstances(),
+        return new Question(q.contaminant(), q.observations(), q.notSeen(), q.age(), q.extent(), q.surface(), q.facts(), q.circumstances(),
                 q.neighbours(), q.setting(), q.workers(), q.shelf(), q.shelfStrict(), q.consent(), q.done(), q.canWaitMinutes(),
                 List.of(method), q.wanted(), q.tried(), q.mixing());
     }

@@ -116,7 +116,7 @@ public final class DrawnQuestions {
             int fate = r.nextInt(10);
             (fate < 3 ? granted : fate == 9 ? refused : new ArrayList<String>()).add(gate);
         }
-        return new Question(r.nextInt(25) == 0 ? Optional.empty() : Optional.of(contaminant), List.of(),
+        return new Question(r.nextInt(25) == 0 ? Optional.empty() : Optional.of(contaminant), List.of(), List.of(),
                 r.nextInt(6) == 0 ? "unknown" : "P" + days + "D",
                 r.nextBoolean() ? new Question.Extent(OptionalInt.of(1 + r.nextInt(40)), OptionalDouble.of(4), null) : null,
                 surface, facts,

@@ -75,7 +75,7 @@ final class Made {
                      List<String> circumstances, List<String> neighbours, Question.Setting setting,
                      Optional<List<String>> shelf, Question.Consent consent, List<String> wanted,
                      List<Question.Tried> tried) {
-        q = new Question(contaminant, q.observations(), age, q.extent(), surface, facts, circumstances, neighbours,
+        q = new Question(contaminant, q.observations(), q.notSeen(), age, q.extent(), surface, facts, circumstances, neighbours,
                 setting, q.workers(), shelf, q.shelfStrict(), consent, q.done(), q.canWaitMinutes(), q.passedTests(),
                 wanted, tried, q.mixing());
         return this;

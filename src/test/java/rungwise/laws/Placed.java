@@ -151,7 +151,7 @@ record Placed(Question question, Map<String, Double> belief, Optional<String> st
     }
 
     static Question nameless(Question q) {
-        return new Question(Optional.empty(), q.observations(), q.age(), q.extent(), q.surface(), q.facts(), q.circumstances(),
+        return new Question(Optional.empty(), q.observations(), q.notSeen(), q.age(), q.extent(), q.surface(), q.facts(), q.circumstances(),
                 q.neighbours(), q.setting(), q.workers(), q.shelf(), q.shelfStrict(), q.consent(), q.done(), q.canWaitMinutes(),
                 q.passedTests(), q.wanted(), q.tried(), q.mixing());
     }

@@ -59,7 +59,7 @@ class GasesTest {
         Question.Extent extent = new Question.Extent(OptionalInt.of(spots), OptionalDouble.empty(), OptionalDouble.empty());
         Question.Setting setting = new Question.Setting(OptionalDouble.of(airC), OptionalDouble.empty(), Optional.empty(), 0,
                 OptionalDouble.empty(), Optional.empty(), false, Optional.empty());
-        return new Question(plain.contaminant(), List.of(), plain.age(), extent, plain.surface(), plain.facts(), List.of(),
+        return new Question(plain.contaminant(), List.of(), List.of(), plain.age(), extent, plain.surface(), plain.facts(), List.of(),
                 List.of(), setting, List.of(), Optional.empty(), false, plain.consent(), List.of(), 0, List.of(), List.of(),
                 List.of(), Optional.empty());
     }

@@ -70,7 +70,7 @@ record Reference(Kind from, String path, Kind to) {
                     new Reference(Kind.OBSERVATION, "group", Kind.SIGN_GROUP),
                     new Reference(Kind.OBSERVATION, "seenBy", Kind.CHECK),
                     new Reference(Kind.OBSERVATION, "strength", Kind.EVIDENCE_STRENGTH),
-                    new Reference(Kind.OBSERVATION, "otherwise", Kind.EVIDENCE_STRENGTH),
+                    new Reference(Kind.OBSERVATION, "ofTen/*/deposit", Kind.CONTAMINANT),
                     new Reference(Kind.OBSERVATION, "implies/*", Kind.OBSERVATION),
                     new Reference(Kind.METHOD, "doneBy", Kind.DONE),
                     new Reference(Kind.GATE, "opens/done", Kind.DONE),

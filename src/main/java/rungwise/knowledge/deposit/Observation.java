@@ -2,6 +2,7 @@ package rungwise.knowledge.deposit;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import rungwise.knowledge.common.Basis;
 
 /**
@@ -13,21 +14,21 @@ import rungwise.knowledge.common.Basis;
  * @param against  contaminants that it speaks against
  * @param fits     contaminants on which it is seen as well, so that it speaks neither for nor against them
  * @param strength id of how much it tells
- * @param otherwise id of the strength with which it speaks against whatever another sign of its group points to; for
- *                 signs such as colours, of which everything has one
+ * @param word     whether it is one of the words of its kind, such as colours
+ * @param ofTen    of ten who see a deposit aright, how many say this, where that is known better than by rule
  * @param implies  signs that hold wherever this one does
  * @param treatAs  surface id whose delicacy must be assumed from now on
  * @param stops    why solvent work stops until somebody has looked, where the sign is decisive
  */
 public record Observation(String id, String says, String group, String seenBy, List<String> pointsTo,
-                          List<String> against, List<String> fits, String strength, Optional<String> otherwise, List<String> implies,
+                          List<String> against, List<String> fits, String strength, boolean word, List<OfTen> ofTen, List<String> implies,
                           String nextCheck,
                           Optional<String> treatAs, Optional<String> stops, Basis basis, List<String> sources) {
     public Observation {
         pointsTo = pointsTo == null ? List.of() : List.copyOf(pointsTo);
         against = against == null ? List.of() : List.copyOf(against);
         fits = fits == null ? List.of() : List.copyOf(fits);
-        otherwise = otherwise == null ? Optional.empty() : otherwise;
+        ofTen = ofTen == null ? List.of() : List.copyOf(ofTen);
         implies = implies == null ? List.of() : List.copyOf(implies);
         nextCheck = nextCheck == null ? "" : nextCheck;
         treatAs = treatAs == null ? Optional.empty() : treatAs;
@@ -35,8 +36,17 @@ public record Observation(String id, String says, String group, String seenBy, L
         sources = sources == null ? List.of() : List.copyOf(sources);
     }
 
+    /** How many of ten say it of a deposit. */
+    public record OfTen(String deposit, double say) {
+    }
+
+    /** Share of those who see this deposit aright that say this; empty where nobody stated it. */
+    public OptionalDouble shareOn(String deposit) {
+        return ofTen.stream().filter(o -> o.deposit().equals(deposit)).mapToDouble(o -> o.say() / 10).findFirst();
+    }
+
     /** Whether it says anything about what the deposit is. */
     public boolean speaks() {
-        return !pointsTo.isEmpty() || !against.isEmpty() || otherwise.isPresent();
+        return !pointsTo.isEmpty() || !against.isEmpty() || word;
     }
 }

@@ -1,9 +1,18 @@
 package rungwise.knowledge.deposit;
 
 /**
- * Signs that tell much the same thing.
+ * A kind of sign: one question that somebody answers who looks.
  *
- * @param cap likelihood ratio that all of them together never exceed, for or against one contaminant
+ * @param errs   how many times as often as usual somebody errs who names one of its words
+ * @param silent share that has nothing to say where the deposit calls for none of its words; 0 where everything has one
  */
-public record SignGroup(String id, String meaning, double cap) {
+public record SignGroup(String id, String meaning, double errs, double silent) {
+    public SignGroup {
+        errs = errs == 0 ? 1 : errs;
+    }
+
+    /** Whether everything has exactly one of its words, as a colour. */
+    public boolean isWhole() {
+        return silent == 0;
+    }
 }
