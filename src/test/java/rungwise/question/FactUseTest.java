@@ -67,7 +67,7 @@ class FactUseTest {
                 colour: dark, totalFilmMicrons: {min: 100, max: 110}, paintAgeDays: 900, protection: wax},
                 setting: {airC: 24, sun: direct, windMs: 2, water: {hardnessMgL: 20}}, workers: [{level: L4}], consent: {granted: [g14],
                 refused: [g13]}, wanted: [steel_blade_glass]}""", """
-                {observations: [v21, v02], age: P40D, surface: clear_2k_sound, facts: {place: sills, colour: dark},
+                {observations: [v21, v02], notSeen: [v59], age: P40D, surface: clear_2k_sound, facts: {place: sills, colour: dark},
                 setting: {airC: 20, panelC: 20, sun: shade, outdoors: true}, done: [washed, dried]}""");
     }
 
