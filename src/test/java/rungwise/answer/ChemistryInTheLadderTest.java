@@ -67,7 +67,7 @@ class ChemistryInTheLadderTest {
         assertThat(rung.chance().basis()).isEqualTo("computed");
         assertThat(rung.because()).anySatisfy(b -> {
             assertThat(b.id()).isEqualTo("contaminants/sap_conifer");
-            assertThat(Base.found(b)).contains("dissolves acid-rich rosin, RED 0.58");
+            assertThat(b.says()).contains("dissolves acid-rich rosin, RED 0.58");
             assertThat(b.allSources()).contains("hansen-solvents", "hansen-polymers");
         });
     }

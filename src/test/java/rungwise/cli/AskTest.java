@@ -99,8 +99,8 @@ class AskTest {
 
     @Test
     void an_unknown_deposit_is_told_by_its_signs() throws IOException {
-        Talked talked = talk(then(lines("stainless steel", "don't know", "black", "dots"), NOTHING_MORE));
-        assertThat(talked.questions().get(2)).isEqualTo("What colour is it?");
+        Talked talked = talk(then(lines("stainless steel", "don't know", "dots", "black"), NOTHING_MORE));
+        assertThat(talked.questions().get(2)).isEqualTo("What shape does it have?");
         assertThat(talked.questions().stream().filter(q -> q.matches("What colour is it.*|What shape.*|How does it feel.*|Where did the vehicle.*"))).hasSize(3);
         assertThat(talked.out()).contains("Until more is known: ");
         assertThat(talked.kept().path("observations")).hasSize(2);
